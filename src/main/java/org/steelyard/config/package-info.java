@@ -1,0 +1,5 @@
+/**
+ * Turns the files of {@code config/} into the model: aircraft types, fleet, standard masses, policy, heading maps.
+ * Every fault is named with its file, place, value and what would be accepted, and several faults are listed in one go.
+ */
+package org.steelyard.config;
