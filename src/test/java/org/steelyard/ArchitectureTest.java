@@ -1,0 +1,249 @@
+package org.steelyard;
+
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.belongToAnyOf;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.name;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.domain.JavaCall;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.nio.charset.Charset;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.Calendar;
+import java.util.Date;
+import java.util.Locale;
+import java.util.Random;
+import java.util.Scanner;
+import java.util.SplittableRandom;
+import java.util.TimeZone;
+import java.util.Timer;
+import java.util.UUID;
+import java.util.stream.Stream;
+
+/** Holds the arrows of the design: config, read → balance → check → analyse, grade → report, wired by cli. */
+@AnalyzeClasses(packages = "org.steelyard", importOptions = DoNotIncludeTests.class)
+class ArchitectureTest {
+
+    private static final String[] PURE = packages("model", "balance", "check", "grade");
+
+    /** The JDK without files, network, threads, logging and text formats. */
+    private static final String[] JDK_VALUES = {
+        "java.lang",
+        "java.lang.annotation",
+        "java.lang.invoke",
+        "java.lang.runtime",
+        "java.math",
+        "java.time..",
+        "java.util",
+        "java.util.function",
+        "java.util.regex",
+        "java.util.stream"
+    };
+
+    private static final String[] JDK_FILES = {"java.io..", "java.nio..", "java.util.concurrent..", "java.util.zip"};
+
+    private static final String[] JACKSON = {"com.fasterxml.jackson.."};
+    private static final String[] CSV = {"org.apache.commons.csv.."};
+    private static final String[] STREAMS = {"org.apache.commons.io.."};
+    private static final String[] POI = {"org.apache.poi.."};
+    private static final String[] POI_SCHEMAS = {"org.openxmlformats.schemas..", "org.apache.xmlbeans.."};
+    private static final String[] TABLESAW = {"tech.tablesaw.."};
+
+    @ArchTest
+    static final ArchRule everyClassLivesInAPackageOfTheDesign = classes()
+            .should()
+            .resideInAnyPackage(
+                    packages("model", "config", "read", "balance", "check", "grade", "analyse", "report", "cli"))
+            .because("a package outside the design's table would have no rule on what it may use");
+
+    @ArchTest
+    static final ArchRule modelUsesValuesOfTheJdkOnly = only("model", packages("model"), JDK_VALUES)
+            .because("every package shares the model, so what it drags in they all drag in");
+
+    @ArchTest
+    static final ArchRule configUsesModelJacksonAndCsvOnly = only(
+                    "config", packages("model", "config"), JDK_VALUES, JDK_FILES, JACKSON, CSV)
+            .because("it turns files into the model and computes nothing");
+
+    @ArchTest
+    static final ArchRule readUsesModelCsvAndEventReadingOnly = only(
+                    "read", packages("model", "read"), JDK_VALUES, JDK_FILES, CSV, STREAMS, POI, new String[] {
+                        "javax.xml.stream.."
+                    })
+            .because("rows become loadings without anything being computed from them");
+
+    @ArchTest
+    static final ArchRule readNeverLoadsAWholeWorkbook = noClasses()
+            .that()
+            .resideInAnyPackage(packages("read"))
+            .should()
+            .dependOnClassesThat(resideInAnyPackage(
+                            "org.apache.poi.xssf.usermodel..",
+                            "org.apache.poi.xssf.streaming..",
+                            "org.apache.poi.hssf.usermodel..")
+                    .or(name("org.apache.poi.ss.usermodel.WorkbookFactory")))
+            .because("a season may be larger than the memory: sheets are read event by event")
+            .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule balanceUsesModelOnly = only("balance", packages("model", "balance"), JDK_VALUES)
+            .because("the states of a flight follow from the loading and the type alone");
+
+    @ArchTest
+    static final ArchRule checkUsesModelAndBalanceOnly = only(
+                    "check", packages("model", "balance", "check"), JDK_VALUES)
+            .because("a finding follows from the states and the limits alone");
+
+    @ArchTest
+    static final ArchRule gradeUsesModelBalanceAndCheckOnly = only(
+                    "grade", packages("model", "balance", "check", "grade"), JDK_VALUES)
+            .because("a mark compares what was claimed with what the same code computes for everyone");
+
+    @ArchTest
+    static final ArchRule analyseUsesTheCoreAndTablesawOnly = only(
+                    "analyse",
+                    packages("model", "balance", "check", "analyse"),
+                    JDK_VALUES,
+                    new String[] {"java.util.concurrent.."},
+                    TABLESAW)
+            .because("statistics read results, never files, and are written by report");
+
+    @ArchTest
+    static final ArchRule tablesawReadsAndWritesNoFiles = noClasses()
+            .should()
+            .dependOnClassesThat(resideInAPackage("tech.tablesaw.io.."))
+            .because("its readers guess types, dates and decimal marks (007 becomes 7); we fill the columns ourselves")
+            .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule reportUsesEverythingButTheCommandLine = only(
+                    "report",
+                    packages("model", "config", "read", "balance", "check", "grade", "analyse", "report"),
+                    JDK_VALUES,
+                    JDK_FILES,
+                    JACKSON,
+                    CSV,
+                    STREAMS,
+                    POI,
+                    POI_SCHEMAS,
+                    TABLESAW,
+                    new String[] {"java.awt", "java.security", "java.text", "javax.xml.."})
+            .because("outputs come from results; whoever started the run does not matter to them");
+
+    @ArchTest
+    static final ArchRule onlyTheCommandLineKnowsItsLibraries = noClasses()
+            .that()
+            .resideOutsideOfPackages(packages("cli"))
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("picocli..", "me.tongfei..", "org.jline..")
+            .because("the work can be called from elsewhere, where there are no options and no terminal")
+            .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule onlyTheCommandLinePrintsAndExits = noClasses()
+            .that()
+            .resideOutsideOfPackages(packages("cli"))
+            .should()
+            .accessTargetWhere(fieldOfSystem())
+            .orShould()
+            .callMethodWhere(calls(System.class, "exit", "setOut", "setErr", "console"))
+            .orShould()
+            .callMethodWhere(calls(Runtime.class, "exit", "halt"))
+            .orShould()
+            .callMethodWhere(target(name("printStackTrace")))
+            .because("everything else hands back values, and one place decides what is shown and with which exit code")
+            .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule thePureCoreKnowsNoClockNoChanceAndNoSurroundings = noClasses()
+            .that()
+            .resideInAnyPackage(PURE)
+            .should()
+            .dependOnClassesThat(belongToAnyOf(
+                    Calendar.class,
+                    Clock.class,
+                    Date.class,
+                    Process.class,
+                    ProcessBuilder.class,
+                    Random.class,
+                    Runtime.class,
+                    Scanner.class,
+                    SplittableRandom.class,
+                    Thread.class,
+                    ThreadLocal.class,
+                    TimeZone.class,
+                    Timer.class,
+                    UUID.class))
+            .orShould()
+            .callMethodWhere(target(owner(resideInAPackage("java.time.."))).and(target(name("now"))))
+            .orShould()
+            .callMethodWhere(calls(Math.class, "random").or(calls(StrictMath.class, "random")))
+            .orShould()
+            .callMethodWhere(
+                    target(owner(belongToAnyOf(System.class))).and(DescribedPredicate.not(target(name("arraycopy")))))
+            .because("the same arguments give the same answer, on any day, machine and number of threads")
+            .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule nobodyAsksForADefaultLocaleZoneOrCharset = noClasses()
+            .should()
+            .callMethodWhere(calls(Locale.class, "getDefault"))
+            .orShould()
+            .callMethodWhere(calls(ZoneId.class, "systemDefault"))
+            .orShould()
+            .callMethodWhere(calls(TimeZone.class, "getDefault"))
+            .orShould()
+            .callMethodWhere(calls(Charset.class, "defaultCharset"))
+            .because("the same season gives the same bytes in every country");
+
+    @ArchTest
+    static final ArchRule packagesFormNoCycle = slices().matching("org.steelyard.(*)..")
+            .should()
+            .beFreeOfCycles()
+            .because("data flows one way, from files to reports");
+
+    private static ArchRule only(String name, String[]... allowed) {
+        return classes()
+                .that()
+                .resideInAnyPackage(packages(name))
+                .should()
+                .onlyDependOnClassesThat(resideInAnyPackage(
+                        Stream.of(allowed).flatMap(Stream::of).toArray(String[]::new)))
+                .allowEmptyShould(true);
+    }
+
+    private static String[] packages(String... names) {
+        return Stream.of(names).map(name -> "org.steelyard." + name + "..").toArray(String[]::new);
+    }
+
+    private static DescribedPredicate<JavaAccess<?>> fieldOfSystem() {
+        return DescribedPredicate.describe(
+                "it is System.in, out or err",
+                access -> access.getTargetOwner().isEquivalentTo(System.class)
+                        && access.getTarget().getName().matches("in|out|err"));
+    }
+
+    private static DescribedPredicate<JavaCall<?>> calls(Class<?> type, String... methods) {
+        return DescribedPredicate.describe(
+                type.getSimpleName() + "." + String.join("/", methods),
+                call -> isA(call.getTargetOwner(), type)
+                        && Stream.of(methods).anyMatch(call.getTarget().getName()::equals));
+    }
+
+    private static boolean isA(JavaClass owner, Class<?> type) {
+        return owner.isAssignableTo(type);
+    }
+}
