@@ -1,0 +1,31 @@
+package org.steelyard.balance;
+
+import java.util.Objects;
+import java.util.OptionalDouble;
+import org.steelyard.model.TrimScale;
+
+/**
+ * The stabilizer trim that one state needs.
+ *
+ * @param scale the scale read
+ * @param trimUnits trim at full precision in units, nose-up positive; empty where the scale does not reach
+ */
+public record TrimResult(TrimScale scale, OptionalDouble trimUnits) {
+
+    /** Checks that nothing is missing. */
+    public TrimResult {
+        Objects.requireNonNull(scale);
+        Objects.requireNonNull(trimUnits);
+    }
+
+    /**
+     * The setting to select.
+     *
+     * @return trim rounded to the scale's step; empty where the scale does not reach
+     */
+    public OptionalDouble settingUnits() {
+        return trimUnits.isPresent()
+                ? OptionalDouble.of(scale.settingFor(trimUnits.getAsDouble()))
+                : OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,43 @@
+package org.steelyard.check;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.steelyard.model.Finding;
+import org.steelyard.model.Severity;
+
+/**
+ * What the checks say of one flight.
+ *
+ * @param findings breaches first, then marginals, then notes; within each in the order of the checks
+ * @param margins one for each envelope that a known state could be held against, in order of phase; none for a mass
+ *     that its envelope does not reach
+ * @param trafficLoad traffic load allowed; empty where the dry operating mass is not known
+ */
+public record Assessment(List<Finding> findings, List<EnvelopeMargin> margins, Optional<TrafficLoad> trafficLoad) {
+
+    /** Copies the lists. */
+    public Assessment {
+        findings = List.copyOf(findings);
+        margins = List.copyOf(margins);
+        Objects.requireNonNull(trafficLoad);
+    }
+
+    /**
+     * The verdict.
+     *
+     * @return breached, marginal or clean, by the most serious finding; notes leave a flight clean
+     */
+    public Status status() {
+        Status status = Status.CLEAN;
+        for (Finding finding : findings) {
+            if (finding.severity() == Severity.BREACH) {
+                return Status.BREACHED;
+            }
+            if (finding.severity() == Severity.MARGINAL) {
+                status = Status.MARGINAL;
+            }
+        }
+        return status;
+    }
+}

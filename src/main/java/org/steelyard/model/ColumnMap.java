@@ -1,0 +1,49 @@
+package org.steelyard.model;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * How the headings of a source become fields.
+ *
+ * @param name name of the map
+ * @param filePatterns names of files that it is for, with * for any characters and ? for one; may be empty
+ * @param charset name of the text encoding; blank to go by the byte order mark, and UTF-8 without one
+ * @param delimiter character between cells; empty to find it in the heading line
+ * @param decimalComma whether numbers are written with a decimal comma
+ * @param unknownColumns what becomes of columns without a rule
+ * @param columns rules, each heading once
+ */
+public record ColumnMap(
+        String name,
+        List<String> filePatterns,
+        String charset,
+        Optional<Character> delimiter,
+        boolean decimalComma,
+        UnknownColumns unknownColumns,
+        List<ColumnRule> columns) {
+
+    /** What becomes of columns that have no rule. */
+    public enum UnknownColumns {
+        /** They are carried along under their headings. */
+        KEEP,
+        /** They are left out; the run's facts list them. */
+        LEAVE_OUT
+    }
+
+    /**
+     * Checks the rules.
+     *
+     * @throws IllegalArgumentException if the name is blank or there is no rule
+     */
+    public ColumnMap {
+        Require.text("map name", name);
+        filePatterns = List.copyOf(filePatterns);
+        Objects.requireNonNull(charset);
+        Objects.requireNonNull(delimiter);
+        Objects.requireNonNull(unknownColumns);
+        columns = List.copyOf(columns);
+        Require.that(!columns.isEmpty(), "a heading map needs at least one column");
+    }
+}

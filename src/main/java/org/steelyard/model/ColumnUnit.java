@@ -1,0 +1,67 @@
+package org.steelyard.model;
+
+import java.util.Set;
+
+/** Units that a column of an input can be in. */
+public enum ColumnUnit {
+    /** No unit: text, dates and counts. */
+    NONE("", Set.of(Field.Kind.TEXT, Field.Kind.DATE, Field.Kind.COUNT)),
+    /** Kilogram. */
+    KG("kg", Set.of(Field.Kind.MASS, Field.Kind.FUEL)),
+    /** Pound. */
+    LB("lb", Set.of(Field.Kind.MASS, Field.Kind.FUEL)),
+    /** Metric ton. */
+    TONNE("t", Set.of(Field.Kind.MASS, Field.Kind.FUEL)),
+    /** Litre. */
+    LITRE("L", Set.of(Field.Kind.FUEL)),
+    /** United States gallon. */
+    US_GALLON("US gal", Set.of(Field.Kind.FUEL)),
+    /** Imperial gallon. */
+    IMPERIAL_GALLON("imp gal", Set.of(Field.Kind.FUEL)),
+    /** Kilogram for litre. */
+    KG_PER_LITRE("kg/L", Set.of(Field.Kind.DENSITY)),
+    /** Pound for United States gallon. */
+    LB_PER_US_GALLON("lb/US gal", Set.of(Field.Kind.DENSITY)),
+    /** % MAC. */
+    PERCENT_MAC("% MAC", Set.of(Field.Kind.CG)),
+    /** Arm in metres. */
+    METRE("m", Set.of(Field.Kind.CG)),
+    /** Arm in millimetres. */
+    MILLIMETRE("mm", Set.of(Field.Kind.CG)),
+    /** Arm in inches. */
+    INCH("in", Set.of(Field.Kind.CG)),
+    /** Index of the type. */
+    INDEX("index", Set.of(Field.Kind.CG)),
+    /** Trim units; a number without UP or DN is nose-up positive. */
+    NOSE_UP("nose-up", Set.of(Field.Kind.TRIM)),
+    /** Trim units; a number without UP or DN is nose-down positive. */
+    NOSE_DOWN("nose-down", Set.of(Field.Kind.TRIM));
+
+    private final String symbol;
+    @SuppressWarnings("ImmutableEnumChecker") // Set.of is immutable
+    private final Set<Field.Kind> kinds;
+
+    ColumnUnit(String symbol, Set<Field.Kind> kinds) {
+        this.symbol = symbol;
+        this.kinds = kinds;
+    }
+
+    /**
+     * How the unit is written in a heading map.
+     *
+     * @return its symbol, blank for none
+     */
+    public String symbol() {
+        return symbol;
+    }
+
+    /**
+     * Whether a field can be in this unit.
+     *
+     * @param field the field
+     * @return true if it makes sense
+     */
+    public boolean suits(Field field) {
+        return kinds.contains(field.kind());
+    }
+}

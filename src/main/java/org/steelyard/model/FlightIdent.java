@@ -1,0 +1,27 @@
+package org.steelyard.model;
+
+import java.time.LocalDate;
+import java.util.Objects;
+
+/**
+ * Which flight.
+ *
+ * @param flight flight number or name
+ * @param date date of departure
+ * @param from departure place; may be blank
+ * @param to destination; may be blank
+ */
+public record FlightIdent(String flight, LocalDate date, String from, String to) {
+
+    /**
+     * Checks the values.
+     *
+     * @throws IllegalArgumentException if the flight is blank
+     */
+    public FlightIdent {
+        Require.text("flight", flight);
+        Objects.requireNonNull(date);
+        Objects.requireNonNull(from);
+        Objects.requireNonNull(to);
+    }
+}

@@ -1,0 +1,47 @@
+package org.steelyard.model;
+
+import java.util.Objects;
+
+/** What an input says of the fuel. All masses in kg, not negative; ramp fuel includes taxi and trip fuel. */
+public sealed interface Fuel permits Fuel.ByTank, Fuel.Total, Fuel.NotGiven {
+
+    /**
+     * Fuel tank by tank.
+     *
+     * @param tanksKg fuel at the ramp in each of the type's tanks, in its order, in kg
+     * @param taxiKg burnt before take-off in kg
+     * @param tripKg burnt from take-off to landing in kg
+     */
+    record ByTank(Amounts tanksKg, double taxiKg, double tripKg) implements Fuel {
+
+        /** Checks the numbers. */
+        public ByTank {
+            Objects.requireNonNull(tanksKg);
+            for (int i = 0; i < tanksKg.size(); i++) {
+                Require.notNegative("fuel in a tank", tanksKg.at(i));
+            }
+            Require.notNegative("taxiKg", taxiKg);
+            Require.notNegative("tripKg", tripKg);
+        }
+    }
+
+    /**
+     * One figure for all fuel: to be shared out among the tanks by the type's fill order.
+     *
+     * @param totalKg fuel at the ramp in kg
+     * @param taxiKg burnt before take-off in kg
+     * @param tripKg burnt from take-off to landing in kg
+     */
+    record Total(double totalKg, double taxiKg, double tripKg) implements Fuel {
+
+        /** Checks the numbers. */
+        public Total {
+            Require.notNegative("totalKg", totalKg);
+            Require.notNegative("taxiKg", taxiKg);
+            Require.notNegative("tripKg", tripKg);
+        }
+    }
+
+    /** Nothing is known of the fuel; goes with a given take-off state. */
+    record NotGiven() implements Fuel {}
+}

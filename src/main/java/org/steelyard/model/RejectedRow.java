@@ -1,0 +1,31 @@
+package org.steelyard.model;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A row that cannot be used, with its original cells and every reason.
+ *
+ * @param origin where it stands
+ * @param mapName heading map that it was read with
+ * @param headings headings of its file, as they stand there
+ * @param cells its cells as they stand there; may be more or fewer than the headings
+ * @param problems at least one
+ */
+public record RejectedRow(
+        Origin origin, String mapName, List<String> headings, List<String> cells, List<InputProblem> problems) {
+
+    /**
+     * Checks that there is a reason.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    public RejectedRow {
+        Objects.requireNonNull(origin);
+        Objects.requireNonNull(mapName);
+        headings = List.copyOf(headings);
+        cells = List.copyOf(cells);
+        problems = List.copyOf(problems);
+        Require.that(!problems.isEmpty(), "a rejected row needs a reason");
+    }
+}

@@ -1,0 +1,75 @@
+package org.steelyard.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * A trim law by a table of CG against take-off mass, bilinear between four neighbours.
+ *
+ * @param massesKg take-off masses in kg, at least two, rising
+ * @param cgsPercentMac CGs in % MAC, at least two, rising
+ * @param trimUnits one row for each mass, one value for each CG; units, nose-up positive, never rising with CG
+ */
+public record TrimTable(Amounts massesKg, Amounts cgsPercentMac, List<Amounts> trimUnits) implements TrimLaw {
+
+    /**
+     * Checks shape and order.
+     *
+     * @throws IllegalArgumentException if the table is not full or an order is broken
+     */
+    public TrimTable {
+        trimUnits = List.copyOf(trimUnits);
+        Require.that(massesKg.size() >= 2, "a trim table needs at least two masses");
+        for (int i = 1; i < massesKg.size(); i++) {
+            Require.that(massesKg.at(i) > massesKg.at(i - 1), "masses of a trim table must rise");
+        }
+        Require.that(
+                trimUnits.size() == massesKg.size(),
+                "a trim table needs a row for each of its " + massesKg.size() + " masses, not " + trimUnits.size());
+        for (Amounts row : trimUnits) {
+            Require.that(
+                    row.size() == cgsPercentMac.size(),
+                    "each row of a trim table needs a value for each of its " + cgsPercentMac.size() + " CGs, not "
+                            + row.size());
+            TrimPoints.requireOrder(points(cgsPercentMac, row));
+        }
+    }
+
+    private static List<TrimPoint> points(Amounts cgs, Amounts units) {
+        List<TrimPoint> points = new ArrayList<>();
+        for (int i = 0; i < cgs.size(); i++) {
+            points.add(new TrimPoint(cgs.at(i), units.at(i)));
+        }
+        return points;
+    }
+
+    @Override
+    public OptionalDouble trimUnitsAt(double cgPercentMac, double massKg) {
+        List<TrimPoint> points = pointsAt(massKg);
+        return points.isEmpty() ? OptionalDouble.empty() : new TrimPoints(points).trimUnitsAt(cgPercentMac, massKg);
+    }
+
+    @Override
+    public CgRange cgRange() {
+        return new CgRange(cgsPercentMac.at(0), cgsPercentMac.at(cgsPercentMac.size() - 1));
+    }
+
+    @Override
+    public List<TrimPoint> pointsAt(double massKg) {
+        if (massKg < massesKg.at(0) || massKg > massesKg.at(massesKg.size() - 1)) {
+            return List.of();
+        }
+        int i = 1;
+        while (massesKg.at(i) < massKg) {
+            i++;
+        }
+        double t = (massKg - massesKg.at(i - 1)) / (massesKg.at(i) - massesKg.at(i - 1));
+        double[] units = new double[cgsPercentMac.size()];
+        for (int j = 0; j < units.length; j++) {
+            double low = trimUnits.get(i - 1).at(j);
+            units[j] = low + t * (trimUnits.get(i).at(j) - low);
+        }
+        return points(cgsPercentMac, Amounts.of(units));
+    }
+}
