@@ -38,6 +38,7 @@ public enum ColumnUnit {
     NOSE_DOWN("nose-down", Set.of(Field.Kind.TRIM));
 
     private final String symbol;
+
     @SuppressWarnings("ImmutableEnumChecker") // Set.of is immutable
     private final Set<Field.Kind> kinds;
 

@@ -1,0 +1,30 @@
+package org.steelyard.analyse;
+
+import java.util.OptionalDouble;
+
+/**
+ * How a set of numbers spreads. Percentiles are by the inclusive method: linear between the order statistics at rank
+ * {@code 1 + p (n - 1)} (Hyndman and Fan's definition 7, as spreadsheets have it).
+ *
+ * @param n how many numbers, at least 1
+ * @param mean arithmetic mean
+ * @param sd sample standard deviation with divisor n - 1; empty for one number
+ * @param min least
+ * @param p5 5th percentile
+ * @param p25 25th percentile
+ * @param median 50th percentile
+ * @param p75 75th percentile
+ * @param p95 95th percentile
+ * @param max greatest
+ */
+public record Spread(
+        long n,
+        double mean,
+        OptionalDouble sd,
+        double min,
+        double p5,
+        double p25,
+        double median,
+        double p75,
+        double p95,
+        double max) {}

@@ -1,0 +1,236 @@
+package org.steelyard.check;
+
+import java.util.Locale;
+import org.steelyard.model.AircraftType;
+import org.steelyard.model.CgForm;
+import org.steelyard.model.DisplayUnits;
+import org.steelyard.model.Finding;
+import org.steelyard.model.MassUnit;
+import org.steelyard.model.Quantity;
+import org.steelyard.model.Severity;
+import org.steelyard.model.TrimUnit;
+
+/**
+ * Findings in the words and units of a type's users. Inside a finding is in kg, m and % MAC; here it becomes pounds and
+ * inches where the type's users think in them. Running and area loads go with the unit of mass: lb/ft and lb/ft² for
+ * pounds, kg/m and kg/m² else.
+ */
+public final class FindingText {
+
+    private static final double FOOT_M = 0.3048;
+
+    private FindingText() {}
+
+    /**
+     * The flight's figure in the users' unit.
+     *
+     * @param finding the finding
+     * @param type the flight's type
+     * @return the value, to be read with {@link #unit}
+     */
+    public static double value(Finding finding, AircraftType type) {
+        return absolute(finding.quantity(), finding.value(), type);
+    }
+
+    /**
+     * The limit in the users' unit.
+     *
+     * @param finding the finding
+     * @param type the flight's type
+     * @return the limit, to be read with {@link #unit}
+     */
+    public static double limit(Finding finding, AircraftType type) {
+        return absolute(finding.quantity(), finding.limit(), type);
+    }
+
+    /**
+     * The room to the limit in the users' unit.
+     *
+     * @param finding the finding
+     * @param type the flight's type
+     * @return the margin, negative outside, to be read with {@link #unit}
+     */
+    public static double margin(Finding finding, AircraftType type) {
+        DisplayUnits units = type.geometry().units();
+        if (finding.quantity() == Quantity.CG && units.cg() == CgForm.ARM) {
+            return units.length()
+                    .fromM(finding.margin() / 100 * type.geometry().chord().lengthM());
+        }
+        return absolute(finding.quantity(), finding.margin(), type);
+    }
+
+    private static double absolute(Quantity quantity, double inside, AircraftType type) {
+        DisplayUnits units = type.geometry().units();
+        boolean pounds = units.mass() == MassUnit.LB;
+        return switch (quantity) {
+            case MASS -> units.mass().fromKg(inside);
+            case CG ->
+                units.cg() == CgForm.ARM
+                        ? units.length().fromM(type.geometry().chord().armAt(inside))
+                        : inside;
+            case RUNNING_LOAD -> pounds ? MassUnit.LB.fromKg(inside) * FOOT_M : inside;
+            case AREA_LOAD -> pounds ? MassUnit.LB.fromKg(inside) * FOOT_M * FOOT_M : inside;
+            case COUNT, TRIM, NONE -> inside;
+        };
+    }
+
+    /**
+     * The users' unit of a quantity.
+     *
+     * @param quantity what is measured
+     * @param type the flight's type
+     * @return its symbol; "units" for trim in units, "seats" for counts, blank for no numbers
+     */
+    public static String unit(Quantity quantity, AircraftType type) {
+        DisplayUnits units = type.geometry().units();
+        boolean pounds = units.mass() == MassUnit.LB;
+        return switch (quantity) {
+            case MASS -> units.mass().symbol();
+            case CG -> units.cg() == CgForm.ARM ? units.length().symbol() : "% MAC";
+            case COUNT -> "seats";
+            case TRIM -> "units";
+            case RUNNING_LOAD -> pounds ? "lb/ft" : "kg/m";
+            case AREA_LOAD -> pounds ? "lb/ft²" : "kg/m²";
+            case NONE -> "";
+        };
+    }
+
+    /**
+     * How many decimals a figure of a quantity is shown with.
+     *
+     * @param quantity what is measured
+     * @param type the flight's type
+     * @return number of decimals
+     */
+    public static int decimals(Quantity quantity, AircraftType type) {
+        DisplayUnits units = type.geometry().units();
+        return switch (quantity) {
+            case MASS ->
+                switch (units.mass()) {
+                    case KG, LB -> 0;
+                    case TONNE -> 3;
+                };
+            case CG ->
+                units.cg() == CgForm.PERCENT_MAC
+                        ? 2
+                        : switch (units.length()) {
+                            case M, FT -> 3;
+                            case CM, IN -> 2;
+                            case MM -> 0;
+                        };
+            case TRIM -> 2;
+            case RUNNING_LOAD, AREA_LOAD -> 1;
+            case COUNT, NONE -> 0;
+        };
+    }
+
+    /**
+     * A trim as pilots say it.
+     *
+     * @param trimUnits trim in units, nose-up positive
+     * @param stepUnits step of the scale, which sets the decimals
+     * @param unit what the numbers are
+     * @return as {@code 0.2 UP}, {@code 1.1 DN} or {@code 0.0}
+     */
+    public static String trim(double trimUnits, double stepUnits, TrimUnit unit) {
+        int decimals = 0;
+        for (double step = stepUnits; decimals < 3 && Math.abs(step - Math.rint(step)) > 1e-9; step *= 10) {
+            decimals++;
+        }
+        String digits = fixed(Math.abs(trimUnits), decimals);
+        boolean zero = digits.chars().noneMatch(c -> c >= '1' && c <= '9');
+        String direction = zero ? "" : trimUnits > 0 ? " UP" : " DN";
+        return digits + unit.symbol() + direction;
+    }
+
+    private static String fixed(double value, int decimals) {
+        return String.format(Locale.ROOT, "%." + decimals + "f", value);
+    }
+
+    /**
+     * The finding in a sentence.
+     *
+     * @param finding the finding
+     * @param type the flight's type
+     * @return plain English without a full stop, numbers in the users' units
+     */
+    public static String sentence(Finding finding, AircraftType type) {
+        return new Sentence(finding, type).text();
+    }
+
+    private record Sentence(Finding finding, AircraftType type) {
+
+        String text() {
+            return switch (finding.code()) {
+                case MASS_HIGH -> phase() + " mass " + value() + gap("below", "above") + "the " + ofLimit();
+                case MASS_LOW -> phase() + " mass " + value() + gap("above", "below") + "the " + ofLimit();
+                case CG_FORWARD -> phase() + " CG " + value() + gap("behind", "ahead of") + "the " + ofLimit();
+                case CG_AFT -> phase() + " CG " + value() + gap("ahead of", "behind") + "the " + ofLimit();
+                case MASS_OFF_ENVELOPE -> offEnvelope();
+                case ZONE_SEATS, CREW_SEATS ->
+                    finding.subject() + ": " + whole(finding.value()) + " persons for " + whole(finding.limit())
+                            + " seats";
+                case HOLD_MASS, GROUP_MASS, TANK_CAPACITY, FLOOR_RUNNING, FLOOR_AREA ->
+                    finding.subject() + " " + value() + gap("below", "above") + "its limit of " + limit();
+                case FUEL_IMBALANCE ->
+                    "fuel imbalance between " + finding.subject() + " at " + phase() + " " + value()
+                            + gap("below", "above") + "the limit of " + limit();
+                case FUEL_SHORT -> "taxi and trip burn " + value() + " but " + limit() + " is aboard";
+                case TRIM_OFF_SCALE -> finding.subject();
+                case TRIM_BAND ->
+                    phase() + " trim " + trim(finding.value()) + gap("inside", "outside") + "the " + finding.subject()
+                            + " end of its band at " + trim(finding.limit());
+                case TRIM_UNKNOWN, SHARED_LOAD, SHARED_FUEL, GIVEN_STATE -> finding.subject();
+            };
+        }
+
+        private String phase() {
+            return finding.phase().label();
+        }
+
+        private String offEnvelope() {
+            boolean above = finding.value() > finding.limit();
+            return phase() + " mass " + value() + " is " + amount(Math.abs(finding.margin()))
+                    + (above ? " above" : " below") + " the masses of the " + finding.subject() + ", which "
+                    + (above ? "end" : "begin") + " at " + limit();
+        }
+
+        private String gap(String inside, String outside) {
+            boolean breach = finding.severity() == Severity.BREACH;
+            double shown = Math.abs(margin(finding, type));
+            return " is " + number(shown) + unit() + " " + (breach ? outside : inside) + " ";
+        }
+
+        private String ofLimit() {
+            return finding.subject() + " of " + limit();
+        }
+
+        private String value() {
+            return number(FindingText.value(finding, type)) + unit();
+        }
+
+        private String limit() {
+            return number(FindingText.limit(finding, type)) + unit();
+        }
+
+        private String amount(double inside) {
+            return number(absolute(finding.quantity(), inside, type)) + unit();
+        }
+
+        private String number(double shown) {
+            return fixed(shown, decimals(finding.quantity(), type));
+        }
+
+        private String unit() {
+            return " " + FindingText.unit(finding.quantity(), type);
+        }
+
+        private static String whole(double count) {
+            return fixed(count, 0);
+        }
+
+        private static String trim(double units) {
+            return FindingText.trim(units, 0.01, TrimUnit.UNITS);
+        }
+    }
+}

@@ -1,0 +1,117 @@
+package org.steelyard.report;
+
+import java.util.List;
+
+/**
+ * What a run read and under which rules, so that its results can be traced and repeated. Nothing in it depends on the
+ * time or the machine: the same inputs give the same bytes.
+ *
+ * @param season name of the season
+ * @param version version of the program
+ * @param options options that change results, as name=value
+ * @param inputs season files in the order in which they were read
+ * @param config configuration files
+ * @param skipped files of the season's folder that were not read, with the reason
+ */
+public record RunFacts(
+        String season,
+        String version,
+        List<String> options,
+        List<InputFile> inputs,
+        List<ConfigFile> config,
+        List<SkippedFile> skipped) {
+
+    /** Copies the lists. */
+    public RunFacts {
+        options = List.copyOf(options);
+        inputs = List.copyOf(inputs);
+        config = List.copyOf(config);
+        skipped = List.copyOf(skipped);
+    }
+
+    /**
+     * A season file.
+     *
+     * @param name file name
+     * @param sha256 checksum in hexadecimal
+     * @param bytes size
+     * @param mapName heading map that it was read with; blank if it could not be read
+     * @param rowsSeen data rows, headings not counted; always accepted + rejected + blank
+     * @param accepted rows that became flights
+     * @param rejected rows that did not
+     * @param blank rows without any content
+     * @param notes what else is to be known of it, as columns left out
+     */
+    public record InputFile(
+            String name,
+            String sha256,
+            long bytes,
+            String mapName,
+            long rowsSeen,
+            long accepted,
+            long rejected,
+            long blank,
+            List<String> notes) {
+
+        /** Copies the notes and checks that no row is lost. */
+        public InputFile {
+            notes = List.copyOf(notes);
+            if (rowsSeen != accepted + rejected + blank) {
+                throw new IllegalStateException(name + ": " + rowsSeen + " rows seen, but " + accepted + " accepted, "
+                        + rejected + " rejected and " + blank + " blank");
+            }
+        }
+    }
+
+    /**
+     * A configuration file.
+     *
+     * @param name path within the configuration folder, with forward slashes
+     * @param sha256 checksum in hexadecimal
+     */
+    public record ConfigFile(String name, String sha256) {}
+
+    /**
+     * A file that was not read.
+     *
+     * @param name file name
+     * @param reason why not
+     */
+    public record SkippedFile(String name, String reason) {}
+
+    /**
+     * Rows over all season files.
+     *
+     * @return data rows seen
+     */
+    public long rowsSeen() {
+        return inputs.stream().mapToLong(InputFile::rowsSeen).sum();
+    }
+
+    /**
+     * Rejected rows over all season files.
+     *
+     * @return rows that did not become flights
+     */
+    public long rejected() {
+        return inputs.stream().mapToLong(InputFile::rejected).sum();
+    }
+
+    /**
+     * Blank rows over all season files.
+     *
+     * @return rows without content
+     */
+    public long blank() {
+        return inputs.stream().mapToLong(InputFile::blank).sum();
+    }
+
+    /**
+     * Flights over all season files.
+     *
+     * @return rows that became flights
+     */
+    public long accepted() {
+        return inputs.stream().mapToLong(InputFile::accepted).sum();
+    }
+}
