@@ -22,7 +22,10 @@ final class Main implements Callable<Integer> {
     private CommandSpec spec;
 
     public static void main(String[] args) {
-        System.exit(run(writerTo(System.out), writerTo(System.err), args));
+        int exitCode = run(writerTo(System.out), writerTo(System.err), args);
+        if (exitCode != 0) {
+            System.exit(exitCode);
+        }
     }
 
     private static PrintWriter writerTo(PrintStream stream) {
