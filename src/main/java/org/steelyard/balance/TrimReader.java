@@ -3,6 +3,7 @@ package org.steelyard.balance;
 import java.util.List;
 import java.util.Optional;
 import org.steelyard.model.AircraftType;
+import org.steelyard.model.CgRange;
 import org.steelyard.model.FlightSetting;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.Phase;
@@ -10,6 +11,9 @@ import org.steelyard.model.TrimScale;
 
 /** Reads a type's trim scales for a state. */
 final class TrimReader {
+
+    /** Far below any reading of a CG, far above the rounding of doubles. */
+    private static final double ROUNDING_PERCENT_MAC = 1e-7;
 
     private TrimReader() {}
 
@@ -35,6 +39,13 @@ final class TrimReader {
 
     private static TrimResult read(AircraftType type, TrimScale scale, MassMoment state) {
         double cgPercentMac = type.geometry().chord().percentAt(state.armM());
-        return new TrimResult(scale, scale.law().trimUnitsAt(cgPercentMac, state.massKg()));
+        double onScale = onto(scale.law().cgRange(), cgPercentMac);
+        return new TrimResult(scale, scale.law().trimUnitsAt(onScale, state.massKg()));
+    }
+
+    /** A CG on an end of the scale is on the scale; rounding must not put it off. */
+    private static double onto(CgRange range, double cgPercentMac) {
+        double nearest = Math.min(Math.max(cgPercentMac, range.fromPercentMac()), range.toPercentMac());
+        return Math.abs(nearest - cgPercentMac) <= ROUNDING_PERCENT_MAC ? nearest : cgPercentMac;
     }
 }
