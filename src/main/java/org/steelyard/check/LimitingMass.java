@@ -11,7 +11,9 @@ public enum LimitingMass {
     /** Maximum landing mass of the structure. */
     LANDING("maximum landing mass"),
     /** Landing mass limited by performance. */
-    LANDING_PERFORMANCE("performance-limited landing mass");
+    LANDING_PERFORMANCE("performance-limited landing mass"),
+    /** Maximum ramp mass. */
+    RAMP("maximum ramp mass");
 
     private final String label;
 

@@ -6,6 +6,20 @@ import java.util.Objects;
 public sealed interface Fuel permits Fuel.ByTank, Fuel.Total, Fuel.NotGiven {
 
     /**
+     * Fuel burnt before take-off.
+     *
+     * @return taxi fuel in kg; zero where nothing is known of the fuel
+     */
+    double taxiKg();
+
+    /**
+     * Fuel burnt from take-off to landing.
+     *
+     * @return trip fuel in kg; zero where nothing is known of the fuel
+     */
+    double tripKg();
+
+    /**
      * Fuel tank by tank.
      *
      * @param tanksKg fuel at the ramp in each of the type's tanks, in its order, in kg
@@ -43,5 +57,16 @@ public sealed interface Fuel permits Fuel.ByTank, Fuel.Total, Fuel.NotGiven {
     }
 
     /** Nothing is known of the fuel; goes with a given take-off state. */
-    record NotGiven() implements Fuel {}
+    record NotGiven() implements Fuel {
+
+        @Override
+        public double taxiKg() {
+            return 0;
+        }
+
+        @Override
+        public double tripKg() {
+            return 0;
+        }
+    }
 }

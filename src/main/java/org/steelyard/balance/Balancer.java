@@ -1,0 +1,109 @@
+package org.steelyard.balance;
+
+import java.util.Optional;
+import org.steelyard.model.AircraftType;
+import org.steelyard.model.Amounts;
+import org.steelyard.model.CabinZone;
+import org.steelyard.model.Fuel;
+import org.steelyard.model.FuelSystem;
+import org.steelyard.model.Hold;
+import org.steelyard.model.Load;
+import org.steelyard.model.Loading;
+import org.steelyard.model.MassMoment;
+import org.steelyard.model.Policy;
+
+/**
+ * Computes the states of a loading: dry operating, zero fuel, ramp, take-off and landing, each the sum of the masses
+ * and of the moments of what is aboard. Pure: the same loading and policy give the same balance, to the bit.
+ */
+public final class Balancer {
+
+    private Balancer() {}
+
+    /**
+     * Computes all states that the loading allows.
+     *
+     * @param loading one flight
+     * @param policy rule for sharing out totals
+     * @return its states, fuel path and trim
+     * @throws IllegalArgumentException if crew, passengers or a pantry code have no place in the type
+     */
+    public static Balance balance(Loading loading, Policy policy) {
+        if (loading.load() instanceof Load.TakeoffGiven given) {
+            return fromTakeoff(loading, given.takeoff());
+        }
+        if (loading.load() instanceof Load.ZeroFuelGiven given) {
+            return fromZeroFuel(loading, Optional.empty(), Optional.empty(), given.zeroFuel());
+        }
+        MassMoment dryOperating = DryOperating.of(loading.tail(), loading.crew());
+        Distribution distribution = distribution(loading, policy);
+        MassMoment zeroFuel = dryOperating.plus(trafficLoad(loading.type(), distribution));
+        return fromZeroFuel(loading, Optional.of(dryOperating), Optional.of(distribution), zeroFuel);
+    }
+
+    private static Distribution distribution(Loading loading, Policy policy) {
+        LoadPlacer placer = new LoadPlacer(loading.type());
+        if (loading.load() instanceof Load.ByPlace byPlace) {
+            return placer.place(byPlace);
+        }
+        return placer.place((Load.Totals) loading.load(), policy.sharing());
+    }
+
+    private static MassMoment trafficLoad(AircraftType type, Distribution distribution) {
+        double massKg = 0;
+        double momentKgM = 0;
+        int i = 0;
+        for (CabinZone zone : type.cabin().zones()) {
+            double zoneKg = distribution.zoneKg().at(i++);
+            massKg += zoneKg;
+            momentKgM += zoneKg * zone.armM();
+        }
+        i = 0;
+        for (Hold hold : type.holds()) {
+            double holdKg = distribution.holdKg().at(i++);
+            massKg += holdKg;
+            momentKgM += holdKg * hold.armM();
+        }
+        return new MassMoment(massKg, momentKgM);
+    }
+
+    private static Balance fromTakeoff(Loading loading, MassMoment takeoff) {
+        return new Balance(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                takeoff,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                TrimReader.takeoff(loading.type(), loading.setting(), takeoff),
+                Optional.empty());
+    }
+
+    private static Balance fromZeroFuel(
+            Loading loading,
+            Optional<MassMoment> dryOperating,
+            Optional<Distribution> distribution,
+            MassMoment zeroFuel) {
+        FuelSystem system = loading.type().fuel();
+        FuelBalancer balancer = new FuelBalancer(system, zeroFuel);
+        Fuel given = loading.fuel();
+        FuelBalance fuel = balancer.follow(FuelBalancer.rampKg(system, given), given.taxiKg(), given.tripKg());
+        MassMoment takeoff = state(balancer, fuel.takeoffKg());
+        MassMoment landing = state(balancer, fuel.landingKg());
+        return new Balance(
+                dryOperating,
+                Optional.of(zeroFuel),
+                Optional.of(state(balancer, fuel.rampKg())),
+                takeoff,
+                Optional.of(landing),
+                distribution,
+                Optional.of(fuel),
+                TrimReader.takeoff(loading.type(), loading.setting(), takeoff),
+                TrimReader.landing(loading.type(), loading.setting(), landing));
+    }
+
+    private static MassMoment state(FuelBalancer balancer, Amounts tanksKg) {
+        return balancer.withFuel(tanksKg.toArray());
+    }
+}

@@ -1,0 +1,70 @@
+package org.steelyard.balance;
+
+import java.util.OptionalDouble;
+import org.steelyard.model.Cabin;
+import org.steelyard.model.Crew;
+import org.steelyard.model.CrewRole;
+import org.steelyard.model.CrewStation;
+import org.steelyard.model.MassMoment;
+import org.steelyard.model.Pantry;
+import org.steelyard.model.Tail;
+
+/**
+ * The dry operating state: basic mass, crew at their stations, pantry. Crew of a role fill its stations in the type's
+ * order; more crew than seats all count at the last station, which the checks report.
+ */
+final class DryOperating {
+
+    private DryOperating() {}
+
+    static MassMoment of(Tail tail, Crew crew) {
+        Cabin cabin = tail.type().cabin();
+        double massKg = tail.basic().massKg();
+        double momentKgM = tail.basic().momentKgM();
+        for (CrewRole role : CrewRole.values()) {
+            MassMoment aboard = crew(cabin, crew, role);
+            massKg += aboard.massKg();
+            momentKgM += aboard.momentKgM();
+        }
+        MassMoment pantry = pantry(cabin, crew.pantryCode()).load();
+        return new MassMoment(massKg + pantry.massKg(), momentKgM + pantry.momentKgM());
+    }
+
+    private static MassMoment crew(Cabin cabin, Crew crew, CrewRole role) {
+        int count = crew.count(role).orElse(cabin.standardCrew(role));
+        OptionalDouble actualKg = role == CrewRole.FLIGHT ? crew.flightCrewKg() : OptionalDouble.empty();
+        double eachKg = actualKg.isPresent()
+                ? actualKg.getAsDouble() / Math.max(count, 1)
+                : cabin.scheme().massKg(role);
+        int heads = actualKg.isPresent() ? Math.max(count, 1) : count;
+        return seat(cabin, role, heads, eachKg);
+    }
+
+    private static MassMoment seat(Cabin cabin, CrewRole role, int heads, double eachKg) {
+        int left = heads;
+        double momentKgM = 0;
+        double lastArmM = Double.NaN;
+        for (CrewStation station : cabin.crewStations()) {
+            if (station.role() == role) {
+                int here = Math.min(left, station.seats());
+                momentKgM += here * eachKg * station.armM();
+                left -= here;
+                lastArmM = station.armM();
+            }
+        }
+        if (left > 0 && Double.isNaN(lastArmM)) {
+            throw new IllegalArgumentException("there is no station for " + role.label());
+        }
+        return new MassMoment(heads * eachKg, left > 0 ? momentKgM + left * eachKg * lastArmM : momentKgM);
+    }
+
+    private static Pantry pantry(Cabin cabin, String code) {
+        if (code.isBlank()) {
+            return cabin.pantries().isEmpty() ? Pantry.NONE : cabin.pantries().get(0);
+        }
+        return cabin.pantries().stream()
+                .filter(pantry -> pantry.code().equals(code))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("there is no pantry '" + code + "'"));
+    }
+}

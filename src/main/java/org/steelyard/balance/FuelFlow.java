@@ -1,0 +1,123 @@
+package org.steelyard.balance;
+
+import java.util.List;
+import org.steelyard.model.FuelStage;
+import org.steelyard.model.Tank;
+import org.steelyard.model.TankPoint;
+import org.steelyard.model.TankShare;
+
+/**
+ * Fuel burning from, or filling, tanks in stages. Within a stage tanks flow in the ratio of their shares; the flow
+ * halts at each point at which a tank leaves the stage or passes a row of its arm table, so that between two halts the
+ * moment of the fuel is a linear function of its mass.
+ */
+final class FuelFlow {
+
+    /** Below this a quantity in kg counts as nothing: far under any scale, far over rounding. */
+    private static final double NOTHING_KG = 1e-9;
+
+    private final List<Tank> tanks;
+    private final List<FuelStage> stages;
+    private final boolean burning;
+    private final double[] quantitiesKg;
+    private final Runnable atHalt;
+
+    private FuelFlow(
+            List<Tank> tanks, List<FuelStage> stages, boolean burning, double[] quantitiesKg, Runnable atHalt) {
+        this.tanks = tanks;
+        this.stages = stages;
+        this.burning = burning;
+        this.quantitiesKg = quantitiesKg;
+        this.atHalt = atHalt;
+    }
+
+    /**
+     * Burns fuel.
+     *
+     * @param quantitiesKg fuel in each tank in kg, changed in place
+     * @param amountKg how much to burn in kg
+     * @param atHalt called after each step
+     * @return how much in kg could not be burnt because the tanks are empty
+     */
+    static double burn(
+            List<Tank> tanks, List<FuelStage> order, double[] quantitiesKg, double amountKg, Runnable atHalt) {
+        return new FuelFlow(tanks, order, true, quantitiesKg, atHalt).run(amountKg);
+    }
+
+    /**
+     * Fills fuel.
+     *
+     * @param quantitiesKg fuel in each tank in kg, changed in place
+     * @param amountKg how much to fill in kg
+     * @return how much in kg found no room
+     */
+    static double fill(List<Tank> tanks, List<FuelStage> order, double[] quantitiesKg, double amountKg) {
+        return new FuelFlow(tanks, order, false, quantitiesKg, () -> {}).run(amountKg);
+    }
+
+    private double run(double amountKg) {
+        double leftKg = amountKg;
+        for (FuelStage stage : stages) {
+            double shares = activeShares(stage);
+            while (leftKg > NOTHING_KG && shares > 0) {
+                leftKg -= step(stage, shares, leftKg);
+                atHalt.run();
+                shares = activeShares(stage);
+            }
+        }
+        return leftKg > NOTHING_KG ? leftKg : 0;
+    }
+
+    private double activeShares(FuelStage stage) {
+        double sum = 0;
+        for (TankShare share : stage.shares()) {
+            sum += isActive(share) ? share.share() : 0;
+        }
+        return sum;
+    }
+
+    private boolean isActive(TankShare share) {
+        double quantityKg = quantitiesKg[share.tank()];
+        return burning ? quantityKg > share.untilKg() : quantityKg < share.untilKg();
+    }
+
+    /** Flows to the nearest halt, at most a given amount; returns how much flowed. */
+    private double step(FuelStage stage, double shares, double atMostKg) {
+        double flowKg = atMostKg;
+        for (TankShare share : stage.shares()) {
+            if (isActive(share)) {
+                double toHaltKg = Math.abs(haltKg(share) - quantitiesKg[share.tank()]);
+                flowKg = Math.min(flowKg, toHaltKg * shares / share.share());
+            }
+        }
+        for (TankShare share : stage.shares()) {
+            if (isActive(share)) {
+                move(share, flowKg * share.share() / shares);
+            }
+        }
+        return flowKg;
+    }
+
+    private void move(TankShare share, double partKg) {
+        double haltKg = haltKg(share);
+        double movedKg = quantitiesKg[share.tank()] + (burning ? -partKg : partKg);
+        boolean there = Math.abs(movedKg - haltKg) <= NOTHING_KG || (burning ? movedKg < haltKg : movedKg > haltKg);
+        quantitiesKg[share.tank()] = there ? haltKg : movedKg;
+    }
+
+    /** The next quantity at which this tank makes the flow halt. */
+    private double haltKg(TankShare share) {
+        double haltKg = share.untilKg();
+        double quantityKg = quantitiesKg[share.tank()];
+        for (TankPoint point : tanks.get(share.tank()).armTable()) {
+            double rowKg = point.quantityKg();
+            if (burning && rowKg < quantityKg && rowKg > haltKg) {
+                haltKg = rowKg;
+            }
+            if (!burning && rowKg > quantityKg && rowKg < haltKg) {
+                haltKg = rowKg;
+            }
+        }
+        return haltKg;
+    }
+}

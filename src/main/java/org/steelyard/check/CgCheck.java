@@ -1,0 +1,108 @@
+package org.steelyard.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.steelyard.balance.Balance;
+import org.steelyard.model.AircraftType;
+import org.steelyard.model.Envelope;
+import org.steelyard.model.Finding;
+import org.steelyard.model.FindingCode;
+import org.steelyard.model.LimitLine;
+import org.steelyard.model.MassMoment;
+import org.steelyard.model.MeanChord;
+import org.steelyard.model.Phase;
+import org.steelyard.model.Quantity;
+import org.steelyard.model.Severity;
+import org.steelyard.model.Side;
+
+/** Holds the CG of each state, and of the whole fuel path, against the type's envelopes. */
+final class CgCheck {
+
+    private final AircraftType type;
+    private final Findings findings;
+    private final List<EnvelopeMargin> margins = new ArrayList<>(4);
+
+    private CgCheck(AircraftType type, Findings findings) {
+        this.type = type;
+        this.findings = findings;
+    }
+
+    static List<EnvelopeMargin> run(Balance balance, AircraftType type, Findings findings) {
+        CgCheck check = new CgCheck(type, findings);
+        for (Phase phase : Phase.values()) {
+            Optional<Envelope> envelope = type.envelope(phase);
+            if (envelope.isPresent()) {
+                check.hold(envelope.get(), balance);
+            }
+        }
+        return check.margins;
+    }
+
+    private void hold(Envelope envelope, Balance balance) {
+        MeanChord chord = type.geometry().chord();
+        if (envelope.phase() == Phase.FLIGHT) {
+            balance.fuel().ifPresent(fuel -> {
+                report(envelope, EnvelopeCheck.margin(envelope, fuel.path(), chord));
+                MassMoment first = fuel.path().points().get(0);
+                MassMoment last = fuel.path().points().get(fuel.path().points().size() - 1);
+                offEnvelope(envelope, first, Phase.TAKEOFF);
+                if (last.massKg() < first.massKg()) {
+                    offEnvelope(envelope, last, Phase.LANDING);
+                }
+            });
+        } else {
+            balance.state(envelope.phase()).ifPresent(state -> {
+                report(envelope, EnvelopeCheck.margin(envelope, state, chord));
+                offEnvelope(envelope, state, envelope.phase());
+            });
+        }
+    }
+
+    private void report(Envelope envelope, Optional<EnvelopeMargin> measured) {
+        measured.ifPresent(margin -> {
+            margins.add(margin);
+            side(envelope.forward(), margin.phase(), margin.forwardAt(), margin.forwardPercentMac());
+            side(envelope.aft(), margin.phase(), margin.aftAt(), margin.aftPercentMac());
+        });
+    }
+
+    private void side(LimitLine line, Phase phase, MassMoment at, double roomPercentMac) {
+        double nearby = findings.policy().marginalCgPercentMac();
+        boolean outside = Tolerance.isOutside(roomPercentMac, 100);
+        if (outside || roomPercentMac < nearby) {
+            MeanChord chord = type.geometry().chord();
+            findings.add(new Finding(
+                    line.side() == Side.FORWARD ? FindingCode.CG_FORWARD : FindingCode.CG_AFT,
+                    outside ? Severity.BREACH : Severity.MARGINAL,
+                    phase,
+                    line.side().label() + " limit",
+                    Quantity.CG,
+                    chord.percentAt(at.armM()),
+                    EnvelopeCheck.limitPercentMac(line, at, roomPercentMac, chord),
+                    roomPercentMac));
+        }
+    }
+
+    /**
+     * A mass that the envelope does not reach cannot be held against it. Where a mass limit is breached already, that
+     * is only noted.
+     */
+    private void offEnvelope(Envelope envelope, MassMoment state, Phase statePhase) {
+        if (envelope.reaches(EnvelopeCheck.massKg(envelope, state))) {
+            return;
+        }
+        boolean above = state.massKg() > envelope.maxMassKg();
+        double limitKg = above ? envelope.maxMassKg() : envelope.minMassKg();
+        boolean known = findings.hasBreach(above ? FindingCode.MASS_HIGH : FindingCode.MASS_LOW, statePhase);
+        findings.add(new Finding(
+                FindingCode.MASS_OFF_ENVELOPE,
+                known ? Severity.NOTE : Severity.BREACH,
+                envelope.phase(),
+                envelope.phase().label() + " envelope",
+                Quantity.MASS,
+                state.massKg(),
+                limitKg,
+                -Math.abs(state.massKg() - limitKg)));
+    }
+}

@@ -1,0 +1,98 @@
+package org.steelyard.check;
+
+import java.util.List;
+import java.util.Optional;
+import org.steelyard.balance.Balance;
+import org.steelyard.model.AircraftType;
+import org.steelyard.model.Finding;
+import org.steelyard.model.FindingCode;
+import org.steelyard.model.Fuel;
+import org.steelyard.model.Load;
+import org.steelyard.model.Loading;
+import org.steelyard.model.Phase;
+import org.steelyard.model.Policy;
+import org.steelyard.model.Severity;
+
+/**
+ * Holds a balance against every limit of the type, the day and the policy. Pure: the same arguments give the same
+ * assessment. On a limit is inside.
+ */
+public final class Checker {
+
+    private Checker() {}
+
+    /**
+     * Checks one flight.
+     *
+     * @param loading the input
+     * @param balance its states
+     * @param policy marginal distances
+     * @return findings, margins and traffic load allowed
+     */
+    public static Assessment check(Loading loading, Balance balance, Policy policy) {
+        AircraftType type = loading.type();
+        Findings findings = new Findings(policy);
+        MassCheck.run(balance, type.limits(), loading.performance(), findings);
+        List<EnvelopeMargin> margins = CgCheck.run(balance, type, findings);
+        places(loading, balance, findings);
+        balance.fuel().ifPresent(fuel -> FuelCheck.run(fuel, type.fuel(), findings));
+        TrimCheck trim = new TrimCheck(type, findings);
+        trim.takeoff(balance.takeoffTrim(), loading.setting(), balance.takeoff());
+        balance.landingTrim()
+                .ifPresent(result -> trim.hold(result, balance.landing().orElseThrow()));
+        assumptions(loading, policy, findings);
+        return new Assessment(findings.sorted(), margins, trafficLoad(loading, balance));
+    }
+
+    private static void places(Loading loading, Balance balance, Findings findings) {
+        PlaceCheck places = new PlaceCheck(loading.type(), findings);
+        if (balance.dryOperating().isPresent()) {
+            places.crew(loading.crew());
+        }
+        balance.distribution().ifPresent(places::load);
+    }
+
+    private static void assumptions(Loading loading, Policy policy, Findings findings) {
+        if (loading.load() instanceof Load.Totals) {
+            note(
+                    findings,
+                    FindingCode.SHARED_LOAD,
+                    Phase.ZERO_FUEL,
+                    "totals were shared out among zones and holds "
+                            + policy.sharing().label());
+        }
+        if (loading.fuel() instanceof Fuel.Total) {
+            note(
+                    findings,
+                    FindingCode.SHARED_FUEL,
+                    Phase.RAMP,
+                    "the fuel total was shared out among the tanks by the type's fill order");
+        }
+        if (loading.load() instanceof Load.ZeroFuelGiven) {
+            note(findings, FindingCode.GIVEN_STATE, Phase.ZERO_FUEL, given("zero-fuel"));
+        }
+        if (loading.load() instanceof Load.TakeoffGiven) {
+            note(findings, FindingCode.GIVEN_STATE, Phase.TAKEOFF, given("take-off"));
+        }
+    }
+
+    private static String given(String state) {
+        return "the " + state + " mass and CG were taken as given; crew, zones and holds are not checked";
+    }
+
+    private static void note(Findings findings, FindingCode code, Phase phase, String subject) {
+        findings.add(Finding.plain(code, Severity.NOTE, phase, subject));
+    }
+
+    private static Optional<TrafficLoad> trafficLoad(Loading loading, Balance balance) {
+        if (balance.dryOperating().isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(TrafficLoadCheck.of(
+                balance.dryOperating().get(),
+                balance.zeroFuel().orElseThrow(),
+                balance.fuel().orElseThrow(),
+                loading.type().limits(),
+                loading.performance()));
+    }
+}

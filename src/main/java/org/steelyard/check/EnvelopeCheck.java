@@ -1,0 +1,59 @@
+package org.steelyard.check;
+
+import java.util.Optional;
+import org.steelyard.balance.FuelPath;
+import org.steelyard.model.Envelope;
+import org.steelyard.model.LimitLine;
+import org.steelyard.model.MassMoment;
+import org.steelyard.model.MeanChord;
+import org.steelyard.model.Side;
+
+/** Measures the room between a state or a fuel path and an envelope. */
+final class EnvelopeCheck {
+
+    private EnvelopeCheck() {}
+
+    /** The room of one state; empty if the envelope does not reach its mass. */
+    static Optional<EnvelopeMargin> margin(Envelope envelope, MassMoment state, MeanChord chord) {
+        double massKg = massKg(envelope, state);
+        if (!envelope.reaches(massKg)) {
+            return Optional.empty();
+        }
+        double armM = state.armM();
+        Approach forward = new Approach(state, envelope.forward().roomM(massKg, armM));
+        Approach aft = new Approach(state, envelope.aft().roomM(massKg, armM));
+        return Optional.of(margin(envelope, forward, aft, chord));
+    }
+
+    /** The mass of a state for an envelope, on an end of which rounding must not put it outside. */
+    static double massKg(Envelope envelope, MassMoment state) {
+        return Tolerance.onto(state.massKg(), envelope.minMassKg(), envelope.maxMassKg());
+    }
+
+    /** The least room along a path, over the masses that the envelope reaches; empty if it reaches none. */
+    static Optional<EnvelopeMargin> margin(Envelope envelope, FuelPath path, MeanChord chord) {
+        Optional<Approach> forward = PathApproach.find(path, envelope.forward());
+        Optional<Approach> aft = PathApproach.find(path, envelope.aft());
+        return forward.isPresent() && aft.isPresent()
+                ? Optional.of(margin(envelope, forward.get(), aft.get(), chord))
+                : Optional.empty();
+    }
+
+    private static EnvelopeMargin margin(Envelope envelope, Approach forward, Approach aft, MeanChord chord) {
+        double heaviestKg = Math.max(forward.at().massKg(), aft.at().massKg());
+        return new EnvelopeMargin(
+                envelope.phase(),
+                forward.at(),
+                100 * forward.roomM() / chord.lengthM(),
+                forward.roomM() * forward.at().massKg(),
+                aft.at(),
+                100 * aft.roomM() / chord.lengthM(),
+                aft.roomM() * aft.at().massKg(),
+                envelope.maxMassKg() - heaviestKg);
+    }
+
+    static double limitPercentMac(LimitLine line, MassMoment at, double roomPercentMac, MeanChord chord) {
+        double cgPercentMac = chord.percentAt(at.armM());
+        return line.side() == Side.FORWARD ? cgPercentMac - roomPercentMac : cgPercentMac + roomPercentMac;
+    }
+}

@@ -1,0 +1,67 @@
+package org.steelyard.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.steelyard.model.Finding;
+import org.steelyard.model.FindingCode;
+import org.steelyard.model.Phase;
+import org.steelyard.model.Policy;
+import org.steelyard.model.Quantity;
+import org.steelyard.model.Severity;
+
+/** Gathers the findings of one flight. */
+final class Findings {
+
+    private final Policy policy;
+    private final List<Finding> found = new ArrayList<>(0);
+
+    Findings(Policy policy) {
+        this.policy = policy;
+    }
+
+    Policy policy() {
+        return policy;
+    }
+
+    /**
+     * Adds a breach or a marginal, or nothing if there is room enough.
+     *
+     * @param margin room to the limit, negative outside
+     * @param nearby a margin below this is marginal
+     */
+    void measure(
+            FindingCode code,
+            Phase phase,
+            String subject,
+            Quantity quantity,
+            double value,
+            double limit,
+            double margin,
+            double nearby) {
+        if (Tolerance.isOutside(margin, limit)) {
+            found.add(new Finding(code, Severity.BREACH, phase, subject, quantity, value, limit, margin));
+        } else if (margin < nearby) {
+            found.add(new Finding(code, Severity.MARGINAL, phase, subject, quantity, value, limit, margin));
+        }
+    }
+
+    void add(Finding finding) {
+        found.add(finding);
+    }
+
+    boolean hasBreach(FindingCode code, Phase phase) {
+        for (Finding finding : found) {
+            if (finding.code() == code && finding.phase() == phase && finding.severity() == Severity.BREACH) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The most serious first; within one severity in the order of the checks. */
+    List<Finding> sorted() {
+        found.sort(Comparator.comparing(Finding::severity).reversed());
+        return found;
+    }
+}

@@ -1,0 +1,60 @@
+package org.steelyard.check;
+
+import java.util.OptionalDouble;
+import org.steelyard.balance.Balance;
+import org.steelyard.model.FindingCode;
+import org.steelyard.model.MassLimits;
+import org.steelyard.model.MassMoment;
+import org.steelyard.model.PerformanceLimits;
+import org.steelyard.model.Phase;
+import org.steelyard.model.Quantity;
+
+/** Holds the mass of each state against the type's limits and those of the day. */
+final class MassCheck {
+
+    private MassCheck() {}
+
+    static void run(Balance balance, MassLimits limits, PerformanceLimits performance, Findings findings) {
+        balance.zeroFuel().ifPresent(state -> high(Phase.ZERO_FUEL, state, limits.maxZeroFuelKg(), false, findings));
+        balance.ramp().ifPresent(state -> high(Phase.RAMP, state, limits.maxRampKg(), false, findings));
+        least(Phase.TAKEOFF, balance.takeoff(), limits.maxTakeoffKg(), performance.takeoffKg(), findings);
+        balance.landing()
+                .ifPresent(
+                        state -> least(Phase.LANDING, state, limits.maxLandingKg(), performance.landingKg(), findings));
+        low(balance, limits.minFlightKg(), findings);
+    }
+
+    private static void least(
+            Phase phase, MassMoment state, double structuralKg, OptionalDouble performanceKg, Findings findings) {
+        boolean byPerformance = performanceKg.isPresent() && performanceKg.getAsDouble() < structuralKg;
+        high(phase, state, byPerformance ? performanceKg.getAsDouble() : structuralKg, byPerformance, findings);
+    }
+
+    private static void high(Phase phase, MassMoment state, double limitKg, boolean byPerformance, Findings findings) {
+        String subject = (byPerformance ? "performance-limited " : "maximum ") + phase.label() + " mass";
+        findings.measure(
+                FindingCode.MASS_HIGH,
+                phase,
+                subject,
+                Quantity.MASS,
+                state.massKg(),
+                limitKg,
+                limitKg - state.massKg(),
+                findings.policy().marginalMassPercent() / 100 * limitKg);
+    }
+
+    /** The lightest state in flight is landing; where it is not known, take-off. */
+    private static void low(Balance balance, double minFlightKg, Findings findings) {
+        Phase phase = balance.landing().isPresent() ? Phase.LANDING : Phase.TAKEOFF;
+        double massKg = balance.landing().orElse(balance.takeoff()).massKg();
+        findings.measure(
+                FindingCode.MASS_LOW,
+                phase,
+                "minimum mass in flight",
+                Quantity.MASS,
+                massKg,
+                minFlightKg,
+                massKg - minFlightKg,
+                findings.policy().marginalMassPercent() / 100 * minFlightKg);
+    }
+}

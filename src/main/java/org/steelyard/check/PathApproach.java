@@ -1,0 +1,126 @@
+package org.steelyard.check;
+
+import java.util.List;
+import java.util.Optional;
+import org.steelyard.balance.FuelPath;
+import org.steelyard.model.LimitLine;
+import org.steelyard.model.LimitPoint;
+import org.steelyard.model.MassMoment;
+import org.steelyard.model.Side;
+import org.steelyard.model.Straightness;
+
+/**
+ * Finds exactly, not by sampling, where a fuel path comes nearest to a limit line.
+ *
+ * <p>Between two points of the path the moment is {@code M(m) = p + q m}, the arm {@code p / m + q}. Between two
+ * vertices the limit's arm is {@code a + b m} (straight in arm) or {@code c / m + d} (straight in moment). The room is
+ * their difference: in the second case a hyperbola without a turning point, in the first one that turns at {@code m =
+ * sqrt(-p / b)}. So the nearest approach lies at an end of a piece or at that mass. At a step of the line each side of
+ * the step is looked at, as the path crosses both.
+ */
+final class PathApproach {
+
+    private final LimitLine line;
+    private MassMoment nearest = MassMoment.ZERO;
+    private double leastRoomM = Double.POSITIVE_INFINITY;
+
+    private PathApproach(LimitLine line) {
+        this.line = line;
+    }
+
+    /**
+     * The nearest approach.
+     *
+     * @param path the fuel path
+     * @param line the limit
+     * @return where the room is least; empty if the path lies wholly outside the masses of the line
+     */
+    static Optional<Approach> find(FuelPath path, LimitLine line) {
+        PathApproach search = new PathApproach(line);
+        List<MassMoment> points = path.points();
+        for (MassMoment point : points) {
+            search.visit(point);
+        }
+        for (int i = 1; i < points.size(); i++) {
+            search.visit(points.get(i), points.get(i - 1));
+        }
+        return Double.isInfinite(search.leastRoomM)
+                ? Optional.empty()
+                : Optional.of(new Approach(search.nearest, search.leastRoomM));
+    }
+
+    private void visit(MassMoment point) {
+        if (point.massKg() >= line.minMassKg() && point.massKg() <= line.maxMassKg()) {
+            keep(point, line.roomM(point.massKg(), point.armM()));
+        }
+    }
+
+    private void visit(MassMoment low, MassMoment high) {
+        List<LimitPoint> vertices = line.points();
+        for (int i = 1; i < vertices.size(); i++) {
+            LimitPoint below = vertices.get(i - 1);
+            LimitPoint above = vertices.get(i);
+            double fromKg = Math.max(low.massKg(), below.massKg());
+            double toKg = Math.min(high.massKg(), above.massKg());
+            if (fromKg < toKg) {
+                visit(new Piece(low, high, below, above), fromKg, toKg);
+            }
+        }
+    }
+
+    private void visit(Piece piece, double fromKg, double toKg) {
+        keep(piece, fromKg);
+        keep(piece, toKg);
+        double turnKg = piece.turnKg(line.straight());
+        if (turnKg > fromKg && turnKg < toKg) {
+            keep(piece, turnKg);
+        }
+    }
+
+    private void keep(Piece piece, double massKg) {
+        MassMoment point = piece.pathAt(massKg);
+        double limitM = piece.limitM(line.straight(), massKg);
+        keep(point, line.side() == Side.FORWARD ? point.armM() - limitM : limitM - point.armM());
+    }
+
+    private void keep(MassMoment point, double roomM) {
+        if (roomM < leastRoomM) {
+            leastRoomM = roomM;
+            nearest = point;
+        }
+    }
+
+    /** A stretch of the path that lies between two neighbouring vertices of the line. */
+    private record Piece(MassMoment low, MassMoment high, LimitPoint below, LimitPoint above) {
+
+        double slopeM() {
+            return (high.momentKgM() - low.momentKgM()) / (high.massKg() - low.massKg());
+        }
+
+        MassMoment pathAt(double massKg) {
+            if (massKg == low.massKg()) {
+                return low;
+            }
+            if (massKg == high.massKg()) {
+                return high;
+            }
+            return new MassMoment(massKg, low.momentKgM() + slopeM() * (massKg - low.massKg()));
+        }
+
+        double limitM(Straightness straight, double massKg) {
+            double t = (massKg - below.massKg()) / (above.massKg() - below.massKg());
+            if (straight == Straightness.ARM) {
+                return below.armM() + t * (above.armM() - below.armM());
+            }
+            double belowKgM = below.massKg() * below.armM();
+            return (belowKgM + t * (above.massKg() * above.armM() - belowKgM)) / massKg;
+        }
+
+        /** The mass at which the room turns, or not a number. */
+        double turnKg(Straightness straight) {
+            double p = low.momentKgM() - slopeM() * low.massKg();
+            double b = (above.armM() - below.armM()) / (above.massKg() - below.massKg());
+            return straight == Straightness.ARM ? Math.sqrt(-p / b) : Double.NaN;
+        }
+    }
+}

@@ -1,0 +1,102 @@
+package org.steelyard.check;
+
+import java.util.List;
+import org.steelyard.balance.Distribution;
+import org.steelyard.model.AircraftType;
+import org.steelyard.model.CabinZone;
+import org.steelyard.model.Crew;
+import org.steelyard.model.CrewRole;
+import org.steelyard.model.Finding;
+import org.steelyard.model.FindingCode;
+import org.steelyard.model.FloorLimit;
+import org.steelyard.model.Hold;
+import org.steelyard.model.LoadGroup;
+import org.steelyard.model.Phase;
+import org.steelyard.model.Quantity;
+import org.steelyard.model.Severity;
+
+/** Holds what lies in zones and holds, alone and together, against seats, masses and floors. */
+final class PlaceCheck {
+
+    private final AircraftType type;
+    private final Findings findings;
+    private final double nearbyShare;
+
+    PlaceCheck(AircraftType type, Findings findings) {
+        this.type = type;
+        this.findings = findings;
+        this.nearbyShare = findings.policy().marginalLoadPercent() / 100;
+    }
+
+    void crew(Crew crew) {
+        for (CrewRole role : CrewRole.values()) {
+            int count = crew.count(role).orElse(type.cabin().standardCrew(role));
+            seats(
+                    FindingCode.CREW_SEATS,
+                    Phase.DRY_OPERATING,
+                    role.label(),
+                    count,
+                    type.cabin().crewSeats(role));
+        }
+    }
+
+    void load(Distribution distribution) {
+        List<CabinZone> zones = type.cabin().zones();
+        for (int i = 0; i < zones.size(); i++) {
+            double seated = distribution.seatedByZone().at(i);
+            seats(
+                    FindingCode.ZONE_SEATS,
+                    Phase.ZERO_FUEL,
+                    zones.get(i).name(),
+                    seated,
+                    zones.get(i).seats());
+        }
+        List<Hold> holds = type.holds();
+        for (int i = 0; i < holds.size(); i++) {
+            hold(holds.get(i), distribution.holdKg().at(i));
+        }
+        for (LoadGroup group : type.groups()) {
+            load(FindingCode.GROUP_MASS, group.name(), Quantity.MASS, together(group, distribution), group.maxKg());
+        }
+    }
+
+    private void seats(FindingCode code, Phase phase, String subject, double persons, int seats) {
+        if (Tolerance.isOutside(seats - persons, Math.max(seats, 1))) {
+            findings.add(new Finding(
+                    code, Severity.BREACH, phase, subject, Quantity.COUNT, persons, seats, seats - persons));
+        }
+    }
+
+    private void hold(Hold hold, double massKg) {
+        load(FindingCode.HOLD_MASS, hold.name(), Quantity.MASS, massKg, hold.maxKg());
+        if (hold.floor().isPresent()) {
+            FloorLimit floor = hold.floor().get();
+            String subject = hold.name() + " floor";
+            floor.maxRunningKgPerM()
+                    .ifPresent(limit -> load(
+                            FindingCode.FLOOR_RUNNING,
+                            subject,
+                            Quantity.RUNNING_LOAD,
+                            floor.runningKgPerM(massKg),
+                            limit));
+            floor.maxAreaKgPerM2()
+                    .ifPresent(limit -> load(
+                            FindingCode.FLOOR_AREA, subject, Quantity.AREA_LOAD, floor.areaKgPerM2(massKg), limit));
+        }
+    }
+
+    private static double together(LoadGroup group, Distribution distribution) {
+        double massKg = 0;
+        for (int hold : group.holds()) {
+            massKg += distribution.holdKg().at(hold);
+        }
+        for (int zone : group.zones()) {
+            massKg += distribution.zoneKg().at(zone);
+        }
+        return massKg;
+    }
+
+    private void load(FindingCode code, String subject, Quantity quantity, double value, double limit) {
+        findings.measure(code, Phase.ZERO_FUEL, subject, quantity, value, limit, limit - value, nearbyShare * limit);
+    }
+}

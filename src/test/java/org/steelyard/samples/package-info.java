@@ -1,0 +1,2 @@
+/** Aircraft and loadings that several tests share. */
+package org.steelyard.samples;
