@@ -1,21 +1,32 @@
 package org.steelyard.read;
 
+import java.util.List;
+import java.util.stream.Collectors;
 import org.steelyard.model.InputProblem;
 
-/** Thrown when there is nothing to read at all; a mistake of the user, with the problem in words. */
+/** There is nothing to read where a season should be. */
 public final class SeasonUnreadableException extends Exception {
 
     private static final long serialVersionUID = 1L;
 
-    private final transient InputProblem problem;
+    private final transient List<InputProblem> problems;
 
-    SeasonUnreadableException(InputProblem problem) {
-        super(problem.message());
-        this.problem = problem;
+    /**
+     * With its reasons.
+     *
+     * @param problems what is wrong, at least one
+     */
+    public SeasonUnreadableException(List<InputProblem> problems) {
+        super(problems.stream().map(InputProblem::message).collect(Collectors.joining("; ")));
+        this.problems = List.copyOf(problems);
     }
 
-    /** What is wrong and what would be accepted. */
-    public InputProblem problem() {
-        return problem;
+    SeasonUnreadableException(InputProblem problem) {
+        this(List.of(problem));
+    }
+
+    /** What is wrong, and what is expected. */
+    public List<InputProblem> problems() {
+        return problems;
     }
 }
