@@ -39,10 +39,12 @@ public final class SeasonWorkbook implements AutoCloseable {
     private final Policy policy;
     private final XSSFWorkbook book = new XSSFWorkbook();
     private final SXSSFWorkbook streamed = new SXSSFWorkbook(book, ROWS_IN_MEMORY);
-    private final WorkbookStyles styles = new WorkbookStyles(book);
+    private final WorkbookStyles listStyles = WorkbookStyles.forLists(book);
+    private final WorkbookStyles styles = WorkbookStyles.forPages(book);
     private final WorkbookTrimSteps steps = new WorkbookTrimSteps();
     private final WorkbookText text;
     private final SheetRoll findingRows;
+    private final SheetRoll noteRows;
     private final SheetRoll flightRows;
     private final SheetRoll rejectedRows;
     private final SheetFindings findings;
@@ -54,12 +56,17 @@ public final class SeasonWorkbook implements AutoCloseable {
         this.part = file.resolveSibling("." + file.getFileName() + ".part");
         this.policy = policy;
         text = new WorkbookText(limits.cellChars());
-        findingRows = new SheetRoll(streamed, styles, text, SheetFindings.LAYOUT, limits.rows());
-        flightRows = new SheetRoll(streamed, styles, text, SheetFlights.LAYOUT, limits.rows());
-        rejectedRows = new SheetRoll(streamed, styles, text, SheetRejected.LAYOUT, limits.rows());
-        findings = new SheetFindings(findingRows, styles);
-        flights = new SheetFlights(flightRows, styles);
-        rejected = new SheetRejected(rejectedRows, styles, text, limits.columns());
+        findingRows = roll(SheetFindings.LAYOUT, limits);
+        noteRows = roll(SheetFindings.NOTES, limits);
+        flightRows = roll(SheetFlights.LAYOUT, limits);
+        rejectedRows = roll(SheetRejected.LAYOUT, limits);
+        findings = new SheetFindings(findingRows, noteRows, listStyles);
+        flights = new SheetFlights(flightRows, listStyles);
+        rejected = new SheetRejected(rejectedRows, listStyles, text, limits.columns());
+    }
+
+    private SheetRoll roll(SheetLayout layout, WorkbookLimits limits) {
+        return new SheetRoll(streamed, listStyles, text, layout, limits.rows());
     }
 
     /**
@@ -116,10 +123,11 @@ public final class SeasonWorkbook implements AutoCloseable {
         new SheetOverview(grid(SheetOverview.NAME), styles, steps).write(summary, facts, page);
         new SheetTrimSpread(grid(SheetTrimSpread.NAME), styles, steps).write(summary.trim(), page);
         SheetRunFacts runFacts = new SheetRunFacts(grid(SheetRunFacts.NAME), styles);
-        runFacts.write(facts, policy, List.of(findingRows, flightRows, rejectedRows), text.cutCells());
+        runFacts.write(facts, policy, List.of(findingRows, flightRows, noteRows, rejectedRows), text.cutCells());
         order();
         runFacts.print(page);
         findingRows.finish(page, SheetFindings.NONE);
+        noteRows.finish(page, SheetFindings.NO_NOTES);
         flightRows.finish(page, SheetFlights.NONE);
         rejectedRows.finish(page, SheetRejected.NONE);
         properties(facts);
@@ -136,6 +144,7 @@ public final class SeasonWorkbook implements AutoCloseable {
         names.addAll(findingRows.names());
         names.addAll(flightRows.names());
         names.add(SheetTrimSpread.NAME);
+        names.addAll(noteRows.names());
         names.addAll(rejectedRows.names());
         names.add(SheetRunFacts.NAME);
         for (int position = 0; position < names.size(); position++) {

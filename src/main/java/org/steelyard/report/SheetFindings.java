@@ -8,42 +8,57 @@ import org.steelyard.model.Finding;
 import org.steelyard.model.FlightIdent;
 import org.steelyard.model.Loading;
 import org.steelyard.model.Quantity;
+import org.steelyard.model.Severity;
 
-/** One row for each finding, in the order of the input. */
+/** One row for each finding, in the order of the input; notes have a sheet of their own, as they may be many. */
 final class SheetFindings {
 
-    static final String NONE = "Nothing was found.";
-    static final SheetLayout LAYOUT = new SheetLayout(
+    static final String NONE = "No flight is outside a limit or close to one.";
+    static final String NO_NOTES = "There are no notes.";
+    static final SheetLayout LAYOUT = layout(
             "Findings",
-            "Value, limit and margin are in the unit beside them, which is that of the type's users; a negative margin is"
-                    + " outside the limit. Filter by severity or kind.",
-            List.of(
-                    new SheetColumn("Severity", 12),
-                    new SheetColumn("Flight", 11),
-                    new SheetColumn("Date", 11),
-                    new SheetColumn("Tail", 10),
-                    new SheetColumn("Type", 11),
-                    new SheetColumn("From", 7),
-                    new SheetColumn("To", 7),
-                    new SheetColumn("State", 13),
-                    new SheetColumn("Kind", 17),
-                    new SheetColumn("What was found", 78),
-                    new SheetColumn("Value", 10),
-                    new SheetColumn("Limit", 10),
-                    new SheetColumn("Margin", 10),
-                    new SheetColumn("Unit", 8),
-                    new SheetColumn("File", 22),
-                    new SheetColumn("Sheet", 10),
-                    new SheetColumn("Row", 9)),
-            2,
-            1);
+            "Breaches and marginals in the order of the input. Value, limit and margin are in the unit beside them, that of"
+                    + " the type's users; a negative margin is outside the limit.");
+    static final SheetLayout NOTES = layout(
+            "Notes", "What is worth knowing of a flight though no limit is concerned, in the order of the input.");
 
-    private final SheetRoll roll;
+    private static final int SENTENCE_CHARS = 84;
+
+    private final SheetRoll findings;
+    private final SheetRoll notes;
     private final WorkbookStyles styles;
 
-    SheetFindings(SheetRoll roll, WorkbookStyles styles) {
-        this.roll = roll;
+    SheetFindings(SheetRoll findings, SheetRoll notes, WorkbookStyles styles) {
+        this.findings = findings;
+        this.notes = notes;
         this.styles = styles;
+    }
+
+    private static SheetLayout layout(String name, String note) {
+        return new SheetLayout(
+                name,
+                note,
+                List.of(
+                        SheetColumn.text("Severity", 12),
+                        SheetColumn.text("Flight", 11),
+                        SheetColumn.text("Date", 13),
+                        SheetColumn.text("Tail", 11),
+                        SheetColumn.text("Type", 14),
+                        SheetColumn.text("From", 8),
+                        SheetColumn.text("To", 8),
+                        SheetColumn.text("State", 13),
+                        SheetColumn.text("Kind", 17),
+                        SheetColumn.text("What was found", SENTENCE_CHARS),
+                        SheetColumn.number("Value", 10),
+                        SheetColumn.number("Limit", 10),
+                        SheetColumn.number("Margin", 10),
+                        SheetColumn.text("Unit", 8),
+                        SheetColumn.text("File", 22),
+                        SheetColumn.text("Sheet", 10),
+                        SheetColumn.number("Row", 9)),
+                2,
+                1,
+                1);
     }
 
     void add(AuditedFlight flight) {
@@ -55,7 +70,10 @@ final class SheetFindings {
     private void add(Loading loading, Finding finding) {
         FlightIdent ident = loading.flight();
         AircraftType type = loading.type();
+        SheetRoll roll = finding.severity() == Severity.NOTE ? notes : findings;
+        String sentence = WorkbookWords.sentence(FindingText.sentence(finding, type));
         SheetRow row = roll.next()
+                .lines(1 + sentence.length() / (SENTENCE_CHARS + 4))
                 .label(WorkbookWords.severity(finding.severity()), styles.severity(finding.severity()))
                 .data(ident.flight(), styles.text)
                 .date(ident.date(), styles)
@@ -65,7 +83,7 @@ final class SheetFindings {
                 .data(ident.to(), styles.text)
                 .data(finding.phase().label(), styles.text)
                 .data(finding.code().code(), styles.text)
-                .data(WorkbookWords.sentence(FindingText.sentence(finding, type)), styles.wrapped);
+                .data(sentence, styles.wrapped);
         numbers(row, finding, type);
         row.data(loading.origin().file(), styles.text)
                 .data(loading.origin().sheet(), styles.text)

@@ -34,51 +34,54 @@ final class SheetFlights {
             "Masses are in kg and CG in % MAC for all types, so that columns can be summed and sorted. Trim is nose-up"
                     + " positive. A coloured figure has a finding of its own.",
             List.of(
-                    new SheetColumn("Status", 13),
-                    new SheetColumn("Flight", 10),
-                    new SheetColumn("Date", 11),
-                    new SheetColumn("Tail", 10),
-                    new SheetColumn("Type", 11),
-                    new SheetColumn("From", 7),
-                    new SheetColumn("To", 7),
-                    new SheetColumn("Flaps", 8),
-                    new SheetColumn("Take-off trim setting", 10),
-                    new SheetColumn("Take-off trim, units", 10),
-                    new SheetColumn("Recorded trim, units", 10),
-                    new SheetColumn("Dry operating mass, kg", 11),
-                    new SheetColumn("Dry operating CG, % MAC", 11),
-                    new SheetColumn("Zero-fuel mass, kg", 11),
-                    new SheetColumn("Zero-fuel CG, % MAC", 11),
-                    new SheetColumn("Ramp mass, kg", 10),
-                    new SheetColumn("Ramp CG, % MAC", 10),
-                    new SheetColumn("Take-off mass, kg", 10),
-                    new SheetColumn("Take-off CG, % MAC", 10),
-                    new SheetColumn("Landing mass, kg", 10),
-                    new SheetColumn("Landing CG, % MAC", 10),
-                    new SheetColumn("Least room forward, % MAC", 12),
-                    new SheetColumn("Least forward at", 12),
-                    new SheetColumn("Least room aft, % MAC", 11),
-                    new SheetColumn("Least aft at", 12),
-                    new SheetColumn("Least mass room of envelope, kg", 13),
-                    new SheetColumn("Least mass at", 12),
-                    new SheetColumn("Traffic load aboard, kg", 11),
-                    new SheetColumn("Traffic load allowed, kg", 11),
-                    new SheetColumn("Underload, kg", 11),
-                    new SheetColumn("Limited by", 31),
-                    new SheetColumn("Landing flaps", 9),
-                    new SheetColumn("Landing trim setting", 10),
-                    new SheetColumn("Landing trim, units", 10),
-                    new SheetColumn("Findings", 34),
-                    new SheetColumn("Other columns", 24),
-                    new SheetColumn("File", 22),
-                    new SheetColumn("Sheet", 10),
-                    new SheetColumn("Row", 9)),
+                    SheetColumn.text("Status", 13),
+                    SheetColumn.text("Flight", 10),
+                    SheetColumn.text("Date", 13),
+                    SheetColumn.text("Tail", 11),
+                    SheetColumn.text("Type", 14),
+                    SheetColumn.text("From", 8),
+                    SheetColumn.text("To", 8),
+                    SheetColumn.text("Flaps", 8),
+                    SheetColumn.number("Take-off trim setting", 10),
+                    SheetColumn.number("Take-off trim, units", 10),
+                    SheetColumn.number("Recorded trim, units", 10),
+                    SheetColumn.number("Dry operating mass, kg", 11),
+                    SheetColumn.number("Dry operating CG, % MAC", 11),
+                    SheetColumn.number("Zero-fuel mass, kg", 11),
+                    SheetColumn.number("Zero-fuel CG, % MAC", 11),
+                    SheetColumn.number("Ramp mass, kg", 10),
+                    SheetColumn.number("Ramp CG, % MAC", 10),
+                    SheetColumn.number("Take-off mass, kg", 10),
+                    SheetColumn.number("Take-off CG, % MAC", 10),
+                    SheetColumn.number("Landing mass, kg", 10),
+                    SheetColumn.number("Landing CG, % MAC", 10),
+                    SheetColumn.number("Least room forward, % MAC", 12),
+                    SheetColumn.text("Least forward at", 12),
+                    SheetColumn.number("Least room aft, % MAC", 11),
+                    SheetColumn.text("Least aft at", 12),
+                    SheetColumn.number("Least mass room of envelope, kg", 13),
+                    SheetColumn.text("Least mass at", 12),
+                    SheetColumn.number("Traffic load aboard, kg", 11),
+                    SheetColumn.number("Traffic load allowed, kg", 11),
+                    SheetColumn.number("Underload, kg", 11),
+                    SheetColumn.text("Limited by", 31),
+                    SheetColumn.text("Landing flaps", 9),
+                    SheetColumn.number("Landing trim setting", 10),
+                    SheetColumn.number("Landing trim, units", 10),
+                    SheetColumn.text("Findings", 34),
+                    SheetColumn.text("Other columns", 24),
+                    SheetColumn.text("File", 22),
+                    SheetColumn.text("Sheet", 10),
+                    SheetColumn.number("Row", 9)),
             4,
+            3,
             2);
 
     private static final Set<FindingCode> FORWARD = EnumSet.of(FindingCode.CG_FORWARD);
     private static final Set<FindingCode> AFT = EnumSet.of(FindingCode.CG_AFT);
-    private static final Set<FindingCode> MASS = EnumSet.of(FindingCode.MASS_HIGH, FindingCode.MASS_OFF_ENVELOPE);
+    private static final Set<FindingCode> CG = EnumSet.of(FindingCode.CG_FORWARD, FindingCode.CG_AFT);
+    private static final Set<FindingCode> MASS =
+            EnumSet.of(FindingCode.MASS_HIGH, FindingCode.MASS_LOW, FindingCode.MASS_OFF_ENVELOPE);
     private static final Set<FindingCode> TRIM = EnumSet.of(FindingCode.TRIM_BAND, FindingCode.TRIM_OFF_SCALE);
     private static final List<Phase> STATES =
             List.of(Phase.DRY_OPERATING, Phase.ZERO_FUEL, Phase.RAMP, Phase.TAKEOFF, Phase.LANDING);
@@ -100,7 +103,7 @@ final class SheetFlights {
         row.data(loading.setting().flaps(), styles.text);
         trim(row, balance.takeoffTrim(), worst(assessment, TRIM, Phase.TAKEOFF));
         row.number(loading.recordedTrimUnits(), styles.signed.plain());
-        states(row, balance, loading.type().geometry().chord());
+        states(row, flight, loading.type().geometry().chord());
         margins(row, assessment);
         trafficLoad(row, assessment.trafficLoad());
         row.data(loading.setting().landingFlaps(), styles.text);
@@ -134,12 +137,14 @@ final class SheetFlights {
                 .number(trim.get().trimUnits(), styles.signed.styleFor(worst));
     }
 
-    private void states(SheetRow row, Balance balance, MeanChord chord) {
+    private void states(SheetRow row, AuditedFlight flight, MeanChord chord) {
         for (Phase phase : STATES) {
-            Optional<MassMoment> state = balance.state(phase);
+            Optional<MassMoment> state = flight.balance().state(phase);
             if (state.isPresent()) {
-                row.number(state.get().massKg(), styles.whole.plain())
-                        .number(chord.percentAt(state.get().armM()), styles.twoDecimals.plain());
+                Severity mass = worst(flight.assessment(), MASS, phase);
+                Severity cg = worst(flight.assessment(), CG, phase);
+                row.number(state.get().massKg(), styles.whole.styleFor(mass))
+                        .number(chord.percentAt(state.get().armM()), styles.twoDecimals.styleFor(cg));
             } else {
                 row.skip(2);
             }
@@ -160,29 +165,41 @@ final class SheetFlights {
             aft = margin.aftPercentMac() < aft.aftPercentMac() ? margin : aft;
             mass = margin.massKg() < mass.massKg() ? margin : mass;
         }
-        margin(row, forward.forwardPercentMac(), forward.phase(), room(styles.twoDecimals, assessment, FORWARD));
-        margin(row, aft.aftPercentMac(), aft.phase(), room(styles.twoDecimals, assessment, AFT));
-        margin(row, mass.massKg(), mass.phase(), room(styles.whole, assessment, MASS));
+        margin(
+                row,
+                forward.forwardPercentMac(),
+                forward.phase(),
+                styles.twoDecimals.styleFor(worst(assessment, FORWARD)));
+        margin(row, aft.aftPercentMac(), aft.phase(), styles.twoDecimals.styleFor(worst(assessment, AFT)));
+        margin(row, mass.massKg(), mass.phase(), orBreach(mass.massKg()));
     }
 
     private void margin(SheetRow row, double room, Phase phase, CellStyle style) {
         row.number(room, style).label(phase.label(), styles.text.plain());
     }
 
-    private static CellStyle room(WorkbookStyles.NumberStyle style, Assessment assessment, Set<FindingCode> codes) {
-        return style.styleFor(worst(assessment, codes, Phase.values()));
+    private CellStyle orBreach(double roomKg) {
+        return roomKg < 0 ? styles.whole.breach() : styles.whole.plain();
     }
 
-    private static Severity worst(Assessment assessment, Set<FindingCode> codes, Phase... phases) {
+    private static Severity worst(Assessment assessment, Set<FindingCode> codes) {
         Severity worst = Severity.NOTE;
         for (Finding finding : assessment.findings()) {
-            boolean concerned =
-                    codes.contains(finding.code()) && List.of(phases).contains(finding.phase());
-            if (concerned && finding.severity().compareTo(worst) > 0) {
-                worst = finding.severity();
-            }
+            worst = codes.contains(finding.code()) ? worse(finding, worst) : worst;
         }
         return worst;
+    }
+
+    private static Severity worst(Assessment assessment, Set<FindingCode> codes, Phase phase) {
+        Severity worst = Severity.NOTE;
+        for (Finding finding : assessment.findings()) {
+            worst = finding.phase() == phase && codes.contains(finding.code()) ? worse(finding, worst) : worst;
+        }
+        return worst;
+    }
+
+    private static Severity worse(Finding finding, Severity other) {
+        return finding.severity().compareTo(other) > 0 ? finding.severity() : other;
     }
 
     private void trafficLoad(SheetRow row, Optional<TrafficLoad> load) {
@@ -190,10 +207,9 @@ final class SheetFlights {
             row.skip(4);
             return;
         }
-        boolean over = load.get().underloadKg() < 0;
         row.number(load.get().actualKg(), styles.whole.plain())
                 .number(load.get().allowedKg(), styles.whole.plain())
-                .number(load.get().underloadKg(), over ? styles.whole.breach() : styles.whole.plain())
+                .number(load.get().underloadKg(), orBreach(load.get().underloadKg()))
                 .label(load.get().limitedBy().label(), styles.text.plain());
     }
 

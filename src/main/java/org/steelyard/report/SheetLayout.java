@@ -9,9 +9,11 @@ import java.util.List;
  * @param note what is to be known of it, above the headings
  * @param columns from left to right
  * @param frozenColumns how many of them stay in sight, and are printed again on pages to the right
+ * @param headingLines lines of the longest heading
  * @param pagesWide on how many pages side by side it is printed
  */
-record SheetLayout(String name, String note, List<SheetColumn> columns, int frozenColumns, int pagesWide) {
+record SheetLayout(
+        String name, String note, List<SheetColumn> columns, int frozenColumns, int headingLines, int pagesWide) {
 
     /** Copies the columns. */
     SheetLayout {

@@ -1,13 +1,11 @@
 package org.steelyard.report;
 
-import java.util.Arrays;
 import java.util.Locale;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.StatusCount;
 
 /**
- * The season on one page. Fifteen columns of one width: boxes of three, tables of seven left and right of a gap, or
- * across the page.
+ * The season on one page. Fifteen columns: boxes of three, tables of seven left and right of a gap, or across the page.
  */
 final class SheetOverview {
 
@@ -29,7 +27,7 @@ final class SheetOverview {
     static final int TABLE = 7;
 
     private static final int BOX = 3;
-    private static final int NEWS_CHARS_A_LINE = 110;
+    private static final int NEWS_CHARS_A_LINE = 125;
 
     private final SheetGrid grid;
     private final WorkbookStyles styles;
@@ -51,12 +49,9 @@ final class SheetOverview {
         page.setUp(grid.sheet(), 1, 1);
     }
 
+    /** Every three columns are of one width together, so that the boxes are. */
     private void widths() {
-        int[] chars = new int[END + 1];
-        Arrays.fill(chars, 10);
-        chars[0] = 1;
-        chars[LEFT + TABLE] = 3;
-        grid.widths(chars);
+        grid.widths(1, 13, 12, 11, 13, 11, 12, 14, 4, 18, 13, 11, 12, 12, 12, 12);
     }
 
     private void title(RunFacts facts) {
@@ -82,17 +77,17 @@ final class SheetOverview {
                     "accepted of " + WorkbookWords.count(facts.rowsSeen(), "row"),
                     styles.figure(WorkbookPalette.SLATE, WorkbookPalette.PAPER)),
             new Box(
-                    "○ Clean",
+                    WorkbookWords.RING + "Clean",
                     all.clean(),
                     share(all.clean(), all, "inside every limit"),
                     styles.figure(WorkbookPalette.CLEAN_FILL, WorkbookPalette.CLEAN_INK)),
             new Box(
-                    "◐ Marginal",
+                    WorkbookWords.TRIANGLE + "Marginal",
                     all.marginal(),
                     share(all.marginal(), all, "close to a limit"),
                     styles.figure(WorkbookPalette.MARGINAL_FILL, WorkbookPalette.MARGINAL_INK)),
             new Box(
-                    "● Breached",
+                    WorkbookWords.SQUARE + "Breached",
                     all.breached(),
                     share(all.breached(), all, "outside a limit"),
                     styles.figure(WorkbookPalette.BREACH_FILL, WorkbookPalette.BREACH_INK)),

@@ -51,10 +51,10 @@ final class SheetOverviewTables {
         for (String heading : List.of("Flight", "Date", "Tail", "Type", "From", "To", "What was found")) {
             head.label(heading, styles.tableHeading);
             if (heading.equals("To")) {
-                head.at(RIGHT - 1);
+                head.at(RIGHT - 2);
             }
         }
-        grid.join(RIGHT - 1, END);
+        grid.join(RIGHT - 2, END);
         worst.stream().limit(WORST_ROWS).forEach(this::worst);
         more(LEFT, END, worst.size() - WORST_ROWS, "flight", SheetFindings.LAYOUT.name());
         grid.gap(6);
@@ -71,9 +71,9 @@ final class SheetOverviewTables {
                 .data(loading.type().id(), styles.text)
                 .data(ident.from(), styles.text)
                 .data(ident.to(), styles.text)
-                .at(RIGHT - 1)
+                .at(RIGHT - 2)
                 .data(WorkbookWords.sentence(FindingText.sentence(worst.finding(), loading.type())), styles.text);
-        grid.join(RIGHT - 1, END);
+        grid.join(RIGHT - 2, END);
     }
 
     private void typicalAndKinds(SeasonSummary season) {
@@ -112,7 +112,8 @@ final class SheetOverviewTables {
 
     private void kinds(List<FindingCount> counts) {
         section(RIGHT, END, "Kinds of findings");
-        SheetRow head = grid.row().at(RIGHT).label("Kind", styles.tableHeading).at(RIGHT + 4);
+        SheetRow head =
+                grid.row(26).at(RIGHT).label("Kind", styles.tableHeading).at(RIGHT + 4);
         head.label("Severity", styles.tableHeading)
                 .label("Findings", styles.tableHeadingRight)
                 .label("Flights", styles.tableHeadingRight);
@@ -123,7 +124,7 @@ final class SheetOverviewTables {
 
     private void kind(FindingCount count) {
         Severity severity = count.severity();
-        grid.row()
+        grid.row(14)
                 .at(RIGHT)
                 .label(WorkbookWords.kind(count.code(), severity), styles.text.plain())
                 .at(RIGHT + 4)
@@ -146,9 +147,9 @@ final class SheetOverviewTables {
     private void groups(int from, String title, String what, List<StatusCount> groups) {
         List<StatusCount> ranked = ranked(groups);
         section(from, from + TABLE - 1, title);
-        head(from, 2, what, "", "Flights", "Breached", "Marginal", "Share breached", "");
+        head(from, 2, what, "", "Flights", "Breached", "Marginal", "Share", "");
         if (ranked.isEmpty()) {
-            grid.row().at(from).label("None has a breached flight.", styles.quiet);
+            grid.row(14).at(from).label("None has a breached flight.", styles.quiet);
             grid.join(from, from + TABLE - 1);
         }
         ranked.stream().limit(GROUP_ROWS).forEach(count -> group(from, count));
@@ -170,7 +171,7 @@ final class SheetOverviewTables {
     }
 
     private void group(int from, StatusCount count) {
-        SheetRow row = grid.row().at(from).data(count.group(), styles.text).at(from + 2);
+        SheetRow row = grid.row(14).at(from).data(count.group(), styles.text).at(from + 2);
         row.number(count.flights(), styles.whole.plain())
                 .number(count.breached(), styles.whole.plain())
                 .number(count.marginal(), styles.whole.plain())

@@ -9,21 +9,24 @@ import org.steelyard.model.RejectedRow;
 /** The rows that did not become flights: where, why, and the original cells under their original headings. */
 final class SheetRejected {
 
+    private static final int REASON_CHARS = 84;
     static final String NONE = "No row was rejected.";
     static final SheetLayout LAYOUT = new SheetLayout(
             "Rejected rows",
             "Rows that could not be used, every fault of each; to the right the original cells as text, under the"
                     + " headings of their file. The file rejected.csv holds the same to mend and feed back.",
             List.of(
-                    new SheetColumn("File", 24),
-                    new SheetColumn("Sheet", 11),
-                    new SheetColumn("Row", 8),
-                    new SheetColumn("Faults", 8),
-                    new SheetColumn("Reasons", 84)),
+                    SheetColumn.text("File", 24),
+                    SheetColumn.text("Sheet", 11),
+                    SheetColumn.number("Row", 8),
+                    SheetColumn.number("Faults", 8),
+                    SheetColumn.text("Reasons", REASON_CHARS),
+                    SheetColumn.text("Original cells", 14)),
             3,
+            1,
             1);
 
-    private static final int FIXED = LAYOUT.columns().size();
+    private static final int FIXED = LAYOUT.columns().size() - 1;
 
     private final SheetRoll roll;
     private final WorkbookStyles styles;
@@ -48,6 +51,7 @@ final class SheetRejected {
             startFile(rejected);
         }
         SheetRow row = place(rejected)
+                .lines(lines(rejected))
                 .number(rejected.problems().size(), styles.whole.plain())
                 .data(reasons(rejected), styles.wrapped);
         cells(row, rejected.cells(), styles.original);
@@ -60,10 +64,11 @@ final class SheetRejected {
         if (headings.isEmpty()) {
             return;
         }
-        SheetRow row = roll.next()
-                .data(file, styles.originalHeading)
-                .data(rejected.origin().sheet(), styles.originalHeading)
-                .at(FIXED - 1)
+        SheetRow row = roll.nextHeading()
+                .label(file, styles.originalHeading.plain())
+                .label(rejected.origin().sheet(), styles.originalHeading.plain())
+                .label("", styles.originalHeading.plain())
+                .label("", styles.originalHeading.plain())
                 .label("Headings of the original cells", styles.originalHeading.plain());
         cells(row, headings, styles.originalHeading);
     }
@@ -73,6 +78,12 @@ final class SheetRejected {
                 .data(rejected.origin().file(), styles.text)
                 .data(rejected.origin().sheet(), styles.text)
                 .number(rejected.origin().row(), styles.whole.plain());
+    }
+
+    private static int lines(RejectedRow rejected) {
+        return rejected.problems().stream()
+                .mapToInt(problem -> 1 + problem.detail().length() / REASON_CHARS)
+                .sum();
     }
 
     private static String reasons(RejectedRow rejected) {

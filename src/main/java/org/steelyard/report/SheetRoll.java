@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -19,6 +21,7 @@ final class SheetRoll {
     private static final int NOTE_ROW = 0;
     private static final int HEADING_ROW = 1;
     private static final int FIRST_ROW = 2;
+    private static final float ROOM_FOR_FILTERS = 16;
 
     private final SXSSFWorkbook book;
     private final WorkbookStyles styles;
@@ -27,6 +30,7 @@ final class SheetRoll {
     private final int maxRows;
     private final List<SXSSFSheet> parts = new ArrayList<>();
     private final List<Integer> ends = new ArrayList<>();
+    private final Optional<CellStyle> blank;
     private SXSSFSheet sheet;
     private int nextRow;
     private long rows;
@@ -40,6 +44,7 @@ final class SheetRoll {
         this.text = text;
         this.layout = layout;
         this.maxRows = maxRows;
+        blank = Optional.of(styles.blank);
         startPart();
     }
 
@@ -70,9 +75,14 @@ final class SheetRoll {
 
     /** The next row. */
     SheetRow next() {
-        keepTogether(1);
         rows++;
-        return new SheetRow(createRow(nextRow++), text);
+        return nextHeading();
+    }
+
+    /** The next row, which is no row of its own but says what follows. */
+    SheetRow nextHeading() {
+        keepTogether(1);
+        return new SheetRow(createRow(nextRow++), text, blank);
     }
 
     /** Sets filters and pages, when all rows are written and the sheets are in order. */
@@ -92,8 +102,8 @@ final class SheetRoll {
         part.setRepeatingRows(new CellRangeAddress(HEADING_ROW, HEADING_ROW, -1, -1));
         if (layout.pagesWide() > 1) {
             part.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, layout.frozenColumns() - 1));
+            book.setPrintArea(book.getSheetIndex(part), 0, lastColumn, HEADING_ROW, lastRow);
         }
-        part.setPrintGridlines(true);
         page.setUp(part, layout.pagesWide(), 0);
     }
 
@@ -106,6 +116,7 @@ final class SheetRoll {
         sheet = book.createSheet(name);
         parts.add(sheet);
         widths();
+        sheet.setDisplayGridlines(false);
         sheet.createFreezePane(layout.frozenColumns(), FIRST_ROW);
         headings();
         nextRow = FIRST_ROW;
@@ -132,10 +143,10 @@ final class SheetRoll {
         noteRow.setHeightInPoints(20);
         new SheetRow(noteRow, text).label(note, styles.note);
         Row headingRow = createRow(HEADING_ROW);
-        headingRow.setHeightInPoints(42);
+        headingRow.setHeightInPoints(ROOM_FOR_FILTERS + 12.75f * layout.headingLines());
         SheetRow headings = new SheetRow(headingRow, text);
         for (SheetColumn column : layout.columns()) {
-            headings.label(column.heading(), styles.heading);
+            headings.label(column.heading(), column.numbers() ? styles.headingRight : styles.heading);
         }
     }
 

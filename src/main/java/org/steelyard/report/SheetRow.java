@@ -1,6 +1,7 @@
 package org.steelyard.report;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
@@ -12,16 +13,34 @@ final class SheetRow {
     /** Days from the format's day 0 to 1970-01-01; right from 1 March 1900 on, as it counts a 29 February 1900. */
     private static final int DAY_OF_EPOCH = 25569;
 
+    private static final float LINE_POINTS = 12.75f;
+    private static final float MAX_HEIGHT_POINTS = 409;
     private static final LocalDate FIRST_DATE = LocalDate.of(1900, 3, 1);
     private static final LocalDate LAST_DATE = LocalDate.of(9999, 12, 31);
 
     private final Row row;
     private final WorkbookText text;
+    private final Optional<CellStyle> blank;
     private int column;
 
+    /** A row whose blank cells stay away. */
     SheetRow(Row row, WorkbookText text) {
+        this(row, text, Optional.empty());
+    }
+
+    /** A row whose blank cells have a style of their own. */
+    SheetRow(Row row, WorkbookText text, Optional<CellStyle> blank) {
         this.row = row;
         this.text = text;
+        this.blank = blank;
+    }
+
+    /** Makes room for so many lines of text, within what the format allows for a row. */
+    SheetRow lines(int count) {
+        if (count > 1) {
+            row.setHeightInPoints(Math.min(MAX_HEIGHT_POINTS, 2 + LINE_POINTS * count));
+        }
+        return this;
     }
 
     SheetRow at(int newColumn) {
@@ -30,7 +49,10 @@ final class SheetRow {
     }
 
     SheetRow skip(int cells) {
-        column += cells;
+        for (int i = 0; i < cells; i++) {
+            blank.ifPresent(style -> row.createCell(column).setCellStyle(style));
+            column++;
+        }
         return this;
     }
 

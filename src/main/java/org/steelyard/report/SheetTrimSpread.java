@@ -13,7 +13,7 @@ final class SheetTrimSpread {
 
     static final String NAME = "Trim spread";
 
-    private static final int COLUMNS = 13;
+    private static final int COLUMNS = 15;
 
     private final SheetGrid grid;
     private final WorkbookStyles styles;
@@ -26,31 +26,34 @@ final class SheetTrimSpread {
     }
 
     void write(List<TrimGroup> groups, WorkbookPage page) {
-        grid.widths(14, 10, 9, 10, 10, 10, 10, 10, 10, 10, 10, 10, 14);
+        grid.widths(14, 12, 9, 10, 10, 10, 10, 10, 10, 10, 10, 10, 10, 10, 12);
         grid.row(30).label("Spread of take-off trim and CG by type and flap setting", styles.title);
         grid.row(30)
                 .label(
                         "Trim is nose-up positive. Percentiles by the inclusive method: linear between order statistics"
                                 + " at rank 1 + p (n − 1). sd with divisor n − 1, none for one flight. Groups of fewer than "
                                 + SheetOverview.FEW + " flights are marked: their figures say little.",
-                        styles.quiet);
+                        styles.remark);
         grid.join(0, COLUMNS - 1);
         grid.gap(8);
-        table("Take-off trim in units, nose-up positive", groups, this::trimNumbers);
-        table("The same as a setting reads (UP nose-up, DN nose-down)", groups, this::trimTexts);
+        table("Take-off trim in units, nose-up positive", false, groups, this::trimNumbers);
+        table("The same as a setting reads (UP nose-up, DN nose-down)", false, groups, this::trimTexts);
         table(
-                "Take-off CG in % MAC",
-                groups, group -> numbers(group, Optional.of(group.cgPercentMac()), styles.decimals(2)));
+                "Take-off CG in % MAC, and how many flights of the group are marginal or breached",
+                true, groups, this::cg);
         page.setUp(grid.sheet(), 1, 0);
     }
 
-    private void table(String title, List<TrimGroup> groups, Consumer<TrimGroup> line) {
+    private void table(String title, boolean counts, List<TrimGroup> groups, Consumer<TrimGroup> line) {
         grid.row(24).label(title, styles.section);
         grid.join(0, COLUMNS - 1);
         SheetRow head = grid.row(18).label("Type", styles.tableHeading).label("Flaps", styles.tableHeading);
-        for (String heading : List.of("n", "mean", "sd", "min", "p5", "p25", "median", "p75", "p95", "max", "")) {
+        for (String heading : List.of("n", "mean", "sd", "min", "p5", "p25", "median", "p75", "p95", "max")) {
             head.label(heading, styles.tableHeadingRight);
         }
+        head.label(counts ? "marginal" : "", styles.tableHeadingRight)
+                .label(counts ? "breached" : "", styles.tableHeadingRight)
+                .label("", styles.tableHeadingRight);
         groups.forEach(line);
         if (groups.isEmpty()) {
             grid.row().label("No flights.", styles.quiet);
@@ -68,16 +71,24 @@ final class SheetTrimSpread {
         numbers(group, group.trimUnits(), styles.signed.plain());
     }
 
-    private void numbers(TrimGroup group, Optional<Spread> spread, CellStyle style) {
+    private void cg(TrimGroup group) {
+        numbers(group, Optional.of(group.cgPercentMac()), styles.decimals(2))
+                .at(COLUMNS - 3)
+                .number(group.marginal(), styles.whole.plain())
+                .number(group.breached(), styles.whole.plain());
+    }
+
+    private SheetRow numbers(TrimGroup group, Optional<Spread> spread, CellStyle style) {
         SheetRow row = group(group);
         if (spread.isEmpty()) {
             noScale(row);
-            return;
+            return row;
         }
         Spread s = spread.get();
         row.number(s.n(), styles.whole.plain()).number(s.mean(), style).number(s.sd(), styles.decimals(2));
         order(s, value -> row.number(value, style));
         few(row, s);
+        return row;
     }
 
     private void trimTexts(TrimGroup group) {
@@ -89,7 +100,7 @@ final class SheetTrimSpread {
         Spread s = group.trimUnits().get();
         row.number(s.n(), styles.whole.plain())
                 .label(steps.text(group, s.mean()), styles.setting.plain())
-                .skip(1);
+                .number(s.sd(), styles.decimals(2));
         order(s, value -> row.label(steps.text(group, value), styles.setting.plain()));
         few(row, s);
     }
@@ -106,7 +117,7 @@ final class SheetTrimSpread {
 
     private void few(SheetRow row, Spread spread) {
         if (spread.n() < SheetOverview.FEW) {
-            row.label("few flights", styles.quietRight);
+            row.at(COLUMNS - 1).label("few flights", styles.quietRight);
         }
     }
 }

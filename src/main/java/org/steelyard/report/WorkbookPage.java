@@ -10,7 +10,7 @@ import org.apache.poi.ss.usermodel.Sheet;
 final class WorkbookPage {
 
     private static final int SEASON_CHARS = 100;
-    private static final String SMALL = "&8 ";
+    private static final String SMALL = "&8&\"Arial,Regular\"";
 
     private final String season;
 

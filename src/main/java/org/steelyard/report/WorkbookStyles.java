@@ -63,6 +63,7 @@ final class WorkbookStyles {
      */
     record FigureStyle(CellStyle label, CellStyle figure, CellStyle remark) {}
 
+    final CellStyle blank;
     final TextStyle text;
     final TextStyle wrapped;
     final TextStyle original;
@@ -75,6 +76,7 @@ final class WorkbookStyles {
     final CellStyle date;
     final CellStyle share;
     final CellStyle heading;
+    final CellStyle headingRight;
     final CellStyle note;
     final CellStyle total;
     final CellStyle totalNumber;
@@ -86,6 +88,7 @@ final class WorkbookStyles {
     final CellStyle tableHeadingRight;
     final CellStyle news;
     final CellStyle quiet;
+    final CellStyle remark;
     final CellStyle caution;
     final CellStyle quietRight;
 
@@ -95,14 +98,27 @@ final class WorkbookStyles {
     private final CellStyle breachMark;
     private final CellStyle noteMark;
     private final XSSFWorkbook book;
+    private final boolean streamed;
 
-    WorkbookStyles(XSSFWorkbook book) {
+    /** For long lists: lines between rows, text at the top of its cell. */
+    static WorkbookStyles forLists(XSSFWorkbook book) {
+        return new WorkbookStyles(book, true);
+    }
+
+    /** For sheets laid out by hand. */
+    static WorkbookStyles forPages(XSSFWorkbook book) {
+        return new WorkbookStyles(book, false);
+    }
+
+    private WorkbookStyles(XSSFWorkbook book, boolean streamed) {
         this.book = book;
+        this.streamed = streamed;
         setDefaultFont();
-        text = textStyle(style());
-        wrapped = textStyle(style().wrap());
-        original = textStyle(style().format("@"));
-        originalHeading = textStyle(style().format("@").bold().fill(WorkbookPalette.TINT));
+        blank = style().made();
+        text = textStyle(style().indented());
+        wrapped = textStyle(style().indented().wrap());
+        original = textStyle(style().indented().format("@"));
+        originalHeading = textStyle(style().indented().format("@").bold().fill(WorkbookPalette.TINT));
         setting = textStyle(style().right());
         whole = numberStyle(WHOLE);
         twoDecimals = numberStyle(TWO_DECIMALS);
@@ -111,17 +127,12 @@ final class WorkbookStyles {
         decimals = new CellStyle[] {
             whole.plain(), style().format(ONE_DECIMAL).made(), twoDecimals.plain(), format(THREE_DECIMALS)
         };
-        date = style().format(DATE).left().made();
+        date = style().format(DATE).indented().made();
         share = format(SHARE);
-        heading = style().bold()
-                .ink(WorkbookPalette.PAPER)
-                .fill(WorkbookPalette.SLATE)
-                .wrap()
-                .middle()
-                .rule(WorkbookPalette.PAPER)
-                .made();
+        heading = heading().indented().made();
+        headingRight = heading().right().made();
         note = style().italic().ink(WorkbookPalette.QUIET).middle().made();
-        total = style().bold().ruleAbove().made();
+        total = style().bold().indented().ruleAbove().made();
         totalNumber = style().bold().format(WHOLE).ruleAbove().made();
         title = style().bold().size(20).ink(WorkbookPalette.SLATE).middle().made();
         subtitle = style().ink(WorkbookPalette.QUIET).middle().made();
@@ -131,18 +142,20 @@ final class WorkbookStyles {
                 .bottom()
                 .ruleBelow(WorkbookPalette.SLATE, BorderStyle.MEDIUM)
                 .made();
-        tableHeading = tableHeading().left().made();
+        tableHeading = tableHeading().indented().made();
         tableHeadingRight = tableHeading().right().made();
         news = style().size(13).wrap().middle().made();
-        quiet = style().ink(WorkbookPalette.QUIET).middle().wrap().made();
+        remark = style().ink(WorkbookPalette.QUIET).wrap().made();
+        quiet = style().indented().ink(WorkbookPalette.QUIET).middle().wrap().made();
         quietRight = style().ink(WorkbookPalette.QUIET).right().made();
         caution = style().italic().wrap().middle().fill(WorkbookPalette.TINT).made();
-        cleanMark = style().ink(WorkbookPalette.CLEAN_INK)
+        cleanMark = style().indented()
+                .ink(WorkbookPalette.CLEAN_INK)
                 .fill(WorkbookPalette.CLEAN_FILL)
                 .made();
-        marginalMark = marginal(style()).made();
-        breachMark = breach(style()).bold().made();
-        noteMark = style().ink(WorkbookPalette.QUIET).made();
+        marginalMark = marginal(style().indented()).made();
+        breachMark = breach(style().indented()).bold().made();
+        noteMark = style().indented().ink(WorkbookPalette.QUIET).made();
     }
 
     CellStyle status(Status status) {
@@ -181,6 +194,15 @@ final class WorkbookStyles {
 
     private Maker figureRow(WorkbookPalette fill, WorkbookPalette ink) {
         return style().fill(fill).ink(ink).centre().gapAtSides();
+    }
+
+    private Maker heading() {
+        return style().bold()
+                .ink(WorkbookPalette.PAPER)
+                .fill(WorkbookPalette.SLATE)
+                .wrap()
+                .top()
+                .rule(WorkbookPalette.PAPER);
     }
 
     private Maker tableHeading() {
@@ -222,7 +244,8 @@ final class WorkbookStyles {
     }
 
     private Maker style() {
-        return new Maker(book);
+        Maker maker = new Maker(book);
+        return streamed ? maker.top().ruleBelow(WorkbookPalette.TINT, BorderStyle.THIN) : maker.middle();
     }
 
     /** Sets up one style. */
@@ -235,7 +258,6 @@ final class WorkbookStyles {
         Maker(XSSFWorkbook book) {
             this.book = book;
             style = book.createCellStyle();
-            style.setVerticalAlignment(VerticalAlignment.TOP);
             font = book.createFont();
             font.setFontName(FONT);
             font.setFontHeightInPoints((short) 10);
@@ -278,8 +300,9 @@ final class WorkbookStyles {
             return this;
         }
 
-        Maker left() {
+        Maker indented() {
             style.setAlignment(HorizontalAlignment.LEFT);
+            style.setIndention((short) 1);
             return this;
         }
 

@@ -5,28 +5,29 @@ import org.steelyard.check.Status;
 import org.steelyard.model.FindingCode;
 import org.steelyard.model.Severity;
 
-/** The words and signs of the workbook. A circle is the fuller, the more serious what it stands for. */
+/** The words and signs of the workbook. The signs differ in shape and are in every common font. */
 final class WorkbookWords {
 
-    private static final String EMPTY = "○ ";
-    private static final String HALF = "◐ ";
-    private static final String FULL = "● ";
+    static final String RING = "○ ";
+    static final String TRIANGLE = "▲ ";
+    static final String SQUARE = "■ ";
+    private static final String DOT = "• ";
 
     private WorkbookWords() {}
 
     static String status(Status status) {
         return switch (status) {
-            case CLEAN -> EMPTY + status.label();
-            case MARGINAL -> HALF + status.label();
-            case BREACHED -> FULL + status.label();
+            case CLEAN -> RING + status.label();
+            case MARGINAL -> TRIANGLE + status.label();
+            case BREACHED -> SQUARE + status.label();
         };
     }
 
     static String severity(Severity severity) {
         return switch (severity) {
-            case NOTE -> EMPTY + severity.label();
-            case MARGINAL -> HALF + severity.label();
-            case BREACH -> FULL + severity.label();
+            case NOTE -> DOT + severity.label();
+            case MARGINAL -> TRIANGLE + severity.label();
+            case BREACH -> SQUARE + severity.label();
         };
     }
 

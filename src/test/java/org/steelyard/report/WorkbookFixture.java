@@ -84,7 +84,7 @@ import org.steelyard.model.TrimUnit;
 /** Flights for the workbook: invented types and random states, from a seed. */
 final class WorkbookFixture {
 
-    static final Policy POLICY = new Policy(0.5, 0.5, 2, 0.3, SharingRule.BY_CAPACITY);
+    static final Policy POLICY = new Policy(1.5, 0.5, 2, 0.3, SharingRule.BY_CAPACITY);
     static final DisplayUnits POUNDS = new DisplayUnits(MassUnit.LB, LengthUnit.IN, CgForm.ARM);
     static final AircraftType JET = type("MERLE-180", 180, 60_000, DisplayUnits.METRIC, "1", "5", "15");
     static final AircraftType PROP = type("PLOVER-70", 70, 20_000, DisplayUnits.METRIC, "0", "15");
