@@ -51,7 +51,6 @@ final class CsvTable {
     private List<Keys> rows(String text) {
         List<CSVRecord> records = records(text);
         if (records.isEmpty()) {
-            faults.add(file, "the file is empty", "a line of headings and a line for each entry");
             return List.of();
         }
         if (!readHeadings(records.get(0))) {
@@ -66,7 +65,11 @@ final class CsvTable {
 
     private List<CSVRecord> records(String text) {
         try (CSVParser parser = CSVParser.parse(new StringReader(text), FORMAT)) {
-            return parser.getRecords();
+            List<CSVRecord> records = parser.getRecords();
+            if (records.isEmpty()) {
+                faults.add(file, "the file is empty", "a line of headings and a line for each entry");
+            }
+            return records;
         } catch (UncheckedIOException e) {
             faults.add(file, "not readable as comma-separated values", "quotes in pairs");
             return List.of();
@@ -111,7 +114,12 @@ final class CsvTable {
         }
         if (record.size() != columns.size()) {
             faults.add(new ConfigFault(
-                    file, line, "", "", record.size() + " cells", columns.size() + " cells, as there are headings"));
+                    file,
+                    line,
+                    "",
+                    "",
+                    "the row has " + record.size() + " cells",
+                    columns.size() + ", as there are headings"));
             return Optional.empty();
         }
         Map<String, YamlNode> cells = new LinkedHashMap<>();

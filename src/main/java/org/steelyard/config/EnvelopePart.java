@@ -1,5 +1,6 @@
 package org.steelyard.config;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -54,15 +55,21 @@ final class EnvelopePart {
     }
 
     private void add(Keys keys, String key, Phase phase, List<Envelope> envelopes) {
-        keys.partIfAny(key, inner -> envelope(inner, phase)).ifPresent(envelope -> {
-            envelopes.add(envelope);
-            limits.map(found -> highestKg(found, phase))
-                    .filter(highestKg -> envelope.maxMassKg() < highestKg)
-                    .ifPresent(highestKg -> keys.fault(
-                            key,
-                            "the envelope ends at " + envelope.maxMassKg() + " kg, below the maximum mass of its phase",
-                            "vertices up to " + highestKg + " kg or beyond"));
-        });
+        Optional<Envelope> envelope = keys.partIfAny(key, inner -> envelope(inner, phase));
+        envelope.ifPresent(envelopes::add);
+        if (envelope.isPresent() && limits.isPresent()) {
+            double highestKg = highestKg(limits.get(), phase);
+            if (envelope.get().maxMassKg() < highestKg) {
+                keys.fault(
+                        key,
+                        "ends at " + plain(envelope.get().maxMassKg()) + " kg, below the maximum mass of its phase",
+                        "vertices up to " + plain(highestKg) + " kg or beyond");
+            }
+        }
+    }
+
+    private static String plain(double massKg) {
+        return BigDecimal.valueOf(massKg).stripTrailingZeros().toPlainString();
     }
 
     private static double highestKg(MassLimits limits, Phase phase) {

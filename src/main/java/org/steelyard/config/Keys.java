@@ -1,6 +1,7 @@
 package org.steelyard.config;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +22,7 @@ final class Keys {
     private final YamlNode.Group group;
     private final Faults faults;
     private final Set<String> asked = new LinkedHashSet<>();
-    private final Set<String> missing = new LinkedHashSet<>();
+    private final Map<String, String> missing = new LinkedHashMap<>();
     private boolean sound = true;
 
     private Keys(String file, String place, String known, YamlNode.Group group, Faults faults) {
@@ -46,9 +47,19 @@ final class Keys {
     <T> Optional<T> require(String key, Accepts<T> accepts) {
         Optional<YamlNode> node = ask(key);
         if (node.isEmpty()) {
-            missing.add(key);
+            missing.put(key, expected(accepts));
         }
         return take(node.flatMap(found -> readText(at(key), found, accepts)));
+    }
+
+    /** What a key accepts, as its refusal of nothing says it. */
+    private static String expected(Accepts<?> accepts) {
+        try {
+            accepts.read("");
+            return "";
+        } catch (Unfit unfit) {
+            return unfit.expected();
+        }
     }
 
     /** What stands at a key that may be left out. */
@@ -115,7 +126,7 @@ final class Keys {
     <T> Optional<T> part(String key, Function<Keys, Optional<T>> reader) {
         Optional<YamlNode> node = ask(key);
         if (node.isEmpty()) {
-            missing.add(key);
+            missing.put(key, "a group of keys");
         }
         return take(node.flatMap(found -> inner(key, "", found)).flatMap(reader));
     }
@@ -143,7 +154,7 @@ final class Keys {
         Optional<YamlNode> node = ask(key);
         if (node.isEmpty()) {
             if (required) {
-                missing.add(key);
+                missing.put(key, "a list");
                 sound = false;
             }
             return List.of();
@@ -238,7 +249,7 @@ final class Keys {
     }
 
     private void wrongKind(String where, YamlNode node, String expected) {
-        fault(node.line(), where, "", "here stands " + node.kind(), expected);
+        fault(node, where, "here stands " + node.kind(), expected);
     }
 
     private void fault(int line, String where, String value, String reason, String expected) {
@@ -256,9 +267,7 @@ final class Keys {
      */
     <T> Optional<T> make(Supplier<T> maker) {
         nameUnknownKeys();
-        for (String key : missing) {
-            fault(group.line(), at(key), "", "the key is missing", "a value for it");
-        }
+        missing.forEach((key, expected) -> fault(group.line(), at(key), "", "the key is missing", expected));
         if (!sound) {
             return Optional.empty();
         }
@@ -277,7 +286,7 @@ final class Keys {
             if (asked.contains(key)) {
                 continue;
             }
-            Optional<String> meant = Nearest.to(key, missing);
+            Optional<String> meant = Nearest.to(key, missing.keySet());
             meant.ifPresent(missing::remove);
             String hint = meant.map(name -> "; the missing key '" + name + "' is meant, perhaps")
                     .orElse(Nearest.hint(key, asked));

@@ -19,17 +19,13 @@ record Places(Known<String> zones, Known<String> holds, Known<String> tanks) {
     static Places of(Collection<AircraftType> types, boolean complete) {
         return new Places(
                 known(
-                        "zone of any type",
+                        "zone",
                         types,
                         type -> type.cabin().zones().stream().map(CabinZone::id).toList(),
                         complete),
+                known("hold", types, type -> type.holds().stream().map(Hold::id).toList(), complete),
                 known(
-                        "hold of any type",
-                        types,
-                        type -> type.holds().stream().map(Hold::id).toList(),
-                        complete),
-                known(
-                        "tank of any type",
+                        "tank",
                         types,
                         type -> type.fuel().tanks().stream().map(Tank::id).toList(),
                         complete));

@@ -12,7 +12,7 @@ final class Words {
 
     /** The names as {@code a, b or c}. */
     static String or(Collection<String> names) {
-        List<String> list = List.copyOf(names);
+        List<String> list = names.stream().distinct().toList();
         int last = list.size() - 1;
         return last < 1 ? String.join("", list) : String.join(", ", list.subList(0, last)) + " or " + list.get(last);
     }

@@ -51,7 +51,7 @@ final class YamlText {
             faults.add(file, "the file is empty", "keys and values as the README of the folder shows them");
             return Optional.empty();
         }
-        YamlNode node = node("");
+        YamlNode node = node("", line());
         if (parser.nextToken() != null) {
             fault("", "", "a second document begins here", "one document in a file");
         }
@@ -62,22 +62,22 @@ final class YamlText {
         return Optional.empty();
     }
 
-    private YamlNode node(String place) throws IOException {
+    /** What stands at the current token; it counts as beginning in the line of its key. */
+    private YamlNode node(String place, int line) throws IOException {
         JsonToken token = parser.currentToken();
         if (token == JsonToken.START_OBJECT) {
-            return group(place);
+            return group(place, line);
         }
         if (token == JsonToken.START_ARRAY) {
-            return items(place);
+            return items(place, line);
         }
         if (parser.isCurrentAlias()) {
             fault(place, "*" + parser.getText(), "a reference to another place", "the value itself");
         }
-        return new YamlNode.Text(line(), parser.getText().strip());
+        return new YamlNode.Text(line, parser.getText().strip());
     }
 
-    private YamlNode group(String place) throws IOException {
-        int line = line();
+    private YamlNode group(String place, int line) throws IOException {
         Map<String, YamlNode> values = new LinkedHashMap<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String key = parser.currentName();
@@ -85,17 +85,17 @@ final class YamlText {
             if (values.containsKey(key)) {
                 fault(inner, "", "the key stands twice", "each key once");
             }
+            int keyLine = line();
             parser.nextToken();
-            values.putIfAbsent(key, node(inner));
+            values.putIfAbsent(key, node(inner, keyLine));
         }
         return new YamlNode.Group(line, values);
     }
 
-    private YamlNode items(String place) throws IOException {
-        int line = line();
+    private YamlNode items(String place, int line) throws IOException {
         List<YamlNode> items = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            items.add(node(place + "[" + (items.size() + 1) + "]"));
+            items.add(node(place + "[" + (items.size() + 1) + "]", line()));
         }
         return new YamlNode.Items(line, items);
     }
