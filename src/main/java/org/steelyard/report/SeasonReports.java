@@ -76,6 +76,7 @@ public final class SeasonReports implements AutoCloseable {
         outputs.add(new FlightsCsv(folder.file("flights.csv")));
         outputs.add(new FindingsCsv(folder.file("findings.csv")));
         outputs.add(new RejectedCsv(folder.file("rejected.csv"), folder.scratch("rejected.waiting")));
+        outputs.add(new SeasonWorkbookOutput(folder.file("season.xlsx"), policy));
         outputs.add(new ReportPage(folder.file("report.html")));
         outputs.add(new RunJson(folder.file("run.json"), OutputFile.names()));
     }
