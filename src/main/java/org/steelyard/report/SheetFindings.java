@@ -87,7 +87,7 @@ final class SheetFindings {
         numbers(row, finding, type);
         row.data(loading.origin().file(), styles.text)
                 .data(loading.origin().sheet(), styles.text)
-                .number(loading.origin().row(), styles.whole.plain());
+                .number(loading.origin().row(), styles.rowNumber);
     }
 
     private void numbers(SheetRow row, Finding finding, AircraftType type) {

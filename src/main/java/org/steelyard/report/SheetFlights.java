@@ -112,7 +112,7 @@ final class SheetFlights {
                 .data(extras(loading.extras()), styles.text)
                 .data(loading.origin().file(), styles.text)
                 .data(loading.origin().sheet(), styles.text)
-                .number(loading.origin().row(), styles.whole.plain());
+                .number(loading.origin().row(), styles.rowNumber);
     }
 
     private void identity(SheetRow row, Loading loading, Status status) {

@@ -37,12 +37,12 @@ final class SheetOverviewTables {
     }
 
     void write(SeasonSummary season) {
-        worst(season.worst());
+        worst(season.worst(), season.all().breached());
         typicalAndKinds(season);
         offenders(season);
     }
 
-    private void worst(List<WorstFlight> worst) {
+    private void worst(List<WorstFlight> worst, long breached) {
         if (worst.isEmpty()) {
             return;
         }
@@ -56,7 +56,7 @@ final class SheetOverviewTables {
         }
         grid.join(RIGHT - 2, END);
         worst.stream().limit(WORST_ROWS).forEach(this::worst);
-        more(LEFT, END, worst.size() - WORST_ROWS, "flight", SheetFindings.LAYOUT.name());
+        more(LEFT, END, breached - Math.min(worst.size(), WORST_ROWS), "breached flight", SheetFindings.LAYOUT.name());
         grid.gap(6);
     }
 
@@ -88,7 +88,7 @@ final class SheetOverviewTables {
 
     private void typical(List<TrimGroup> groups) {
         section(LEFT, LEFT + TABLE - 1, "Typical take-off trim");
-        head(LEFT, 2, "Type", "Flaps", "Flights", "25 %", "Median", "75 %", "CG median, % MAC");
+        head(LEFT, 2, "Type", "Flaps", "Flights", "25 %", "Median", "75 %", "CG median,\n% MAC");
         groups.stream().limit(TABLE_ROWS).forEach(this::typical);
         more(LEFT, LEFT + TABLE - 1, groups.size() - TABLE_ROWS, "group", SheetTrimSpread.NAME);
     }
@@ -194,11 +194,11 @@ final class SheetOverviewTables {
         }
     }
 
-    private void more(int from, int to, int left, String what, String sheet) {
+    private void more(int from, int to, long left, String what, String sheet) {
         if (left > 0) {
             grid.row(14)
                     .at(from)
-                    .label("… and " + WorkbookWords.count(left, what) + " more: sheet " + sheet, styles.quiet);
+                    .label("… and " + WorkbookWords.count(left, "more " + what) + ": sheet " + sheet, styles.quiet);
             grid.join(from, to);
         }
     }

@@ -77,7 +77,7 @@ final class SheetRejected {
         return roll.next()
                 .data(rejected.origin().file(), styles.text)
                 .data(rejected.origin().sheet(), styles.text)
-                .number(rejected.origin().row(), styles.whole.plain());
+                .number(rejected.origin().row(), styles.rowNumber);
     }
 
     private static int lines(RejectedRow rejected) {

@@ -163,8 +163,8 @@ final class SheetRunFacts {
                 cutCells == 0
                         ? "None: every text fits its cell."
                         : WorkbookWords.count(cutCells, "cell")
-                                + " held more than the format can and end with a mark; the CSV"
-                                + " files beside this workbook hold everything.");
+                                + " held more than the format can: the cut is marked, and the CSV files beside this workbook hold"
+                                + " everything.");
     }
 
     private void line(String key, String value) {

@@ -74,6 +74,7 @@ final class WorkbookStyles {
     final NumberStyle signed;
     final NumberStyle settingBySeverity;
     final CellStyle date;
+    final CellStyle rowNumber;
     final CellStyle share;
     final CellStyle heading;
     final CellStyle headingRight;
@@ -129,6 +130,7 @@ final class WorkbookStyles {
         };
         date = style().format(DATE).indented().made();
         share = format(SHARE);
+        rowNumber = format("0");
         heading = heading().indented().made();
         headingRight = heading().right().made();
         note = style().italic().ink(WorkbookPalette.QUIET).middle().made();
