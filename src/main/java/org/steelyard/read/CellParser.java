@@ -29,7 +29,9 @@ final class CellParser {
         if (text.isEmpty()) {
             return;
         }
-        draft.give(column);
+        if (draft.plan().place(column) != TypePlan.STRANGE_PLACE) {
+            draft.give(column);
+        }
         CellKind kind = row.kind(column.index());
         if (kind == CellKind.ERROR) {
             draft.fault(column, ProblemCode.BAD_CELL, "the cell holds an error", text, "a value");
@@ -112,7 +114,7 @@ final class CellParser {
         return decimal == ','
                 ? "digits with a decimal comma, as 12,5, and no thousands separator"
                 : "digits with a decimal point, as 12.5, and no thousands separator;"
-                        + " for decimal commas the heading map must say so";
+                        + " a heading map with 'decimal: comma' reads 12,5";
     }
 
     private void count(String text, CellKind kind, BoundColumn column, RowDraft draft) {

@@ -116,6 +116,7 @@ final class CsvTable implements Table {
         return best;
     }
 
+    /** How well a delimiter serves; best of all where it leaves nothing but blanks. */
     private long score(TextEncoding encoding, char delimiter, ColumnMap map) {
         try {
             List<RawRow> rows = head(encoding, delimiter);
@@ -123,7 +124,9 @@ final class CsvTable implements Table {
                     .mapToInt(row -> HeadingRow.known(map, row))
                     .max()
                     .orElse(0);
-            return known * (long) HEAD_BYTES + (rows.isEmpty() ? 0 : rows.get(0).size());
+            return rows.isEmpty()
+                    ? Long.MAX_VALUE
+                    : known * (long) HEAD_BYTES + rows.get(0).size();
         } catch (SourceFault e) {
             return 0;
         }

@@ -22,7 +22,9 @@ final class FuelRules {
             return Optional.of(new Fuel.NotGiven());
         }
         requireAll(row);
-        Levels.agree(row, Slot.ALL_FUEL, Slot.TANK);
+        if (row.given(Slot.TANK)) {
+            Levels.agree(row, Slot.ALL_FUEL, Slot.TANK);
+        }
         if (row.plan().type().isEmpty() || row.bad(ABOARD | BURNT)) {
             return Optional.empty();
         }

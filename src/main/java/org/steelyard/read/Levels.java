@@ -51,11 +51,8 @@ final class Levels {
     private static boolean isEqual(RowDraft row, Slot total, Slot parts) {
         double difference = Math.abs(row.sum(total) - row.sum(parts));
         return switch (total) {
-            case ALL_COUNT ->
-                difference == 0
-                        || row.allPassengers().seated() == row.sum(parts)
-                        || row.sum(total) == row.seatedInZones();
-            case ALL_BAGS -> difference == 0;
+            case ALL_COUNT -> difference == 0 || row.sum(total) == row.sum(parts) + row.sum(Slot.ZONE_INFANTS);
+            case ALL_INFANTS, ALL_BAGS -> difference == 0;
             default -> difference <= ROUNDING_KG * (row.columns().count(parts) + 1);
         };
     }

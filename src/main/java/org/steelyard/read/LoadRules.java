@@ -16,11 +16,13 @@ final class LoadRules {
 
     static final long TAKEOFF = Slot.bits(Slot.TAKEOFF_MASS, Slot.TAKEOFF_CG);
     private static final long ZERO_FUEL = Slot.bits(Slot.ZERO_FUEL_MASS, Slot.ZERO_FUEL_CG);
-    private static final long PLACES = Slot.bits(Slot.ZONE_COUNT, Slot.ZONE_MASS, Slot.HOLD_MASS, Slot.HOLD_BAGS);
+    private static final long INFANTS = Slot.bits(Slot.ZONE_INFANTS, Slot.ALL_INFANTS);
+    private static final long PLACES =
+            Slot.bits(Slot.ZONE_COUNT, Slot.ZONE_INFANTS, Slot.ZONE_MASS, Slot.HOLD_MASS, Slot.HOLD_BAGS);
     private static final long TOTALS =
-            Slot.bits(Slot.ALL_COUNT, Slot.ALL_PASSENGER_MASS, Slot.ALL_HOLD_MASS, Slot.ALL_BAGS);
-    private static final long PASSENGERS = Slot.bits(Slot.ZONE_COUNT, Slot.ALL_COUNT);
-    private static final long PASSENGER_MASS = Slot.bits(Slot.ZONE_MASS, Slot.ALL_PASSENGER_MASS);
+            Slot.bits(Slot.ALL_COUNT, Slot.ALL_INFANTS, Slot.ALL_PASSENGER_MASS, Slot.ALL_HOLD_MASS, Slot.ALL_BAGS);
+    private static final long CABIN =
+            INFANTS | Slot.bits(Slot.ZONE_COUNT, Slot.ZONE_MASS, Slot.ALL_COUNT, Slot.ALL_PASSENGER_MASS);
     private static final long HOLDS = Slot.bits(Slot.HOLD_MASS, Slot.HOLD_BAGS, Slot.ALL_HOLD_MASS, Slot.ALL_BAGS);
 
     private LoadRules() {}
@@ -36,7 +38,7 @@ final class LoadRules {
             return GivenStates.state(row, Slot.ZERO_FUEL_MASS, Slot.ZERO_FUEL_CG)
                     .map(Load.ZeroFuelGiven::new);
         }
-        if (!row.given(PLACES | TOTALS)) {
+        if (!row.given((PLACES | TOTALS) & ~INFANTS)) {
             row.rowFault(
                     ProblemCode.MISSING,
                     "no load is given",
@@ -59,8 +61,8 @@ final class LoadRules {
         if (row.plan().type().isEmpty()) {
             return;
         }
-        if (row.plan().zoneCount() == 0 && row.loaded(PASSENGERS | PASSENGER_MASS)) {
-            noRoom(row, row.firstOf(PASSENGERS | PASSENGER_MASS), "seats for passengers");
+        if (row.plan().zoneCount() == 0 && row.loaded(CABIN)) {
+            noRoom(row, row.firstOf(CABIN), "seats for passengers");
         }
         if (row.plan().holdCount() == 0 && row.loaded(HOLDS)) {
             noRoom(row, row.firstOf(HOLDS), "holds");
@@ -79,6 +81,7 @@ final class LoadRules {
 
     private static Optional<Load> byPlace(RowDraft row) {
         Levels.agree(row, Slot.ALL_COUNT, Slot.ZONE_COUNT);
+        Levels.agree(row, Slot.ALL_INFANTS, Slot.ZONE_INFANTS);
         Levels.agree(row, Slot.ALL_PASSENGER_MASS, Slot.ZONE_MASS);
         Levels.agree(row, Slot.ALL_HOLD_MASS, Slot.HOLD_MASS);
         Levels.agree(row, Slot.ALL_BAGS, Slot.HOLD_BAGS);

@@ -43,8 +43,10 @@ final class OpenTable implements Closeable {
     private static List<String> notes(BoundColumns columns, Binding binding, HeadingSearch headings) {
         List<String> notes = new ArrayList<>();
         if (headings.rowsAbove() > 0) {
-            notes.add(headings.rowsAbove() + " filled rows above the headings in row "
-                    + headings.row().number() + " were not read");
+            notes.add(headings.rowsAbove()
+                    + (headings.rowsAbove() == 1 ? " filled row" : " filled rows")
+                    + " above the headings in row " + headings.row().number()
+                    + (headings.rowsAbove() == 1 ? " was" : " were") + " not read");
         }
         if (!binding.leftOut().isEmpty()) {
             notes.add("columns left out: " + String.join(", ", binding.leftOut()));

@@ -34,8 +34,8 @@ final class RowDraft {
     private final double[] tankKg;
     private final int[] allCounts = new int[CATEGORIES];
     private Optional<LocalDate> date = Optional.empty();
-    private double infantsInZones;
     private long given;
+    private long several;
     private long bad;
     private long loaded;
 
@@ -66,6 +66,8 @@ final class RowDraft {
         if ((given & slot.bit()) == 0) {
             given |= slot.bit();
             firstGiven[slot.index()] = column;
+        } else {
+            several |= slot.bit();
         }
     }
 
@@ -99,20 +101,17 @@ final class RowDraft {
         if (value > 0) {
             loaded |= slot.bit();
         }
-        if (slot == Slot.ZONE_COUNT && column.rule().category() == PassengerCategory.INFANT) {
-            infantsInZones += value;
-        }
         int place = plan.place(column);
         if (place >= 0) {
             addAt(column, place, value);
-        } else if (slot == Slot.ALL_COUNT) {
+        } else if (slot == Slot.ALL_COUNT || slot == Slot.ALL_INFANTS) {
             allCounts[index(column.rule().category())] += (int) value;
         }
     }
 
     private void addAt(BoundColumn column, int place, double value) {
         switch (column.slot()) {
-            case ZONE_COUNT ->
+            case ZONE_COUNT, ZONE_INFANTS ->
                 zoneCounts[place * CATEGORIES + index(column.rule().category())] += (int) value;
             case ZONE_MASS -> {
                 zoneKg[place] += value;
@@ -163,9 +162,9 @@ final class RowDraft {
         return slot.label() + " ('" + headingOf(slot) + "')";
     }
 
-    /** What stands in a slot's cell, or the sum of its cells if there are several. */
+    /** What stands in a slot's cell, or the sum of its cells if several are filled. */
     String valueOf(Slot slot) {
-        return columns.count(slot) == 1 ? Blanks.strip(row.cell(column(slot).index())) : sumOf(slot);
+        return (several & slot.bit()) == 0 ? Blanks.strip(row.cell(column(slot).index())) : sumOf(slot);
     }
 
     /** The sum of a slot's cells with its unit inside, for messages. */
@@ -205,11 +204,6 @@ final class RowDraft {
 
     Passengers zonePassengers(int zone) {
         return passengers(zoneCounts, zone * CATEGORIES);
-    }
-
-    /** Everybody in the zones but the infants. */
-    double seatedInZones() {
-        return sum(Slot.ZONE_COUNT) - infantsInZones;
     }
 
     Passengers allPassengers() {

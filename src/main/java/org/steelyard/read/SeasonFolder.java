@@ -73,7 +73,12 @@ public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
             }
         }
         if (files.isEmpty()) {
-            String passed = skipped.isEmpty() ? "" : "; " + skipped.size() + " other entries were passed over";
+            String passed = skipped.isEmpty()
+                    ? ""
+                    : "; " + skipped.size()
+                            + (skipped.size() == 1
+                                    ? " other entry was passed over"
+                                    : " other entries were passed over");
             throw unreadable(folder, "the folder holds no file to read" + passed, "at least one file " + KINDS);
         }
         return new SeasonFolder(files, skipped);

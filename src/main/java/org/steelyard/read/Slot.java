@@ -2,6 +2,7 @@ package org.steelyard.read;
 
 import java.util.List;
 import org.steelyard.model.ColumnRule;
+import org.steelyard.model.PassengerCategory;
 
 /** What the cells of one column add to: a field, by place or for all places together. */
 enum Slot {
@@ -18,10 +19,12 @@ enum Slot {
     FLIGHT_CREW_MASS("flight crew's mass"),
     PANTRY("pantry code"),
     ZONE_COUNT("passengers by zone"),
+    ZONE_INFANTS("infants by zone"),
     ZONE_MASS("passengers' mass by zone"),
     HOLD_MASS("mass by hold"),
     HOLD_BAGS("bags by hold"),
     ALL_COUNT("passengers in total"),
+    ALL_INFANTS("infants in total"),
     ALL_PASSENGER_MASS("passengers' mass in total"),
     ALL_HOLD_MASS("baggage and cargo in total"),
     ALL_BAGS("bags in total"),
@@ -44,8 +47,8 @@ enum Slot {
     static final List<Slot> ALL = List.of(values());
 
     /** Slots to which several columns may add. */
-    private static final long SUMS = bits(ZONE_COUNT, ZONE_MASS, HOLD_MASS, HOLD_BAGS, TANK)
-            | bits(ALL_COUNT, ALL_PASSENGER_MASS)
+    private static final long SUMS = bits(ZONE_COUNT, ZONE_INFANTS, ZONE_MASS, HOLD_MASS, HOLD_BAGS, TANK)
+            | bits(ALL_COUNT, ALL_INFANTS, ALL_PASSENGER_MASS)
             | bits(ALL_HOLD_MASS, ALL_BAGS, ALL_FUEL);
 
     /** Slots whose sums are in kg. */
@@ -112,7 +115,10 @@ enum Slot {
             case CABIN_CREW -> CABIN_CREW;
             case FLIGHT_CREW_MASS -> FLIGHT_CREW_MASS;
             case PANTRY -> PANTRY;
-            case PASSENGERS -> all ? ALL_COUNT : ZONE_COUNT;
+            case PASSENGERS ->
+                rule.category() == PassengerCategory.INFANT
+                        ? all ? ALL_INFANTS : ZONE_INFANTS
+                        : all ? ALL_COUNT : ZONE_COUNT;
             case PASSENGER_MASS -> all ? ALL_PASSENGER_MASS : ZONE_MASS;
             case HOLD_MASS -> all ? ALL_HOLD_MASS : HOLD_MASS;
             case HOLD_BAGS -> all ? ALL_BAGS : HOLD_BAGS;

@@ -83,7 +83,7 @@ final class TypePlan {
 
     private Optional<Names> placesOf(Slot slot) {
         return switch (slot) {
-            case ZONE_COUNT, ZONE_MASS -> Optional.of(zones);
+            case ZONE_COUNT, ZONE_INFANTS, ZONE_MASS -> Optional.of(zones);
             case HOLD_MASS, HOLD_BAGS -> Optional.of(holds);
             case TANK -> Optional.of(tanks);
             default -> Optional.empty();
@@ -114,7 +114,7 @@ final class TypePlan {
     /** Says that the type lacks the place of a column, and which it has. */
     String strangePlace(BoundColumn column) {
         String kind = switch (column.slot()) {
-            case ZONE_COUNT, ZONE_MASS -> "zone";
+            case ZONE_COUNT, ZONE_INFANTS, ZONE_MASS -> "zone";
             case TANK -> "tank";
             default -> "hold";
         };
