@@ -87,10 +87,7 @@ final class SheetRejected {
     }
 
     private static String reasons(RejectedRow rejected) {
-        return rejected.problems().stream()
-                .map(InputProblem::detail)
-                .map(WorkbookWords::capital)
-                .collect(Collectors.joining("\n"));
+        return rejected.problems().stream().map(InputProblem::detail).collect(Collectors.joining("\n"));
     }
 
     private void cells(SheetRow row, List<String> cells, WorkbookStyles.TextStyle style) {

@@ -2,9 +2,6 @@ package org.steelyard.report;
 
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.CellStyle;
-import org.apache.poi.ss.usermodel.FillPatternType;
-import org.apache.poi.ss.usermodel.HorizontalAlignment;
-import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -21,7 +18,6 @@ final class WorkbookStyles {
     static final String SIGNED = "+0.00;-0.00;0.00";
     private static final String DATE = "yyyy-mm-dd";
     private static final String SHARE = "0.0%";
-    private static final String FONT = "Arial";
 
     /**
      * A style for text that comes from inputs.
@@ -194,11 +190,11 @@ final class WorkbookStyles {
                 figureRow(fill, ink).top().made());
     }
 
-    private Maker figureRow(WorkbookPalette fill, WorkbookPalette ink) {
+    private WorkbookStyleMaker figureRow(WorkbookPalette fill, WorkbookPalette ink) {
         return style().fill(fill).ink(ink).centre().gapAtSides();
     }
 
-    private Maker heading() {
+    private WorkbookStyleMaker heading() {
         return style().bold()
                 .ink(WorkbookPalette.PAPER)
                 .fill(WorkbookPalette.SLATE)
@@ -207,7 +203,7 @@ final class WorkbookStyles {
                 .rule(WorkbookPalette.PAPER);
     }
 
-    private Maker tableHeading() {
+    private WorkbookStyleMaker tableHeading() {
         return style().ink(WorkbookPalette.QUIET)
                 .size(9)
                 .bottom()
@@ -217,12 +213,12 @@ final class WorkbookStyles {
 
     private void setDefaultFont() {
         XSSFFont standard = book.getFontAt(0);
-        standard.setFontName(FONT);
+        standard.setFontName(WorkbookStyleMaker.FONT);
         standard.setFontHeightInPoints((short) 10);
         standard.setColor(WorkbookPalette.INK.color());
     }
 
-    private TextStyle textStyle(Maker maker) {
+    private TextStyle textStyle(WorkbookStyleMaker maker) {
         XSSFCellStyle plain = maker.made();
         XSSFCellStyle quoted = book.createCellStyle();
         quoted.cloneStyleFrom(plain);
@@ -237,131 +233,16 @@ final class WorkbookStyles {
                 breach(style()).right().format(format).made());
     }
 
-    private static Maker marginal(Maker maker) {
+    private static WorkbookStyleMaker marginal(WorkbookStyleMaker maker) {
         return maker.ink(WorkbookPalette.MARGINAL_INK).fill(WorkbookPalette.MARGINAL_FILL);
     }
 
-    private static Maker breach(Maker maker) {
+    private static WorkbookStyleMaker breach(WorkbookStyleMaker maker) {
         return maker.ink(WorkbookPalette.BREACH_INK).fill(WorkbookPalette.BREACH_FILL);
     }
 
-    private Maker style() {
-        Maker maker = new Maker(book);
+    private WorkbookStyleMaker style() {
+        WorkbookStyleMaker maker = new WorkbookStyleMaker(book);
         return streamed ? maker.top().ruleBelow(WorkbookPalette.TINT, BorderStyle.THIN) : maker.middle();
-    }
-
-    /** Sets up one style. */
-    private static final class Maker {
-
-        private final XSSFWorkbook book;
-        private final XSSFCellStyle style;
-        private final XSSFFont font;
-
-        Maker(XSSFWorkbook book) {
-            this.book = book;
-            style = book.createCellStyle();
-            font = book.createFont();
-            font.setFontName(FONT);
-            font.setFontHeightInPoints((short) 10);
-            font.setColor(WorkbookPalette.INK.color());
-        }
-
-        Maker bold() {
-            font.setBold(true);
-            return this;
-        }
-
-        Maker italic() {
-            font.setItalic(true);
-            return this;
-        }
-
-        Maker size(int points) {
-            font.setFontHeightInPoints((short) points);
-            return this;
-        }
-
-        Maker ink(WorkbookPalette color) {
-            font.setColor(color.color());
-            return this;
-        }
-
-        Maker fill(WorkbookPalette color) {
-            style.setFillForegroundColor(color.color());
-            style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
-            return this;
-        }
-
-        Maker format(String format) {
-            style.setDataFormat(book.createDataFormat().getFormat(format));
-            return this;
-        }
-
-        Maker wrap() {
-            style.setWrapText(true);
-            return this;
-        }
-
-        Maker indented() {
-            style.setAlignment(HorizontalAlignment.LEFT);
-            style.setIndention((short) 1);
-            return this;
-        }
-
-        Maker right() {
-            style.setAlignment(HorizontalAlignment.RIGHT);
-            return this;
-        }
-
-        Maker centre() {
-            style.setAlignment(HorizontalAlignment.CENTER);
-            return this;
-        }
-
-        Maker top() {
-            style.setVerticalAlignment(VerticalAlignment.TOP);
-            return this;
-        }
-
-        Maker middle() {
-            style.setVerticalAlignment(VerticalAlignment.CENTER);
-            return this;
-        }
-
-        Maker bottom() {
-            style.setVerticalAlignment(VerticalAlignment.BOTTOM);
-            return this;
-        }
-
-        Maker rule(WorkbookPalette color) {
-            style.setBorderRight(BorderStyle.THIN);
-            style.setRightBorderColor(color.color());
-            return this;
-        }
-
-        Maker ruleAbove() {
-            style.setBorderTop(BorderStyle.THIN);
-            style.setTopBorderColor(WorkbookPalette.RULE.color());
-            return this;
-        }
-
-        Maker ruleBelow(WorkbookPalette color, BorderStyle width) {
-            style.setBorderBottom(width);
-            style.setBottomBorderColor(color.color());
-            return this;
-        }
-
-        Maker gapAtSides() {
-            style.setBorderLeft(BorderStyle.THICK);
-            style.setLeftBorderColor(WorkbookPalette.PAPER.color());
-            style.setBorderRight(BorderStyle.THICK);
-            style.setRightBorderColor(WorkbookPalette.PAPER.color());
-            return this;
-        }
-
-        XSSFCellStyle made() {
-            style.setFont(font);
-            return style;
-        }
     }
 }

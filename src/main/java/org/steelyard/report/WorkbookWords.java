@@ -68,10 +68,6 @@ final class WorkbookWords {
         return Character.toString(Character.toTitleCase(first)) + text.substring(Character.charCount(first)) + stop;
     }
 
-    static String capital(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-    }
-
     /** As {@code 1 flight} or {@code 3,000 flights}. */
     static String count(long n, String one) {
         return number(n) + " " + one + (n == 1 ? "" : "s");
