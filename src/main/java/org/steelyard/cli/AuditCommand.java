@@ -84,7 +84,8 @@ final class AuditCommand implements Callable<Integer> {
     @Option(
             names = "--delimiter",
             paramLabel = "CHAR",
-            description = "Character between cells: comma, semicolon, tab or any one character (found in the headings).")
+            description =
+                    "Character between cells: comma, semicolon, tab or any one character (found in the headings).")
     private Optional<String> delimiter;
 
     @Option(
@@ -144,8 +145,7 @@ final class AuditCommand implements Callable<Integer> {
     }
 
     private ReadOptions reading(Configuration configuration) throws CannotException {
-        List<String> names =
-                configuration.maps().stream().map(ColumnMap::name).toList();
+        List<String> names = configuration.maps().stream().map(ColumnMap::name).toList();
         if (map.isPresent() && !names.contains(map.get())) {
             throw new CannotException(
                     "There is no heading map '" + map.get() + "'; there are " + String.join(", ", names) + ".");

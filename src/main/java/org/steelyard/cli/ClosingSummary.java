@@ -35,12 +35,14 @@ final class ClosingSummary {
         add("  clean      %,9d", all.clean());
         add("  marginal   %,9d", all.marginal());
         add("  breached   %,9d", all.breached());
-        add("  rows seen  %,9d = %,d accepted + %,d rejected + %,d blank, from %s",
+        add(
+                "  rows seen  %,9d = %,d accepted + %,d rejected + %,d blank, from %s",
                 facts.rowsSeen(), facts.accepted(), facts.rejected(), facts.blank(), files(facts));
         kinds();
         worst();
         add("");
-        add("Reports are in %s: season.xlsx, report.html, flights.csv, findings.csv, rejected.csv, run.json",
+        add(
+                "Reports are in %s: season.xlsx, report.html, flights.csv, findings.csv, rejected.csv, run.json",
                 outcome.folder());
         add("%s", Caution.TEXT);
         return lines;
@@ -75,7 +77,8 @@ final class ClosingSummary {
 
     private void worst(WorstFlight worst) {
         FlightIdent flight = worst.flight().loading().flight();
-        add("  %s %s %s: %s",
+        add(
+                "  %s %s %s: %s",
                 flight.date(),
                 flight.flight(),
                 worst.flight().loading().tail().registration(),

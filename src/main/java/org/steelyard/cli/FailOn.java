@@ -15,7 +15,8 @@ enum FailOn {
         return switch (this) {
             case BREACH -> outcome.summary().all().breached() > 0;
             case MARGINAL -> outcome.summary().all().marginal() > 0;
-            case REJECTED -> outcome.facts().rejected() > 0 || !outcome.fileProblems().isEmpty();
+            case REJECTED ->
+                outcome.facts().rejected() > 0 || !outcome.fileProblems().isEmpty();
         };
     }
 }

@@ -8,7 +8,9 @@ import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
 import org.steelyard.run.Progress;
 
-/** Shows how an audit gets on: a moving line where there is a terminal, a plain line now and then where there is none. */
+/**
+ * Shows how an audit gets on: a moving line where there is a terminal, a plain line now and then where there is none.
+ */
 final class TerminalProgress implements Progress, AutoCloseable {
 
     private static final long NANOS_BETWEEN_LINES = 5_000_000_000L;

@@ -36,10 +36,9 @@ public final class SeasonRun {
         SeasonFolder folder = SeasonFolder.list(request.season());
         try (SeasonReports reports = SeasonReports.open(
                 request.reports(), request.name(), request.configuration().policy())) {
-            BlockingQueue<Future<Step>> steps =
-                    new ArrayBlockingQueue<>(request.threads() * BATCHES_AHEAD_PER_THREAD);
-            Collector collector = new Collector(
-                    steps, reports, progress, folder.files().size());
+            BlockingQueue<Future<Step>> steps = new ArrayBlockingQueue<>(request.threads() * BATCHES_AHEAD_PER_THREAD);
+            Collector collector =
+                    new Collector(steps, reports, progress, folder.files().size());
             collect(request, folder, steps, collector);
             requireRows(collector);
             progress.finishing();
@@ -88,7 +87,6 @@ public final class SeasonRun {
         List<RunFacts.SkippedFile> skipped = folder.skipped().stream()
                 .map(entry -> new RunFacts.SkippedFile(entry.name(), entry.reason()))
                 .toList();
-        return new RunFacts(
-                request.name(), request.version(), request.options(), collector.inputs(), config, skipped);
+        return new RunFacts(request.name(), request.version(), request.options(), collector.inputs(), config, skipped);
     }
 }

@@ -25,9 +25,29 @@ import org.junit.jupiter.params.provider.CsvSource;
 class AuditCommandTest {
 
     private static final List<String> HEADINGS = List.of(
-            "flight", "date", "tail", "from", "to", "pilot", "flaps", "pax A", "pax B", "pax C", "pax D", "pax E",
-            "pax F", "hold 1 kg", "hold 2 kg", "hold 3 kg", "hold 4 kg", "hold 5 kg", "fuel left kg", "fuel centre kg",
-            "fuel right kg", "taxi kg", "trip kg");
+            "flight",
+            "date",
+            "tail",
+            "from",
+            "to",
+            "pilot",
+            "flaps",
+            "pax A",
+            "pax B",
+            "pax C",
+            "pax D",
+            "pax E",
+            "pax F",
+            "hold 1 kg",
+            "hold 2 kg",
+            "hold 3 kg",
+            "hold 4 kg",
+            "hold 5 kg",
+            "fuel left kg",
+            "fuel centre kg",
+            "fuel right kg",
+            "taxi kg",
+            "trip kg");
     private static final String CLEAN =
             "T101,2026-05-01,QI-JAA,PORTA,LANDB,owl,5,20,22,25,25,22,20,800,1200,900,600,100,3500,0,3500,200,4800";
     private static final String AFT =
@@ -55,7 +75,8 @@ class AuditCommandTest {
     }
 
     private int audit(Path season, String... options) {
-        Stream<String> fixed = Stream.of("audit", season.toString(), "--reports", reports().toString());
+        Stream<String> fixed =
+                Stream.of("audit", season.toString(), "--reports", reports().toString());
         return run(Stream.concat(fixed, Stream.of(options)).toArray(String[]::new));
     }
 
@@ -112,14 +133,18 @@ class AuditCommandTest {
                 .contains("hold 4 kg: less than zero (value '-1600'; expected ")
                 .contains("hold 5 kg: not a number (value '12,5'; expected ")
                 .contains("trip kg: trip fuel is missing (expected ")
-                .endsWith("T103,32.13,QI-JXX,PORTA,LANDB,owl,5,0,0,0,30,30,30,0,0,1900,-1600,\"12,5\",3500,0,3500,200,,");
+                .endsWith(
+                        "T103,32.13,QI-JXX,PORTA,LANDB,owl,5,0,0,0,30,30,30,0,0,1900,-1600,\"12,5\",3500,0,3500,200,,");
     }
 
     @Test
     void aFolderWithoutFilesCannotBeAudited() throws IOException {
         Path empty = Files.createDirectories(folder.resolve("nothing"));
         assertThat(audit(empty)).isEqualTo(2);
-        assertThat(err.toString()).contains("nothing").contains("holds no file to read").contains(".xlsx");
+        assertThat(err.toString())
+                .contains("nothing")
+                .contains("holds no file to read")
+                .contains(".xlsx");
         assertThat(reports().resolve("nothing")).doesNotExist();
     }
 
@@ -211,7 +236,14 @@ class AuditCommandTest {
         for (String name : List.of("flights.csv", "findings.csv", "rejected.csv")) {
             assertThat(report("seven", name)).as(name).isEqualTo(report("one", name));
         }
-        assertThat(audit(season, "--threads", "3", "--name", "one", "--reports", folder.resolve("again").toString()))
+        assertThat(audit(
+                        season,
+                        "--threads",
+                        "3",
+                        "--name",
+                        "one",
+                        "--reports",
+                        folder.resolve("again").toString()))
                 .isEqualTo(2); // the option is there twice
         Main.run(
                 new PrintWriter(out, true),
@@ -226,7 +258,8 @@ class AuditCommandTest {
                 "3");
         try (Stream<Path> files = Files.list(reports().resolve("one"))) {
             for (Path file : files.toList()) {
-                assertThat(folder.resolve("again/one").resolve(file.getFileName().toString()))
+                assertThat(folder.resolve("again/one")
+                                .resolve(file.getFileName().toString()))
                         .hasSameBinaryContentAs(file);
             }
         }
@@ -239,9 +272,13 @@ class AuditCommandTest {
         Path workbook = Files.createDirectories(folder.resolve("book")).resolve("season-1.xlsx");
         writeWorkbook(workbook, CLEAN, bad, AFT);
         assertThat(audit(workbook.getParent())).isZero();
-        assertThat(report("book", "flights.csv").replace("season-1.xlsx", "season-1.csv").replace("Loadings", ""))
+        assertThat(report("book", "flights.csv")
+                        .replace("season-1.xlsx", "season-1.csv")
+                        .replace("Loadings", ""))
                 .isEqualTo(report("season", "flights.csv"));
-        assertThat(report("book", "findings.csv").replace("season-1.xlsx", "season-1.csv").replace("Loadings", ""))
+        assertThat(report("book", "findings.csv")
+                        .replace("season-1.xlsx", "season-1.csv")
+                        .replace("Loadings", ""))
                 .isEqualTo(report("season", "findings.csv"));
     }
 
@@ -281,7 +318,8 @@ class AuditCommandTest {
     @Test
     void anUnwritableReportsFolderIsSaid() throws IOException {
         Path blocked = Files.createFile(folder.resolve("blocked"));
-        assertThat(run("audit", season(CLEAN).toString(), "--reports", blocked.toString())).isEqualTo(2);
+        assertThat(run("audit", season(CLEAN).toString(), "--reports", blocked.toString()))
+                .isEqualTo(2);
         assertThat(err.toString()).contains("cannot be written").contains("blocked");
     }
 }
