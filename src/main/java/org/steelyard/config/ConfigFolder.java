@@ -1,0 +1,133 @@
+package org.steelyard.config;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.steelyard.model.AircraftType;
+import org.steelyard.model.ColumnMap;
+import org.steelyard.model.MassScheme;
+import org.steelyard.model.Policy;
+import org.steelyard.model.Tail;
+
+/**
+ * Reads a configuration folder: {@code standard-masses.yaml}, {@code types/*.yaml}, {@code fleet.csv},
+ * {@code policy.yaml} and {@code columns/*.yaml}. The folder's own README explains each key. Reading goes on past every
+ * fault, so that all of them are named in one go.
+ */
+public final class ConfigFolder {
+
+    static final String SCHEMES = "standard-masses.yaml";
+    static final String TYPES = "types";
+    static final String FLEET = "fleet.csv";
+    static final String POLICY = "policy.yaml";
+    static final String COLUMNS = "columns";
+
+    private final SourceFiles files;
+    private final Faults faults;
+
+    private ConfigFolder(Path folder, Faults faults) {
+        this.files = new SourceFiles(folder, faults);
+        this.faults = faults;
+    }
+
+    /**
+     * Reads a folder.
+     *
+     * @param folder the configuration folder
+     * @return the configuration, or all faults
+     */
+    public static ConfigResult load(Path folder) {
+        return load(folder, new Faults());
+    }
+
+    static ConfigResult load(Path folder, Faults faults) {
+        if (!Files.isDirectory(folder)) {
+            faults.add(folder.toString().replace('\\', '/'), "the folder is missing", "a configuration folder");
+            return new ConfigResult.Faulty(faults.sorted());
+        }
+        return new ConfigFolder(folder, faults).read();
+    }
+
+    private ConfigResult read() {
+        Known<AircraftType> types = types(schemes());
+        Map<String, Tail> tails = tails(types);
+        Optional<Policy> policy = keys(POLICY, "policy").flatMap(PolicyFile::read);
+        List<ColumnMap> maps = maps(types);
+        if (!faults.isEmpty()) {
+            return new ConfigResult.Faulty(faults.sorted());
+        }
+        return new ConfigResult.Loaded(new Configuration(
+                new TreeMap<>(types.values()), new TreeMap<>(tails), policy.orElseThrow(), maps, files.sources()));
+    }
+
+    private Known<MassScheme> schemes() {
+        Optional<Keys> keys = keys(SCHEMES, "schemes");
+        Names names = Names.in("scheme", keys.flatMap(found -> found.peek("schemes")), "id");
+        Map<String, MassScheme> schemes = new TreeMap<>();
+        keys.map(SchemeFile::read).orElse(List.of()).forEach(scheme -> schemes.put(scheme.id(), scheme));
+        return new Known<>("scheme", schemes, new HashSet<>(names.names()), keys.isPresent());
+    }
+
+    private Known<AircraftType> types(Known<MassScheme> schemes) {
+        Map<String, AircraftType> types = new TreeMap<>();
+        Set<String> names = new TreeSet<>();
+        List<String> paths = files.yamlFiles(TYPES);
+        List<Keys> each = named(paths, "type");
+        for (Keys keys : each) {
+            names.add(name(keys, "type"));
+            TypeFile.read(keys, schemes).ifPresent(type -> types.put(type.id(), type));
+        }
+        return new Known<>("type", types, names, each.size() == paths.size() && !names.contains(""));
+    }
+
+    private Map<String, Tail> tails(Known<AircraftType> types) {
+        return files.text(FLEET)
+                .map(text -> FleetFile.read(CsvTable.rows(FLEET, text, FleetFile.HEADINGS, faults), types))
+                .orElse(Map.of());
+    }
+
+    private List<ColumnMap> maps(Known<AircraftType> types) {
+        Places places = Places.of(types.values().values(), types.allSound());
+        List<ColumnMap> maps = new ArrayList<>();
+        for (Keys keys : named(files.yamlFiles(COLUMNS), "map")) {
+            ColumnsFile.read(keys, places).ifPresent(maps::add);
+        }
+        return maps;
+    }
+
+    /** Files that each give themselves a name at a key; one that another file has already is a fault. */
+    private List<Keys> named(List<String> paths, String nameKey) {
+        List<Keys> each = new ArrayList<>();
+        Map<String, String> pathsByName = new TreeMap<>();
+        for (String path : paths) {
+            Optional<Keys> keys = keys(path, nameKey);
+            keys.ifPresent(found -> {
+                String before = pathsByName.putIfAbsent(name(found, nameKey), path);
+                if (before != null) {
+                    found.fault(nameKey, "the name stands twice, first in " + before, "each name once");
+                }
+                each.add(found);
+            });
+        }
+        return each;
+    }
+
+    private static String name(Keys keys, String nameKey) {
+        return keys.peek(nameKey)
+                .map(node -> node instanceof YamlNode.Text text ? text.text() : "")
+                .orElse("");
+    }
+
+    private Optional<Keys> keys(String path, String kind) {
+        return files.text(path)
+                .flatMap(text -> YamlText.parse(path, text, faults))
+                .map(group -> Keys.of(path, kind, group, faults));
+    }
+}

@@ -1,0 +1,42 @@
+package org.steelyard.config;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.steelyard.model.AircraftType;
+import org.steelyard.model.ColumnMap;
+import org.steelyard.model.Policy;
+import org.steelyard.model.Tail;
+
+/**
+ * All that a run is set up with.
+ *
+ * @param types aircraft types by their id, sorted
+ * @param tails aircraft by registration, sorted
+ * @param policy the operator's rules
+ * @param maps heading maps in the order of their files' names
+ * @param sources files that all this comes from, sorted by path
+ */
+public record Configuration(
+        SortedMap<String, AircraftType> types,
+        SortedMap<String, Tail> tails,
+        Policy policy,
+        List<ColumnMap> maps,
+        List<ConfigSource> sources) {
+
+    /** Copies the collections. */
+    public Configuration {
+        types = sorted(types);
+        tails = sorted(tails);
+        Objects.requireNonNull(policy);
+        maps = List.copyOf(maps);
+        sources = List.copyOf(sources);
+    }
+
+    private static <V> SortedMap<String, V> sorted(Map<String, V> map) {
+        return Collections.unmodifiableSortedMap(new TreeMap<>(map));
+    }
+}

@@ -1,0 +1,102 @@
+package org.steelyard.config;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.steelyard.model.Envelope;
+import org.steelyard.model.Geometry;
+import org.steelyard.model.LimitLine;
+import org.steelyard.model.LimitPoint;
+import org.steelyard.model.MassLimits;
+import org.steelyard.model.Phase;
+import org.steelyard.model.Side;
+import org.steelyard.model.Straightness;
+
+/** Reads a type's envelopes: for each phase a forward and an aft limit line. */
+final class EnvelopePart {
+
+    /** In what a line can be straight between its vertices. */
+    private enum Straight {
+        PERCENT_MAC("percent-mac", Straightness.ARM),
+        ARM("arm", Straightness.ARM),
+        MOMENT("moment", Straightness.MOMENT),
+        INDEX("index", Straightness.MOMENT);
+
+        private final String word;
+        private final Straightness straightness;
+
+        Straight(String word, Straightness straightness) {
+            this.word = word;
+            this.straightness = straightness;
+        }
+
+        private String word() {
+            return word;
+        }
+    }
+
+    private final Optional<Geometry> geometry;
+    private final Optional<MassLimits> limits;
+
+    private EnvelopePart(Optional<Geometry> geometry, Optional<MassLimits> limits) {
+        this.geometry = geometry;
+        this.limits = limits;
+    }
+
+    static Optional<List<Envelope>> read(Keys keys, Optional<Geometry> geometry, Optional<MassLimits> limits) {
+        EnvelopePart part = new EnvelopePart(geometry, limits);
+        List<Envelope> envelopes = new ArrayList<>();
+        part.add(keys, "zero-fuel", Phase.ZERO_FUEL, envelopes);
+        part.add(keys, "take-off", Phase.TAKEOFF, envelopes);
+        part.add(keys, "in-flight", Phase.FLIGHT, envelopes);
+        part.add(keys, "landing", Phase.LANDING, envelopes);
+        return keys.make(() -> envelopes);
+    }
+
+    private void add(Keys keys, String key, Phase phase, List<Envelope> envelopes) {
+        Optional<Envelope> envelope = keys.partIfAny(key, inner -> envelope(inner, phase));
+        envelope.ifPresent(envelopes::add);
+        if (envelope.isPresent() && limits.isPresent()) {
+            double highestKg = highestKg(limits.get(), phase);
+            if (envelope.get().maxMassKg() < highestKg) {
+                keys.fault(
+                        key,
+                        "ends at " + plain(envelope.get().maxMassKg()) + " kg, below the maximum mass of its phase",
+                        "vertices up to " + plain(highestKg) + " kg or beyond");
+            }
+        }
+    }
+
+    private static String plain(double massKg) {
+        return BigDecimal.valueOf(massKg).stripTrailingZeros().toPlainString();
+    }
+
+    private static double highestKg(MassLimits limits, Phase phase) {
+        return switch (phase) {
+            case ZERO_FUEL -> limits.maxZeroFuelKg();
+            case LANDING -> limits.maxLandingKg();
+            case DRY_OPERATING, RAMP, TAKEOFF, FLIGHT -> limits.maxTakeoffKg();
+        };
+    }
+
+    private Optional<Envelope> envelope(Keys keys, Phase phase) {
+        Optional<LimitLine> forward = keys.part("forward", inner -> line(inner, Side.FORWARD));
+        Optional<LimitLine> aft = keys.part("aft", inner -> line(inner, Side.AFT));
+        return keys.make(() -> new Envelope(phase, forward.orElseThrow(), aft.orElseThrow()));
+    }
+
+    private Optional<LimitLine> line(Keys keys, Side side) {
+        Straight straight =
+                keys.read("straight-in", Words.choice(Straight::word, List.of(Straight.values())), Straight.ARM);
+        List<LimitPoint> points = keys.each("points", this::point);
+        return keys.make(() -> new LimitLine(side, straight.straightness, points));
+    }
+
+    private Optional<LimitPoint> point(Keys keys) {
+        keys.take(geometry);
+        double massKg = keys.number("mass", Measure.MASS);
+        Optional<Cg> cg = keys.require("cg", Cg::read);
+        return keys.make(() -> new LimitPoint(massKg, cg.orElseThrow().armM(geometry.orElseThrow(), massKg)));
+    }
+}

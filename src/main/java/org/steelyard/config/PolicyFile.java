@@ -1,0 +1,35 @@
+package org.steelyard.config;
+
+import java.util.List;
+import java.util.Optional;
+import org.steelyard.model.Policy;
+import org.steelyard.model.SharingRule;
+
+/** Reads {@code policy.yaml}: the operator's rules. */
+final class PolicyFile {
+
+    private PolicyFile() {}
+
+    static Optional<Policy> read(Keys keys) {
+        Optional<Policy> marginal = keys.part("marginal", PolicyFile::marginal);
+        SharingRule sharing = keys.read(
+                "sharing", Words.choice(SharingRule::label, List.of(SharingRule.values())), SharingRule.BY_CAPACITY);
+        return keys.make(() -> {
+            Policy found = marginal.orElseThrow();
+            return new Policy(
+                    found.marginalCgPercentMac(),
+                    found.marginalMassPercent(),
+                    found.marginalLoadPercent(),
+                    found.marginalTrimUnits(),
+                    sharing);
+        });
+    }
+
+    private static Optional<Policy> marginal(Keys keys) {
+        double cgPercentMac = keys.number("cg", Measure.PERCENT_MAC);
+        double massPercent = keys.number("mass", Measure.PERCENT);
+        double loadPercent = keys.number("load", Measure.PERCENT);
+        double trimUnits = keys.number("trim", Measure.TRIM);
+        return keys.make(() -> new Policy(cgPercentMac, massPercent, loadPercent, trimUnits, SharingRule.BY_CAPACITY));
+    }
+}

@@ -1,0 +1,94 @@
+package org.steelyard.config;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The files of a configuration folder: finds and reads them, and notes the checksum of each. */
+final class SourceFiles {
+
+    private final Path folder;
+    private final Faults faults;
+    private final List<ConfigSource> sources = new ArrayList<>();
+
+    SourceFiles(Path folder, Faults faults) {
+        this.folder = folder;
+        this.faults = faults;
+    }
+
+    List<ConfigSource> sources() {
+        return sources.stream().sorted(Comparator.comparing(ConfigSource::path)).toList();
+    }
+
+    /** The YAML files of a subfolder by name; a fault where there is none, and for each other file. */
+    List<String> yamlFiles(String subfolder) {
+        List<String> yaml = new ArrayList<>();
+        for (String name : names(subfolder)) {
+            if (name.endsWith(".yaml")) {
+                yaml.add(subfolder + "/" + name);
+            } else if (!name.startsWith(".") && !name.endsWith("~")) {
+                faults.add(subfolder + "/" + name, "a file of another kind", "a name that ends in .yaml");
+            }
+        }
+        if (yaml.isEmpty()) {
+            faults.add(subfolder, "no file is here", "a folder with at least one .yaml file");
+        }
+        return yaml;
+    }
+
+    private List<String> names(String subfolder) {
+        if (!Files.isDirectory(folder.resolve(subfolder))) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder.resolve(subfolder))) {
+            return files.map(path -> String.valueOf(path.getFileName()))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            faults.add(subfolder, "the folder cannot be read", "a readable folder");
+            return List.of();
+        }
+    }
+
+    /** The text of a file; empty, and a fault, where it cannot be read. */
+    Optional<String> text(String path) {
+        Path file = folder.resolve(path);
+        if (!Files.isRegularFile(file)) {
+            faults.add(path, "the file is missing", "a file of this name");
+            return Optional.empty();
+        }
+        try {
+            byte[] bytes = Files.readAllBytes(file);
+            sources.add(new ConfigSource(path, sha256(bytes)));
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+            return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
+        } catch (CharacterCodingException e) {
+            faults.add(path, "not a text in UTF-8", "UTF-8");
+        } catch (IOException e) {
+            faults.add(path, "the file cannot be read", "a readable file");
+        }
+        return Optional.empty();
+    }
+
+    private static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+}

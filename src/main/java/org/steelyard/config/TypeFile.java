@@ -1,0 +1,113 @@
+package org.steelyard.config;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.steelyard.model.AircraftType;
+import org.steelyard.model.Cabin;
+import org.steelyard.model.CgForm;
+import org.steelyard.model.DisplayUnits;
+import org.steelyard.model.Envelope;
+import org.steelyard.model.FuelSystem;
+import org.steelyard.model.Geometry;
+import org.steelyard.model.Hold;
+import org.steelyard.model.IndexFormula;
+import org.steelyard.model.LengthUnit;
+import org.steelyard.model.LoadGroup;
+import org.steelyard.model.MassLimits;
+import org.steelyard.model.MassScheme;
+import org.steelyard.model.MassUnit;
+import org.steelyard.model.MeanChord;
+import org.steelyard.model.TrimScale;
+
+/** Reads {@code types/*.yaml}: one aircraft type each. */
+final class TypeFile {
+
+    private TypeFile() {}
+
+    static Optional<AircraftType> read(Keys keys, Known<MassScheme> schemes) {
+        String id = keys.text("type");
+        String name = keys.text("name");
+        Optional<Geometry> geometry = geometry(keys);
+        Optional<MassLimits> limits = keys.part("masses", TypeFile::limits);
+        Optional<Cabin> cabin = keys.part("cabin", inner -> CabinPart.read(inner, schemes));
+        List<Hold> holds = keys.eachIfAny("holds", HoldPart::hold);
+        keys.requireAftward("holds", holds.stream().map(Hold::armM).toList());
+        Names holdNames = keys.names("hold", "holds", "id");
+        Names zoneNames = Names.in("zone", keys.peek("cabin", "zones"), "id");
+        keys.names("group", "groups", "id");
+        List<LoadGroup> groups = keys.eachIfAny("groups", inner -> HoldPart.group(inner, holdNames, zoneNames));
+        Optional<FuelSystem> fuel = keys.part("fuel", FuelPart::read);
+        List<Envelope> envelopes = keys.part("envelopes", inner -> EnvelopePart.read(inner, geometry, limits))
+                .orElse(List.of());
+        List<TrimScale> scales = keys.eachIfAny("trim", inner -> TrimPart.read(inner, geometry));
+        requireOneScaleEach(keys, scales);
+        return keys.make(() -> new AircraftType(
+                id,
+                name,
+                geometry.orElseThrow(),
+                limits.orElseThrow(),
+                cabin.orElseThrow(),
+                holds,
+                groups,
+                fuel.orElseThrow(),
+                envelopes,
+                scales));
+    }
+
+    private static void requireOneScaleEach(Keys keys, List<TrimScale> scales) {
+        for (int i = 1; i < scales.size(); i++) {
+            TrimScale scale = scales.get(i);
+            boolean twice = scales.subList(0, i).stream()
+                    .anyMatch(before -> before.phase() == scale.phase()
+                            && before.flaps().equals(scale.flaps())
+                            && before.thrustRating().equals(scale.thrustRating()));
+            if (twice) {
+                keys.fault(
+                        "trim",
+                        i + 1,
+                        "flaps",
+                        "a second scale for the same setting",
+                        "one for each phase, flap setting and thrust rating");
+            }
+        }
+    }
+
+    private static Optional<Geometry> geometry(Keys keys) {
+        Optional<DisplayUnits> units = keys.part("display", TypeFile::display);
+        Optional<MeanChord> chord = keys.part("chord", TypeFile::chord);
+        Optional<IndexFormula> index = keys.part("index", TypeFile::index);
+        return units.flatMap(u -> chord.flatMap(c -> index.map(i -> new Geometry(c, i, u))));
+    }
+
+    private static Optional<DisplayUnits> display(Keys keys) {
+        MassUnit mass = keys.read("mass", Words.choice(MassUnit::symbol, List.of(MassUnit.values())), MassUnit.KG);
+        LengthUnit length =
+                keys.read("length", Words.choice(LengthUnit::symbol, List.of(LengthUnit.values())), LengthUnit.M);
+        Map<CgForm, String> words = Map.of(CgForm.PERCENT_MAC, "percent-mac", CgForm.ARM, "arm");
+        CgForm cg = keys.read("cg", Words.choice(words::get, List.of(CgForm.values())), CgForm.ARM);
+        return keys.make(() -> new DisplayUnits(mass, length, cg));
+    }
+
+    private static Optional<MeanChord> chord(Keys keys) {
+        double leadingEdgeM = keys.number("leading-edge", Measure.ARM);
+        double lengthM = keys.number("length", Measure.LENGTH);
+        return keys.make(() -> new MeanChord(leadingEdgeM, lengthM));
+    }
+
+    private static Optional<IndexFormula> index(Keys keys) {
+        double referenceArmM = keys.number("reference-arm", Measure.ARM);
+        double divisorKgM = keys.number("divisor", Measure.MOMENT);
+        double constant = keys.number("constant", Measure::number);
+        return keys.make(() -> new IndexFormula(referenceArmM, divisorKgM, constant));
+    }
+
+    private static Optional<MassLimits> limits(Keys keys) {
+        double rampKg = keys.number("max-ramp", Measure.MASS);
+        double takeoffKg = keys.number("max-take-off", Measure.MASS);
+        double landingKg = keys.number("max-landing", Measure.MASS);
+        double zeroFuelKg = keys.number("max-zero-fuel", Measure.MASS);
+        double minimumKg = keys.number("minimum", Measure.MASS);
+        return keys.make(() -> new MassLimits(rampKg, takeoffKg, landingKg, zeroFuelKg, minimumKg));
+    }
+}

@@ -1,0 +1,78 @@
+package org.steelyard.config;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.steelyard.model.LengthUnit;
+import org.steelyard.model.MassUnit;
+import org.steelyard.model.VolumeUnit;
+
+/**
+ * The units that the files may be written in, each with its factor to kg, m, kg/L, kg/m, kg/m² or kg·m. The model's
+ * factors are short decimals, so they are exact here.
+ */
+final class Units {
+
+    static final Map<String, BigDecimal> MASSES = masses();
+    static final Map<String, BigDecimal> LENGTHS = lengths();
+    static final Map<String, BigDecimal> MOMENTS =
+            inOrder("kg m", BigDecimal.ONE, "lb in", kg(MassUnit.LB).multiply(m(LengthUnit.IN)));
+    static final Map<String, BigDecimal> DENSITIES =
+            inOrder("kg/L", BigDecimal.ONE, "lb/US gal", per(MassUnit.LB, exact(VolumeUnit.US_GAL.toL(1))));
+    static final Map<String, BigDecimal> RUNNING_LOADS =
+            inOrder("kg/m", BigDecimal.ONE, "lb/ft", per(MassUnit.LB, m(LengthUnit.FT)));
+    static final Map<String, BigDecimal> AREA_LOADS = inOrder(
+            "kg/m2", BigDecimal.ONE, "lb/ft2", per(MassUnit.LB, m(LengthUnit.FT).pow(2)));
+
+    private Units() {}
+
+    /** Masses, and volumes of a density. */
+    static Map<String, BigDecimal> fuels(double densityKgPerL) {
+        Map<String, BigDecimal> factors = new LinkedHashMap<>(MASSES);
+        for (VolumeUnit unit : VolumeUnit.values()) {
+            factors.put(unit.symbol(), exact(unit.toL(1)).multiply(exact(densityKgPerL)));
+        }
+        return factors;
+    }
+
+    private static Map<String, BigDecimal> masses() {
+        Map<String, BigDecimal> factors = new LinkedHashMap<>();
+        for (MassUnit unit : MassUnit.values()) {
+            factors.put(unit.symbol(), kg(unit));
+        }
+        return Collections.unmodifiableMap(factors);
+    }
+
+    private static Map<String, BigDecimal> lengths() {
+        Map<String, BigDecimal> factors = new LinkedHashMap<>();
+        for (LengthUnit unit : LengthUnit.values()) {
+            factors.put(unit.symbol(), m(unit));
+        }
+        return Collections.unmodifiableMap(factors);
+    }
+
+    private static Map<String, BigDecimal> inOrder(String one, BigDecimal factor, String other, BigDecimal factor2) {
+        Map<String, BigDecimal> factors = new LinkedHashMap<>();
+        factors.put(one, factor);
+        factors.put(other, factor2);
+        return Collections.unmodifiableMap(factors);
+    }
+
+    private static BigDecimal per(MassUnit unit, BigDecimal divisor) {
+        return kg(unit).divide(divisor, MathContext.DECIMAL128);
+    }
+
+    private static BigDecimal kg(MassUnit unit) {
+        return exact(unit.toKg(1));
+    }
+
+    private static BigDecimal m(LengthUnit unit) {
+        return exact(unit.toM(1));
+    }
+
+    private static BigDecimal exact(double value) {
+        return BigDecimal.valueOf(value);
+    }
+}
