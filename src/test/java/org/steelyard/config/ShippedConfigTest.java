@@ -105,19 +105,19 @@ class ShippedConfigTest {
                 .extracting(Envelope::phase)
                 .containsExactly(Phase.ZERO_FUEL, Phase.TAKEOFF, Phase.FLIGHT, Phase.LANDING);
         assertThat(jet.envelope(Phase.TAKEOFF).orElseThrow().forward().points()).hasSize(5);
-        assertThat(jet.envelope(Phase.TAKEOFF).orElseThrow().aft().points()).hasSize(5);
+        assertThat(jet.envelope(Phase.TAKEOFF).orElseThrow().aft().points()).hasSize(6);
         assertThat(jet.envelope(Phase.TAKEOFF).orElseThrow().aft().straight()).isEqualTo(Straightness.MOMENT);
         assertThat(jet.envelope(Phase.ZERO_FUEL).orElseThrow().aft().straight()).isEqualTo(Straightness.MOMENT);
         assertThat(jet.envelope(Phase.ZERO_FUEL).orElseThrow().forward().straight())
                 .isEqualTo(Straightness.ARM);
     }
 
-    /** 68.0 index at 46 t: (68 - 50) x 1000 / 46000 m behind 18.6 m. */
+    /** 67.5 index at 46 t: (67.5 - 50) x 1000 / 46000 m behind 18.6 m. */
     @Test
     void aVertexInIndexIsAtTheArmOfItsIndex() {
         LimitLine aft = type("jet180").envelope(Phase.ZERO_FUEL).orElseThrow().line(Side.AFT);
 
-        assertThat(aft.armAtM(46000)).isCloseTo(18.6 + 18000.0 / 46000, within(1e-12));
+        assertThat(aft.armAtM(46000)).isCloseTo(18.6 + 17500.0 / 46000, within(1e-12));
     }
 
     @Test
