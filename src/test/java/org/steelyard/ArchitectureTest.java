@@ -65,7 +65,7 @@ class ArchitectureTest {
     static final ArchRule everyClassLivesInAPackageOfTheDesign = classes()
             .should()
             .resideInAnyPackage(
-                    packages("model", "config", "read", "balance", "check", "grade", "analyse", "report", "cli"))
+                    packages("model", "config", "read", "balance", "check", "grade", "analyse", "report", "run", "cli"))
             .because("a package outside the design's table would have no rule on what it may use");
 
     @ArchTest
@@ -143,6 +143,15 @@ class ArchitectureTest {
                     TABLESAW,
                     new String[] {"java.awt", "java.security", "java.text", "javax.xml.."})
             .because("outputs come from results; whoever started the run does not matter to them");
+
+    @ArchTest
+    static final ArchRule runUsesEverythingButTheCommandLine = only(
+                    "run",
+                    packages("model", "config", "read", "balance", "check", "analyse", "report", "run"),
+                    JDK_VALUES,
+                    JDK_FILES,
+                    new String[] {"java.security"})
+            .because("it wires the other packages for whoever calls them, without a terminal");
 
     @ArchTest
     static final ArchRule onlyTheCommandLineKnowsItsLibraries = noClasses()

@@ -8,10 +8,11 @@ import java.util.List;
  * @param all all flights by status
  * @param types by type, in order of name
  * @param tails by tail, most breached first, then most marginal, then by name
- * @param routes by from and to, in the same order
+ * @param routes by from and to, in the same order; flights that give neither are in none
  * @param findings kinds of findings, most serious and most frequent first
  * @param trim trim and CG by type and flap setting, in order of name
  * @param worst the flights farthest outside, worst first, at most twenty
+ * @param months by month and type, in that order
  */
 public record SeasonSummary(
         StatusCount all,
@@ -20,7 +21,8 @@ public record SeasonSummary(
         List<StatusCount> routes,
         List<FindingCount> findings,
         List<TrimGroup> trim,
-        List<WorstFlight> worst) {
+        List<WorstFlight> worst,
+        List<MonthCount> months) {
 
     /** Copies the lists. */
     public SeasonSummary {
@@ -30,5 +32,18 @@ public record SeasonSummary(
         findings = List.copyOf(findings);
         trim = List.copyOf(trim);
         worst = List.copyOf(worst);
+        months = List.copyOf(months);
+    }
+
+    /** A summary without its months. */
+    public SeasonSummary(
+            StatusCount all,
+            List<StatusCount> types,
+            List<StatusCount> tails,
+            List<StatusCount> routes,
+            List<FindingCount> findings,
+            List<TrimGroup> trim,
+            List<WorstFlight> worst) {
+        this(all, types, tails, routes, findings, trim, worst, List.of());
     }
 }

@@ -1,10 +1,12 @@
 package org.steelyard.analyse;
 
+import java.util.Arrays;
 import java.util.OptionalDouble;
 
 /**
  * How a set of numbers spreads. Percentiles are by the inclusive method: linear between the order statistics at rank
- * {@code 1 + p (n - 1)} (Hyndman and Fan's definition 7, as spreadsheets have it).
+ * {@code 1 + p (n - 1)} (Hyndman and Fan's definition 7, as spreadsheets have it). Mean and standard deviation are by a
+ * corrected two-pass sum.
  *
  * @param n how many numbers, at least 1
  * @param mean arithmetic mean
@@ -27,4 +29,36 @@ public record Spread(
         double median,
         double p75,
         double p95,
-        double max) {}
+        double max) {
+
+    /**
+     * The spread of some numbers.
+     *
+     * @param values finite numbers in any order, at least one
+     * @return their spread
+     * @throws IllegalArgumentException if there is none
+     */
+    public static Spread of(double... values) {
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        return ofSorted(sorted, sorted.length);
+    }
+
+    static Spread ofSorted(double[] sorted, int n) {
+        if (n < 1) {
+            throw new IllegalArgumentException("nothing has no spread");
+        }
+        Moments moments = Moments.of(sorted, n);
+        return new Spread(
+                n,
+                moments.mean(),
+                moments.sd(),
+                sorted[0],
+                Percentiles.inclusive(sorted, n, 5),
+                Percentiles.inclusive(sorted, n, 25),
+                Percentiles.inclusive(sorted, n, 50),
+                Percentiles.inclusive(sorted, n, 75),
+                Percentiles.inclusive(sorted, n, 95),
+                sorted[n - 1]);
+    }
+}

@@ -8,14 +8,31 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 
 /** The command line: wires the packages, prints, and turns the result into an exit code. */
 @Command(
         name = "steelyard",
-        version = "Steelyard 0.1.0",
+        versionProvider = Version.class,
         mixinStandardHelpOptions = true,
-        description = "Audits a season of aircraft loadings: mass, CG and stabilizer trim of every flight.")
+        subcommands = {AuditCommand.class, DemoCommand.class},
+        header = "Mass, CG and stabilizer trim of every flight of a season.",
+        description = {
+            "",
+            "Give it a folder of loadings as CSV or XLSX. It computes every flight, flags what is outside a limit or"
+                    + " close to one, and writes a workbook, tables and a page into the reports folder.",
+            ""
+        },
+        commandListHeading = "Commands:%n",
+        footer = {
+            "",
+            "Exit codes: 0 finished, 1 finished and found what --fail-on asked for, 2 cannot start or write, 3 a fault"
+                    + " of the program.",
+            "",
+            "For simulation, training and analysis only. For real flight the approved manual of the aircraft, the"
+                    + " operator's procedures, local rules and licensed people decide."
+        })
 final class Main implements Callable<Integer> {
 
     @Spec
@@ -34,12 +51,29 @@ final class Main implements Callable<Integer> {
 
     /** Runs one command line and hands back its exit code. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
-        return new CommandLine(new Main()).setOut(out).setErr(err).execute(args);
+        return new CommandLine(new Main())
+                .setOut(out)
+                .setErr(err)
+                .setUsageHelpWidth(100)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setExecutionExceptionHandler(Main::failed)
+                .execute(args);
+    }
+
+    private static int failed(Exception cause, CommandLine command, ParseResult parsed) {
+        PrintWriter err = command.getErr();
+        if (cause instanceof CannotException cannot) {
+            cannot.lines().forEach(err::println);
+            return ExitCode.CANNOT;
+        }
+        err.println("This is a fault of the program, not of your files. Please report it with what follows.");
+        cause.printStackTrace(err);
+        return ExitCode.OUR_FAULT;
     }
 
     @Override
     public Integer call() {
         spec.commandLine().usage(spec.commandLine().getOut());
-        return 0;
+        return ExitCode.FINISHED;
     }
 }

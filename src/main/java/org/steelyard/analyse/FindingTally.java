@@ -1,0 +1,54 @@
+package org.steelyard.analyse;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.steelyard.model.Finding;
+import org.steelyard.model.FindingCode;
+import org.steelyard.model.Severity;
+
+/** Counts findings by kind and severity, and the flights that have them. */
+final class FindingTally {
+
+    private static final Comparator<FindingCount> WORST_FIRST = Comparator.comparing(FindingCount::severity)
+            .thenComparingLong(FindingCount::findings)
+            .reversed()
+            .thenComparing(FindingCount::code);
+
+    private final Map<Severity, Map<FindingCode, Kind>> kinds = new EnumMap<>(Severity.class);
+    private long flight;
+
+    void add(List<Finding> ofOneFlight) {
+        flight++;
+        for (Finding finding : ofOneFlight) {
+            kinds.computeIfAbsent(finding.severity(), severity -> new EnumMap<>(FindingCode.class))
+                    .computeIfAbsent(finding.code(), code -> new Kind())
+                    .add(flight);
+        }
+    }
+
+    List<FindingCount> counts() {
+        List<FindingCount> counts = new ArrayList<>();
+        kinds.forEach((severity, codes) -> codes.forEach(
+                (code, kind) -> counts.add(new FindingCount(code, severity, kind.findings, kind.flights))));
+        counts.sort(WORST_FIRST);
+        return counts;
+    }
+
+    private static final class Kind {
+
+        private long findings;
+        private long flights;
+        private long lastFlight;
+
+        void add(long flight) {
+            findings++;
+            if (lastFlight != flight) {
+                lastFlight = flight;
+                flights++;
+            }
+        }
+    }
+}

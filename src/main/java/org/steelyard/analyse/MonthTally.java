@@ -1,0 +1,56 @@
+package org.steelyard.analyse;
+
+import java.time.YearMonth;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.steelyard.check.AuditedFlight;
+import org.steelyard.check.Status;
+import org.steelyard.model.Finding;
+import org.steelyard.model.Severity;
+
+/** Counts flights and findings by month and type. */
+final class MonthTally {
+
+    private record Key(YearMonth month, String typeId) {}
+
+    private static final Comparator<MonthCount> IN_TIME = Comparator.comparing(MonthCount::month)
+            .thenComparing(Comparator.comparing(MonthCount::typeId, GroupOrder.BY_NAME));
+
+    private final Map<Key, Counts> groups = new HashMap<>();
+
+    void add(AuditedFlight flight, Status status) {
+        YearMonth month = YearMonth.from(flight.loading().flight().date());
+        groups.computeIfAbsent(new Key(month, flight.loading().type().id()), key -> new Counts())
+                .add(flight.assessment().findings(), status);
+    }
+
+    List<MonthCount> counts() {
+        return groups.entrySet().stream()
+                .map(entry -> entry.getValue().named(entry.getKey()))
+                .sorted(IN_TIME)
+                .toList();
+    }
+
+    private static final class Counts {
+
+        private final StatusTally.Counts flights = new StatusTally.Counts();
+        private long findings;
+
+        void add(List<Finding> ofOneFlight, Status status) {
+            flights.add(status);
+            for (Finding finding : ofOneFlight) {
+                if (finding.severity() != Severity.NOTE) {
+                    findings++;
+                }
+            }
+        }
+
+        MonthCount named(Key key) {
+            StatusCount count = flights.named(key.typeId());
+            return new MonthCount(
+                    key.month(), key.typeId(), count.flights(), count.marginal(), count.breached(), findings);
+        }
+    }
+}

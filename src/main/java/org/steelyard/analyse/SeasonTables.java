@@ -1,0 +1,135 @@
+package org.steelyard.analyse;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import tech.tablesaw.aggregate.AggregateFunctions;
+import tech.tablesaw.api.DoubleColumn;
+import tech.tablesaw.api.LongColumn;
+import tech.tablesaw.api.StringColumn;
+import tech.tablesaw.api.Table;
+
+/**
+ * A season's summary as tables that outputs can write row by row. The figures are the summary's own; the table library
+ * computes none of them but sums of whole numbers. An empty cell is a missing value.
+ */
+public final class SeasonTables {
+
+    /**
+     * Findings by month and type.
+     *
+     * @param typeIds types in order of name
+     * @param counts a column {@code month} as 2025-01, in order, a column named by the position of each type, missing
+     *     where it did not fly, and a column {@code all} with their sum
+     */
+    public record MonthByType(List<String> typeIds, Table counts) {
+
+        /** Copies the types. */
+        public MonthByType {
+            typeIds = List.copyOf(typeIds);
+        }
+    }
+
+    private SeasonTables() {}
+
+    /**
+     * How take-off trim spreads.
+     *
+     * @param summary the season
+     * @return a row for each type and flap setting with columns {@code type, flaps, n, mean, sd, min, p5, p25, median,
+     *     p75, p95, max}; trim in units, nose-up positive; groups without any trim have n = 0 and no figures
+     */
+    public static Table trimSpread(SeasonSummary summary) {
+        return spread("Take-off trim", summary.trim(), TrimGroup::trimUnits);
+    }
+
+    /**
+     * How take-off CG spreads.
+     *
+     * @param summary the season
+     * @return the same columns as {@link #trimSpread}; CG in % MAC
+     */
+    public static Table cgSpread(SeasonSummary summary) {
+        return spread("Take-off CG", summary.trim(), group -> Optional.of(group.cgPercentMac()));
+    }
+
+    private static Table spread(String name, List<TrimGroup> groups, Function<TrimGroup, Optional<Spread>> spread) {
+        List<Optional<Spread>> spreads = groups.stream().map(spread).toList();
+        Table table = Table.create(name)
+                .addColumns(
+                        StringColumn.create(
+                                "type", groups.stream().map(TrimGroup::typeId).toList()),
+                        StringColumn.create(
+                                "flaps", groups.stream().map(TrimGroup::flaps).toList()),
+                        LongColumn.create(
+                                "n",
+                                spreads.stream()
+                                        .mapToLong(s -> s.map(Spread::n).orElse(0L))
+                                        .toArray()));
+        return table.addColumns(
+                figure("mean", spreads, Spread::mean),
+                optionalFigure("sd", spreads, Spread::sd),
+                figure("min", spreads, Spread::min),
+                figure("p5", spreads, Spread::p5),
+                figure("p25", spreads, Spread::p25),
+                figure("median", spreads, Spread::median),
+                figure("p75", spreads, Spread::p75),
+                figure("p95", spreads, Spread::p95),
+                figure("max", spreads, Spread::max));
+    }
+
+    private static DoubleColumn figure(String name, List<Optional<Spread>> spreads, ToDoubleFunction<Spread> figure) {
+        return optionalFigure(name, spreads, spread -> OptionalDouble.of(figure.applyAsDouble(spread)));
+    }
+
+    private static DoubleColumn optionalFigure(
+            String name, List<Optional<Spread>> spreads, Function<Spread, OptionalDouble> figure) {
+        DoubleColumn column = DoubleColumn.create(name);
+        for (Optional<Spread> spread : spreads) {
+            OptionalDouble value = spread.map(figure).orElse(OptionalDouble.empty());
+            if (value.isPresent()) {
+                column.append(value.getAsDouble());
+            } else {
+                column.appendMissing();
+            }
+        }
+        return column;
+    }
+
+    /**
+     * Breaches and marginals by month and type.
+     *
+     * @param summary the season
+     * @return the cross-tab; no rows for a season without flights
+     */
+    public static MonthByType findingsByMonth(SeasonSummary summary) {
+        List<String> types = summary.types().stream().map(StatusCount::group).toList();
+        List<MonthCount> months = summary.months();
+        if (months.isEmpty()) {
+            return new MonthByType(types, Table.create("Findings by month").addColumns(StringColumn.create("month")));
+        }
+        // types go by position: column names of a table do not tell upper from lower case
+        Table longForm = Table.create(
+                "Findings by month",
+                StringColumn.create(
+                        "month", months.stream().map(m -> m.month().toString()).toList()),
+                StringColumn.create(
+                        "type",
+                        months.stream()
+                                .map(m -> Integer.toString(types.indexOf(m.typeId())))
+                                .toList()),
+                DoubleColumn.create(
+                        "findings",
+                        months.stream().mapToDouble(MonthCount::findings).toArray()));
+        Table sums = longForm.summarize("findings", AggregateFunctions.sum).by("month");
+        sums.column(1).setName("all");
+        Table counts = longForm.pivot("month", "type", "findings", AggregateFunctions.sum)
+                .joinOn("month")
+                .with(sums)
+                .join()
+                .sortOn("month");
+        return new MonthByType(types, counts);
+    }
+}

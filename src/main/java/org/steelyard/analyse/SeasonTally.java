@@ -1,0 +1,85 @@
+package org.steelyard.analyse;
+
+import org.steelyard.check.AuditedFlight;
+import org.steelyard.check.Status;
+import org.steelyard.model.FlightIdent;
+import org.steelyard.model.Policy;
+
+/**
+ * Takes the flights of a season one after the other and holds what the summary needs of them: counters, two numbers for
+ * each flight (trim and take-off CG), and the worst flights whole. Exact: nothing is sampled or estimated. The summary
+ * does not depend on the order of the flights, but for ties among the worst. For one thread.
+ */
+public final class SeasonTally {
+
+    private static final int WORST = 20;
+
+    private record Route(String from, String to) {
+
+        String label() {
+            return known(from) + "–" + known(to);
+        }
+
+        private static String known(String place) {
+            return place.isBlank() ? "?" : place;
+        }
+    }
+
+    private final StatusTally.Counts all = new StatusTally.Counts();
+    private final StatusTally<String> types = new StatusTally<>();
+    private final StatusTally<String> tails = new StatusTally<>();
+    private final StatusTally<Route> routes = new StatusTally<>();
+    private final FindingTally findings = new FindingTally();
+    private final TrimTally trim = new TrimTally();
+    private final MonthTally months = new MonthTally();
+    private final WorstFlights worst;
+
+    /**
+     * An empty season.
+     *
+     * @param policy says what is close to a limit, by which the worst flights are ranked
+     */
+    public SeasonTally(Policy policy) {
+        worst = new WorstFlights(policy, WORST);
+    }
+
+    /**
+     * Takes one more flight.
+     *
+     * @param flight the flight
+     */
+    public void add(AuditedFlight flight) {
+        Status status = flight.assessment().status();
+        all.add(status);
+        types.add(flight.loading().type().id(), status);
+        tails.add(flight.loading().tail().registration(), status);
+        addRoute(flight.loading().flight(), status);
+        findings.add(flight.assessment().findings());
+        trim.add(flight, status);
+        months.add(flight, status);
+        worst.add(flight);
+    }
+
+    private void addRoute(FlightIdent flight, Status status) {
+        if (!flight.from().isBlank() || !flight.to().isBlank()) {
+            routes.add(new Route(flight.from(), flight.to()), status);
+        }
+    }
+
+    /**
+     * What the season comes to so far.
+     *
+     * @return the summary of all flights taken
+     */
+    public SeasonSummary summary() {
+        return new SeasonSummary(
+                all.named("all"),
+                types.counts(type -> type, StatusTally.BY_NAME),
+                tails.counts(tail -> tail, StatusTally.WORST_FIRST),
+                routes.counts(Route::label, StatusTally.WORST_FIRST),
+                findings.counts(),
+                trim.groups(),
+                worst.worstFirst(),
+                months.counts());
+    }
+}

@@ -1,0 +1,55 @@
+package org.steelyard.analyse;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.steelyard.check.Status;
+
+/**
+ * Counts flights by status for each group of some kind.
+ *
+ * @param <K> what tells groups apart
+ */
+final class StatusTally<K> {
+
+    static final Comparator<StatusCount> BY_NAME = Comparator.comparing(StatusCount::group, GroupOrder.BY_NAME);
+    static final Comparator<StatusCount> WORST_FIRST = Comparator.comparingLong(StatusCount::breached)
+            .reversed()
+            .thenComparing(Comparator.comparingLong(StatusCount::marginal).reversed())
+            .thenComparing(BY_NAME);
+
+    private final Map<K, Counts> groups = new HashMap<>();
+
+    void add(K group, Status status) {
+        groups.computeIfAbsent(group, key -> new Counts()).add(status);
+    }
+
+    List<StatusCount> counts(Function<K, String> label, Comparator<StatusCount> order) {
+        return groups.entrySet().stream()
+                .map(entry -> entry.getValue().named(label.apply(entry.getKey())))
+                .sorted(order)
+                .toList();
+    }
+
+    /** Flights of one group by status. */
+    static final class Counts {
+
+        private long clean;
+        private long marginal;
+        private long breached;
+
+        void add(Status status) {
+            switch (status) {
+                case CLEAN -> clean++;
+                case MARGINAL -> marginal++;
+                case BREACHED -> breached++;
+            }
+        }
+
+        StatusCount named(String group) {
+            return new StatusCount(group, clean + marginal + breached, clean, marginal, breached);
+        }
+    }
+}

@@ -1,0 +1,208 @@
+package org.steelyard.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.steelyard.config.Configuration;
+import org.steelyard.model.ColumnMap;
+import org.steelyard.model.InputProblem;
+import org.steelyard.read.ReadOptions;
+import org.steelyard.read.SeasonUnreadableException;
+import org.steelyard.run.SeasonOutcome;
+import org.steelyard.run.SeasonRequest;
+import org.steelyard.run.SeasonRun;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Audits a season and writes its reports. */
+@Command(
+        name = "audit",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        header = "Audit a season: every flight computed, checked and reported.",
+        description = {
+            "",
+            "SEASON is a folder of .csv, .tsv, .txt and .xlsx files, or one such file. The reports go into a folder of"
+                    + " the season's name: season.xlsx, report.html, flights.csv, findings.csv, rejected.csv, run.json.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  steelyard audit data-in/demo",
+            "  steelyard audit winter.csv --charset windows-1252 --map house",
+            "  steelyard audit data-in/summer --fail-on breach,rejected     for scripts: exit code 1 if there are any"
+        })
+final class AuditCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private ConfigOption config;
+
+    @Parameters(paramLabel = "SEASON", description = "Folder or file with the loadings.")
+    private Path season;
+
+    @Option(
+            names = {"-o", "--reports"},
+            paramLabel = "FOLDER",
+            defaultValue = "reports",
+            description = "Where the season's folder of reports is written (${DEFAULT-VALUE}).")
+    private Path reports;
+
+    @Option(
+            names = {"-n", "--name"},
+            paramLabel = "NAME",
+            description = "Name of the season (the name of its folder or file).")
+    private Optional<String> name;
+
+    @Option(
+            names = {"-m", "--map"},
+            paramLabel = "NAME",
+            description = "Heading map for every file (found by file name and headings).")
+    private Optional<String> map;
+
+    @Option(
+            names = "--charset",
+            paramLabel = "NAME",
+            description = "Encoding of text files, as windows-1252 (by the mark at the start, else UTF-8).")
+    private Optional<String> charset;
+
+    @Option(
+            names = "--delimiter",
+            paramLabel = "CHAR",
+            description =
+                    "Character between cells: comma, semicolon, tab or any one character (found in the headings).")
+    private Optional<String> delimiter;
+
+    @Option(
+            names = {"-t", "--threads"},
+            paramLabel = "N",
+            description = "Worker threads (the number of processors). The results are the same with any number.")
+    private Optional<Integer> threads;
+
+    @Option(
+            names = "--fail-on",
+            paramLabel = "KIND",
+            split = ",",
+            description = "End with exit code 1 if any is found: ${COMPLETION-CANDIDATES}.")
+    private Set<FailOn> failOn = Set.of();
+
+    @Option(
+            names = {"-q", "--quiet"},
+            description = "No progress and no summary; problems are still told.")
+    private boolean quiet;
+
+    @Override
+    public Integer call() throws CannotException, InterruptedException {
+        Configuration configuration = config.load();
+        SeasonRequest request = new SeasonRequest(
+                season,
+                name.orElseGet(() -> nameOf(season)),
+                configuration,
+                reading(configuration),
+                reports,
+                threads(),
+                Version.number(),
+                options());
+        SeasonOutcome outcome = audit(request);
+        PrintWriter err = spec.commandLine().getErr();
+        outcome.fileProblems().forEach(problem -> err.println(problem.message()));
+        if (!quiet) {
+            new ClosingSummary(outcome).lines().forEach(spec.commandLine().getOut()::println);
+        }
+        return failOn.stream().anyMatch(kind -> kind.isFoundIn(outcome)) ? ExitCode.FOUND : ExitCode.FINISHED;
+    }
+
+    private SeasonOutcome audit(SeasonRequest request) throws CannotException, InterruptedException {
+        try (TerminalProgress progress = TerminalProgress.on(spec.commandLine().getErr(), quiet)) {
+            return SeasonRun.audit(request, progress);
+        } catch (SeasonUnreadableException e) {
+            throw new CannotException(
+                    e.problems().stream().map(InputProblem::message).toList());
+        } catch (IOException e) {
+            throw new CannotException("The reports cannot be written to " + reports + ": " + said(e)
+                    + ". Reports of an earlier run are as they were.");
+        }
+    }
+
+    private static String said(IOException e) {
+        String kind = e.getClass().getSimpleName().replace("Exception", "");
+        return e.getMessage() == null ? kind : kind + ", " + e.getMessage();
+    }
+
+    private ReadOptions reading(Configuration configuration) throws CannotException {
+        List<String> names = configuration.maps().stream().map(ColumnMap::name).toList();
+        if (map.isPresent() && !names.contains(map.get())) {
+            throw new CannotException(
+                    "There is no heading map '" + map.get() + "'; there are " + String.join(", ", names) + ".");
+        }
+        return new ReadOptions(configuration.maps(), map, charset.map(this::charset), delimiter.map(this::delimiter));
+    }
+
+    private Charset charset(String value) {
+        try {
+            return Charset.forName(value);
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--charset: there is no encoding '" + value + "'; expected a name as UTF-8 or windows-1252",
+                    e);
+        }
+    }
+
+    private Character delimiter(String value) {
+        return switch (value.toLowerCase(Locale.ROOT)) {
+            case "comma" -> ',';
+            case "semicolon" -> ';';
+            case "tab" -> '\t';
+            default -> {
+                if (value.length() != 1) {
+                    throw new ParameterException(
+                            spec.commandLine(),
+                            "--delimiter: '" + value + "' is not one character; expected comma, semicolon, tab or one"
+                                    + " character");
+                }
+                yield value.charAt(0);
+            }
+        };
+    }
+
+    private int threads() {
+        int wanted = threads.orElse(Runtime.getRuntime().availableProcessors());
+        if (wanted < 1 || wanted > 1000) {
+            throw new ParameterException(
+                    spec.commandLine(), "--threads: " + wanted + " is not possible; expected 1 to 1000");
+        }
+        return wanted;
+    }
+
+    /** Options that change results; the number of threads does not. */
+    private List<String> options() {
+        List<String> given = new ArrayList<>();
+        map.ifPresent(value -> given.add("map=" + value));
+        charset.ifPresent(value -> given.add("charset=" + value));
+        delimiter.ifPresent(value -> given.add("delimiter=" + value));
+        return given;
+    }
+
+    /** The season's name: its folder's, or its file's without the ending. */
+    private static String nameOf(Path season) {
+        String file = String.valueOf(season.toAbsolutePath().normalize().getFileName());
+        int dot = file.lastIndexOf('.');
+        return dot > 0 && !java.nio.file.Files.isDirectory(season) ? file.substring(0, dot) : file;
+    }
+}

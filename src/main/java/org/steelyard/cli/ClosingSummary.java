@@ -1,0 +1,91 @@
+package org.steelyard.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.steelyard.analyse.FindingCount;
+import org.steelyard.analyse.StatusCount;
+import org.steelyard.analyse.WorstFlight;
+import org.steelyard.check.FindingText;
+import org.steelyard.model.FlightIdent;
+import org.steelyard.model.Severity;
+import org.steelyard.report.Caution;
+import org.steelyard.report.RunFacts;
+import org.steelyard.run.SeasonOutcome;
+
+/** What a finished audit says on the terminal. */
+final class ClosingSummary {
+
+    private static final int WORST = 3;
+    private static final int KINDS = 4;
+
+    private final SeasonOutcome outcome;
+    private final List<String> lines = new ArrayList<>();
+
+    ClosingSummary(SeasonOutcome outcome) {
+        this.outcome = outcome;
+    }
+
+    List<String> lines() {
+        RunFacts facts = outcome.facts();
+        StatusCount all = outcome.summary().all();
+        add("");
+        add("Season %s", facts.season());
+        add("  flights    %,9d", all.flights());
+        add("  clean      %,9d", all.clean());
+        add("  marginal   %,9d", all.marginal());
+        add("  breached   %,9d", all.breached());
+        add(
+                "  rows seen  %,9d = %,d accepted + %,d rejected + %,d blank, from %s",
+                facts.rowsSeen(), facts.accepted(), facts.rejected(), facts.blank(), files(facts));
+        kinds();
+        worst();
+        add("");
+        add(
+                "Reports are in %s: season.xlsx, report.html, flights.csv, findings.csv, rejected.csv, run.json",
+                outcome.folder());
+        add("%s", Caution.TEXT);
+        return lines;
+    }
+
+    private static String files(RunFacts facts) {
+        int count = facts.inputs().size();
+        return count == 1 ? "1 file" : count + " files";
+    }
+
+    private void kinds() {
+        List<FindingCount> breaches = outcome.summary().findings().stream()
+                .filter(count -> count.severity() == Severity.BREACH)
+                .limit(KINDS)
+                .toList();
+        if (!breaches.isEmpty()) {
+            add("");
+            add("Most frequent breaches");
+            breaches.forEach(count -> add("  %-18s %,d flights", count.code().code(), count.flights()));
+        }
+    }
+
+    private void worst() {
+        List<WorstFlight> worst =
+                outcome.summary().worst().stream().limit(WORST).toList();
+        if (!worst.isEmpty()) {
+            add("");
+            add("Farthest outside");
+            worst.forEach(this::worst);
+        }
+    }
+
+    private void worst(WorstFlight worst) {
+        FlightIdent flight = worst.flight().loading().flight();
+        add(
+                "  %s %s %s: %s",
+                flight.date(),
+                flight.flight(),
+                worst.flight().loading().tail().registration(),
+                FindingText.sentence(worst.finding(), worst.flight().loading().type()));
+    }
+
+    private void add(String format, Object... values) {
+        lines.add(String.format(Locale.ROOT, format, values));
+    }
+}

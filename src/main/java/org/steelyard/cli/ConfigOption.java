@@ -1,0 +1,35 @@
+package org.steelyard.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.steelyard.config.ConfigFault;
+import org.steelyard.config.ConfigFolder;
+import org.steelyard.config.ConfigResult;
+import org.steelyard.config.Configuration;
+import picocli.CommandLine.Option;
+
+/** The option for the configuration folder, and its loading. */
+final class ConfigOption {
+
+    @Option(
+            names = {"-c", "--config"},
+            paramLabel = "FOLDER",
+            defaultValue = "config",
+            description = "Aircraft types, fleet, standard masses, policy and heading maps (${DEFAULT-VALUE}).")
+    private Path folder;
+
+    /** Loads the folder, or tells all its faults at once. */
+    Configuration load() throws CannotException {
+        ConfigResult result = ConfigFolder.load(folder);
+        if (result instanceof ConfigResult.Loaded loaded) {
+            return loaded.configuration();
+        }
+        List<String> lines = new ArrayList<>();
+        List<ConfigFault> faults = ((ConfigResult.Faulty) result).faults();
+        lines.add("The configuration in " + folder + " cannot be used: " + faults.size()
+                + (faults.size() == 1 ? " fault" : " faults"));
+        faults.forEach(fault -> lines.add("  " + fault.message()));
+        throw new CannotException(lines);
+    }
+}

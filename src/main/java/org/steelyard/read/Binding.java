@@ -1,0 +1,128 @@
+package org.steelyard.read;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.steelyard.model.ColumnMap;
+import org.steelyard.model.ColumnRule;
+import org.steelyard.model.ColumnUnit;
+import org.steelyard.model.Field;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.PassengerCategory;
+import org.steelyard.model.ProblemCode;
+
+/**
+ * The headings of a table bound to the rules of a map.
+ *
+ * @param map the map
+ * @param headings the headings as they stand in the file, without blanks around them or blank ones at the end
+ * @param columns the columns that mean something or are carried along
+ * @param extras how many columns are carried along
+ * @param leftOut headings of columns without a rule that are not carried along
+ * @param shape what rows must look like
+ */
+record Binding(
+        ColumnMap map, List<String> headings, BoundColumns columns, int extras, List<String> leftOut, RowShape shape) {
+
+    Binding {
+        headings = List.copyOf(headings);
+        leftOut = List.copyOf(leftOut);
+    }
+
+    /**
+     * Binds the headings of a row.
+     *
+     * @throws SourceFault if a heading is there twice, or two columns mean what only one can
+     */
+    static Binding of(ColumnMap map, RawRow row, TableName name, boolean rowsMayEndEarly) throws SourceFault {
+        List<String> headings = HeadingRow.headings(row);
+        List<InputProblem> problems = new ArrayList<>(repeated(headings, row, name));
+        List<BoundColumn> columns = new ArrayList<>();
+        List<String> leftOut = new ArrayList<>();
+        Map<String, ColumnRule> rules = HeadingRow.rules(map);
+        for (int i = 0; i < headings.size(); i++) {
+            String heading = headings.get(i);
+            Optional<ColumnRule> rule =
+                    Optional.ofNullable(rules.get(Blanks.fold(heading))).or(() -> unknownColumn(map, heading));
+            if (rule.isPresent() && rule.get().field() != Field.IGNORED) {
+                columns.add(BoundColumn.of(columns.size(), i, heading, rule.get()));
+            } else if (rule.isEmpty() && !heading.isEmpty()) {
+                leftOut.add(heading);
+            }
+        }
+        problems.addAll(rivals(columns, row, name));
+        if (!problems.isEmpty()) {
+            throw new SourceFault(problems);
+        }
+        int extras = (int)
+                columns.stream().filter(column -> column.slot() == Slot.EXTRA).count();
+        return new Binding(
+                map, headings, new BoundColumns(columns), extras, leftOut, RowShape.of(headings, rowsMayEndEarly));
+    }
+
+    private static Optional<ColumnRule> unknownColumn(ColumnMap map, String heading) {
+        return map.unknownColumns() == ColumnMap.UnknownColumns.KEEP && !heading.isEmpty()
+                ? Optional.of(
+                        new ColumnRule(heading, Field.EXTRA, "", PassengerCategory.ADULT, ColumnUnit.NONE, "", false))
+                : Optional.empty();
+    }
+
+    private static List<InputProblem> repeated(List<String> headings, RawRow row, TableName name) {
+        List<InputProblem> problems = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
+        for (String heading : headings) {
+            if (!heading.isEmpty() && !seen.add(Blanks.fold(heading))) {
+                problems.add(name.problem(
+                        row.number(),
+                        ProblemCode.BAD_HEADING,
+                        "the heading is there twice",
+                        heading,
+                        "each heading once, case and blanks aside"));
+            }
+        }
+        return problems;
+    }
+
+    private static List<InputProblem> rivals(List<BoundColumn> columns, RawRow row, TableName name) {
+        List<InputProblem> problems = new ArrayList<>();
+        Map<Slot, BoundColumn> firsts = new HashMap<>();
+        for (BoundColumn column : columns) {
+            BoundColumn first = firsts.putIfAbsent(column.slot(), column);
+            if (first != null
+                    && !column.slot().takesSeveral()
+                    && !Blanks.fold(first.heading()).equals(Blanks.fold(column.heading()))) {
+                problems.add(name.problem(
+                        row.number(),
+                        ProblemCode.BAD_HEADING,
+                        "'" + first.heading() + "' and '" + column.heading() + "' both mean "
+                                + column.slot().label(),
+                        column.heading(),
+                        "one column for it; the heading map may declare the other as extra or ignored"));
+            }
+        }
+        return problems;
+    }
+
+    /** The cells of a row as a text file for the same map has them: typed dates and numbers in the map's own way. */
+    List<String> cellsAsText(RawRow row) {
+        List<String> cells = new ArrayList<>(row.cells());
+        for (int i = 0; i < cells.size(); i++) {
+            if (row.kind(i) == CellKind.NUMBER && map.decimalComma()) {
+                cells.set(i, cells.get(i).replace('.', ','));
+            }
+        }
+        for (BoundColumn column : columns.all()) {
+            if (row.kind(column.index()) == CellKind.DATE && column.dates().isPresent()) {
+                Optional<LocalDate> date = CellParser.storedDate(row.cell(column.index()));
+                date.ifPresent(
+                        day -> cells.set(column.index(), column.dates().get().format(day)));
+            }
+        }
+        return cells;
+    }
+}

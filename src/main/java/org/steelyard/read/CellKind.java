@@ -1,0 +1,15 @@
+package org.steelyard.read;
+
+/** What a source says of a cell beyond its text; in text files every cell is text. */
+enum CellKind {
+    /** Text as it stands. */
+    TEXT,
+    /** A stored number: a decimal point, perhaps an exponent, whatever the map says of decimal commas. */
+    NUMBER,
+    /** A stored date, as year-month-day, with the time behind a T where there is one. */
+    DATE,
+    /** An error such as #N/A. */
+    ERROR,
+    /** A formula whose result the file does not hold. */
+    UNCALCULATED
+}

@@ -1,0 +1,232 @@
+package org.steelyard.read;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import org.steelyard.model.ColumnUnit;
+import org.steelyard.model.Field;
+import org.steelyard.model.ProblemCode;
+
+/** Reads one cell into the draft of its row, or notes what is wrong with it. Keeps nothing between cells. */
+final class CellParser {
+
+    private static final int MOST_COUNTED = 10_000;
+    private static final double MOST_KG = 1_000_000;
+    private static final double MOST_TRIM_UNITS = 90;
+    private static final double LEAST_KG_PER_L = 0.5;
+    private static final double MOST_KG_PER_L = 1.0;
+    private static final int FIRST_YEAR = 1900;
+    private static final int LAST_YEAR = 2199;
+
+    private final char decimal;
+
+    CellParser(boolean decimalComma) {
+        this.decimal = decimalComma ? ',' : '.';
+    }
+
+    /** Reads the cell of a column; the draft's density, in kg/L, turns volumes into masses. */
+    void read(RawRow row, BoundColumn column, double densityKgPerL, RowDraft draft) {
+        String text = Blanks.strip(row.cell(column.index()));
+        if (text.isEmpty()) {
+            return;
+        }
+        if (draft.plan().place(column) != TypePlan.STRANGE_PLACE) {
+            draft.give(column);
+        }
+        CellKind kind = row.kind(column.index());
+        if (kind == CellKind.ERROR) {
+            draft.fault(column, ProblemCode.BAD_CELL, "the cell holds an error", text, "a value");
+        } else if (kind == CellKind.UNCALCULATED) {
+            draft.fault(
+                    column,
+                    ProblemCode.BAD_CELL,
+                    "the file holds no result of the formula",
+                    text,
+                    "a value, or a workbook saved after calculation");
+        } else {
+            read(text, kind, column, densityKgPerL, draft);
+        }
+    }
+
+    private void read(String text, CellKind kind, BoundColumn column, double densityKgPerL, RowDraft draft) {
+        switch (column.rule().field().kind()) {
+            case TEXT -> text(text, column, draft);
+            case DATE -> date(text, kind, column, draft);
+            case COUNT -> count(text, kind, column, draft);
+            case MASS -> mass(number(text, kind, column, draft), text, column, draft);
+            case FUEL -> fuel(number(text, kind, column, draft), text, column, densityKgPerL, draft);
+            case DENSITY -> density(number(text, kind, column, draft), text, column, draft);
+            case CG -> cg(number(text, kind, column, draft), text, column, draft);
+            case TRIM -> trim(text, kind, column, draft);
+        }
+    }
+
+    private static void text(String text, BoundColumn column, RowDraft draft) {
+        Optional<Names> names = draft.plan().namesFor(column.slot());
+        Optional<String> name = names.isEmpty() ? Optional.of(text) : names.flatMap(known -> known.find(text));
+        if (name.isPresent()) {
+            draft.text(column, name.get());
+        } else {
+            String what = column.slot().label();
+            draft.fault(
+                    column,
+                    ProblemCode.UNKNOWN_NAME,
+                    "unknown " + what,
+                    text,
+                    names.filter(known -> !known.isEmpty())
+                            .map(known -> "one of " + known + ", as the type has them, or blank")
+                            .orElse("a blank cell: the type has no " + what));
+        }
+    }
+
+    private static void date(String text, CellKind kind, BoundColumn column, RowDraft draft) {
+        DateFormat format = column.dates().orElseThrow();
+        Optional<LocalDate> date = kind == CellKind.DATE ? storedDate(text) : format.parse(text);
+        if (date.isEmpty()) {
+            draft.fault(column, ProblemCode.NOT_A_DATE, "not a date", text, "a date as " + format.pattern());
+        } else if (date.get().getYear() < FIRST_YEAR || date.get().getYear() > LAST_YEAR) {
+            draft.fault(
+                    column,
+                    ProblemCode.OUT_OF_RANGE,
+                    "the year makes no sense",
+                    text,
+                    "a year from " + FIRST_YEAR + " to " + LAST_YEAR);
+        } else {
+            draft.date(date.get());
+        }
+    }
+
+    /** The day of a stored date, whether or not a time stands behind it. */
+    static Optional<LocalDate> storedDate(String text) {
+        return DateFormat.iso(text.length() > 10 && text.charAt(10) == 'T' ? text.substring(0, 10) : text);
+    }
+
+    private double number(String text, CellKind kind, BoundColumn column, RowDraft draft) {
+        boolean stored = kind == CellKind.NUMBER;
+        double value = Numbers.parse(text, stored ? '.' : decimal, stored);
+        if (Double.isNaN(value)) {
+            String reason = kind == CellKind.DATE ? "a date, not a number" : "not a number";
+            draft.fault(column, ProblemCode.NOT_A_NUMBER, reason, text, expectedNumber());
+        }
+        return value;
+    }
+
+    private String expectedNumber() {
+        return decimal == ','
+                ? "digits with a decimal comma, as 12,5, and no thousands separator"
+                : "digits with a decimal point, as 12.5, and no thousands separator;"
+                        + " a heading map with 'decimal: comma' reads 12,5";
+    }
+
+    private void count(String text, CellKind kind, BoundColumn column, RowDraft draft) {
+        double value = number(text, kind, column, draft);
+        if (Double.isNaN(value)) {
+            return;
+        }
+        if (value < 0 || value > MOST_COUNTED) {
+            outOfRange(value, text, "a whole number from 0 to 10,000", column, draft);
+        } else if (value != Math.rint(value)) {
+            draft.fault(column, ProblemCode.NOT_WHOLE, "not a whole number", text, "a whole number from 0 to 10,000");
+        } else {
+            place(value, text, column, draft);
+        }
+    }
+
+    private static void mass(double value, String text, BoundColumn column, RowDraft draft) {
+        if (!Double.isNaN(value)) {
+            massKg(Units.toKgOrL(column.rule().unit(), value), text, column, draft);
+        }
+    }
+
+    private static void fuel(double value, String text, BoundColumn column, double densityKgPerL, RowDraft draft) {
+        if (!Double.isNaN(value)) {
+            double amount = Units.toKgOrL(column.rule().unit(), value);
+            boolean volume = Units.isVolume(column.rule().unit());
+            massKg(volume ? amount * densityKgPerL : amount, text, column, draft);
+        }
+    }
+
+    private static void massKg(double massKg, String text, BoundColumn column, RowDraft draft) {
+        boolean positive = column.rule().field() == Field.ZERO_FUEL_MASS
+                || column.rule().field() == Field.TAKEOFF_MASS
+                || column.rule().field() == Field.TAKEOFF_LIMIT
+                || column.rule().field() == Field.LANDING_LIMIT;
+        if (massKg < 0 || massKg > MOST_KG || (positive && massKg == 0)) {
+            String from = positive ? "a mass of more than 0 and at most" : "a mass from 0 to";
+            outOfRange(massKg, text, from + " 1,000,000 kg", column, draft);
+        } else {
+            place(massKg, text, column, draft);
+        }
+    }
+
+    private static void density(double value, String text, BoundColumn column, RowDraft draft) {
+        if (Double.isNaN(value)) {
+            return;
+        }
+        double densityKgPerL = Units.toKgPerL(column.rule().unit(), value);
+        if (isDensity(densityKgPerL)) {
+            draft.add(column, densityKgPerL);
+        } else {
+            outOfRange(value, text, "a density from 0.5 to 1.0 kg/L", column, draft);
+        }
+    }
+
+    private static boolean isDensity(double kgPerL) {
+        return kgPerL >= LEAST_KG_PER_L && kgPerL <= MOST_KG_PER_L;
+    }
+
+    private static void cg(double value, String text, BoundColumn column, RowDraft draft) {
+        if (Double.isNaN(value)) {
+            return;
+        }
+        if (column.rule().unit() == ColumnUnit.PERCENT_MAC && !GivenStates.isSensible(value)) {
+            outOfRange(value, text, GivenStates.SENSIBLE, column, draft);
+        } else if (Double.isInfinite(value)) {
+            outOfRange(value, text, "a CG that an aircraft can have", column, draft);
+        } else {
+            draft.add(column, value);
+        }
+    }
+
+    private void trim(String text, CellKind kind, BoundColumn column, RowDraft draft) {
+        boolean words = TrimText.isInWords(text);
+        double value = words
+                ? TrimText.parse(text, decimal)
+                : Numbers.parse(text, kind == CellKind.NUMBER ? '.' : decimal, kind == CellKind.NUMBER);
+        String example = decimal == ',' ? "0,2 UP" : "0.2 UP";
+        if (Double.isNaN(value)) {
+            draft.fault(
+                    column,
+                    ProblemCode.NOT_A_NUMBER,
+                    "not a trim setting",
+                    text,
+                    "a number, or one without sign followed by UP or DN, as " + example);
+        } else if (Math.abs(value) > MOST_TRIM_UNITS) {
+            outOfRange(value, text, "a trim from -90 to 90 units", column, draft);
+        } else {
+            boolean turned = !words && column.rule().unit() == ColumnUnit.NOSE_DOWN && value != 0;
+            draft.add(column, turned ? -value : value);
+        }
+    }
+
+    private static void outOfRange(double value, String text, String expected, BoundColumn column, RowDraft draft) {
+        String reason = value < 0 && !expected.contains("-") ? "less than zero" : "out of range";
+        draft.fault(column, ProblemCode.OUT_OF_RANGE, reason, text, expected);
+    }
+
+    private static void place(double value, String text, BoundColumn column, RowDraft draft) {
+        if (draft.plan().place(column) != TypePlan.STRANGE_PLACE) {
+            draft.add(column, value);
+        } else if (value != 0) {
+            draft.fault(column, ProblemCode.UNKNOWN_NAME, draft.plan().strangePlace(column), text, "a blank cell or 0");
+        }
+    }
+
+    /** The density of a row in kg/L, if its cell holds one that makes sense; says nothing of one that does not. */
+    Optional<Double> densityKgPerL(RawRow row, BoundColumn column) {
+        String text = Blanks.strip(row.cell(column.index()));
+        boolean stored = row.kind(column.index()) == CellKind.NUMBER;
+        double value = Numbers.parse(text, stored ? '.' : decimal, stored);
+        double densityKgPerL = Units.toKgPerL(column.rule().unit(), value);
+        return isDensity(densityKgPerL) ? Optional.of(densityKgPerL) : Optional.empty();
+    }
+}

@@ -1,0 +1,59 @@
+package org.steelyard.read;
+
+import org.steelyard.model.ProblemCode;
+
+/** What holds between figures of one row that say the same thing at two levels of detail. */
+final class Levels {
+
+    /** Figures are often rounded to whole units: half a kg for each column compared. */
+    private static final double ROUNDING_KG = 0.5;
+
+    private Levels() {}
+
+    /** Notes that two ways of giving something exclude each other. */
+    static void contradiction(RowDraft row, Slot one, Slot other) {
+        row.fault(
+                one,
+                ProblemCode.CONTRADICTION,
+                "both " + row.named(one) + " and " + row.named(other) + " are given",
+                row.valueOf(one),
+                "only one of them; the heading map may declare the other as extra or ignored");
+    }
+
+    /** Requires that a total agrees with its parts; one without parts cannot stand beside other detail by place. */
+    static void agree(RowDraft row, Slot total, Slot parts) {
+        if (!row.given(total) || row.bad(total.bit() | parts.bit())) {
+            return;
+        }
+        if (!row.given(parts)) {
+            if (row.loaded(total.bit())) {
+                lonelyTotal(row, total, parts);
+            }
+        } else if (!isEqual(row, total, parts)) {
+            row.fault(
+                    total,
+                    ProblemCode.CONTRADICTION,
+                    "differs from the sum of " + row.named(parts) + ", which is " + row.sumOf(parts),
+                    row.valueOf(total),
+                    "the same sum, or one of the two blank");
+        }
+    }
+
+    private static void lonelyTotal(RowDraft row, Slot total, Slot parts) {
+        row.fault(
+                total,
+                ProblemCode.CONTRADICTION,
+                total.label() + ", but other load by place",
+                row.valueOf(total),
+                parts.label() + ", or everything in total");
+    }
+
+    private static boolean isEqual(RowDraft row, Slot total, Slot parts) {
+        double difference = Math.abs(row.sum(total) - row.sum(parts));
+        return switch (total) {
+            case ALL_COUNT -> difference == 0 || row.sum(total) == row.sum(parts) + row.sum(Slot.ZONE_INFANTS);
+            case ALL_INFANTS, ALL_BAGS -> difference == 0;
+            default -> difference <= ROUNDING_KG * (row.columns().count(parts) + 1);
+        };
+    }
+}

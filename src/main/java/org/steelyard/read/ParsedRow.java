@@ -1,0 +1,38 @@
+package org.steelyard.read;
+
+import java.util.Objects;
+import org.steelyard.model.Loading;
+import org.steelyard.model.RejectedRow;
+
+/** What became of one row. Rows seen are rows accepted, rejected and blank. */
+public sealed interface ParsedRow permits ParsedRow.Accepted, ParsedRow.Rejected, ParsedRow.Blank {
+
+    /**
+     * A row that is a loading.
+     *
+     * @param loading the loading
+     */
+    record Accepted(Loading loading) implements ParsedRow {
+
+        /** Checks that it is there. */
+        public Accepted {
+            Objects.requireNonNull(loading);
+        }
+    }
+
+    /**
+     * A row that cannot be used.
+     *
+     * @param row its cells and every reason
+     */
+    record Rejected(RejectedRow row) implements ParsedRow {
+
+        /** Checks that it is there. */
+        public Rejected {
+            Objects.requireNonNull(row);
+        }
+    }
+
+    /** A row without any content. */
+    record Blank() implements ParsedRow {}
+}

@@ -1,0 +1,201 @@
+package org.steelyard.read;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.steelyard.model.AircraftType;
+import org.steelyard.model.Crew;
+import org.steelyard.model.Extra;
+import org.steelyard.model.FlightIdent;
+import org.steelyard.model.FlightSetting;
+import org.steelyard.model.Fuel;
+import org.steelyard.model.Load;
+import org.steelyard.model.Loading;
+import org.steelyard.model.Origin;
+import org.steelyard.model.PerformanceLimits;
+import org.steelyard.model.ProblemCode;
+import org.steelyard.model.RejectedRow;
+import org.steelyard.model.Tail;
+
+/**
+ * Turns the rows of one table into loadings. Every fault of a row is listed, never the first alone. Pure and safe for
+ * use by several threads. This is the format of a season file:
+ *
+ * <h2>Rows and cells</h2>
+ *
+ * <ul>
+ *   <li>A heading row, then one flight in each row. What a column means, and its unit, is said by a heading map.
+ *   <li>Blanks around a cell, no-break spaces among them, do not count. A row whose cells are all blank is a blank row.
+ *   <li>A row of a text file has a cell for each heading; blank cells beyond the last heading do no harm. A row that is
+ *       shorter, or has something beyond the headings or under a blank heading, is rejected. A row of a workbook may
+ *       end early: the rest is blank.
+ *   <li>Numbers: an optional sign, digits, optionally a decimal sign and digits. The decimal sign is a point, or a
+ *       comma where the map says so; there is no thousands separator. Numbers that a workbook stores as numbers are
+ *       taken as stored.
+ *   <li>Masses and fuel from 0 to 1,000,000 kg; masses of a given state and limits of the day more than 0. Counts
+ *       whole, from 0 to 10,000. CG from -100 to 200 % MAC, also where given as arm or index. Density from 0.5 to 1.0
+ *       kg/L. Trim within 90 units, as a number, or as a number without sign and UP or DN.
+ *   <li>Dates: by the map's pattern, strictly, or as year-month-day; date cells of a workbook always. Years 1900 to
+ *       2199.
+ *   <li>An error cell, or a formula without a stored result, is a fault where its column means something; columns that
+ *       are only carried along take it as text.
+ * </ul>
+ *
+ * <h2>Required</h2>
+ *
+ * <ul>
+ *   <li>Flight, date and tail in every row. The tail is one of the fleet, as written there or in other case.
+ *   <li>A load, fuel aboard, taxi fuel and trip fuel, save with a given take-off state. Without a taxi-fuel column
+ *       there is no taxi fuel, which the notes of the file say; a blank cell in such a column is a fault.
+ * </ul>
+ *
+ * <h2>Load: the level follows from the cells that are filled</h2>
+ *
+ * <ol>
+ *   <li>By place: a zone or hold has a figure. Every other zone and hold is empty; passenger categories of a zone and
+ *       several columns of a hold add up. The passengers' mass, where given, replaces their standard mass; it cannot be
+ *       0 for somebody. Totals that stand beside are a check: masses to half a kg for each column compared, counts
+ *       exactly, infants counted or not. Places that the type does not have must be blank or 0.
+ *   <li>In total: passengers, their mass, baggage and cargo, bags; what is blank is 0.
+ *   <li>Zero-fuel mass and CG, both, with fuel.
+ *   <li>Take-off mass and CG, both, without fuel.
+ * </ol>
+ *
+ * Two levels with figures in one row contradict each other. Zeros beside a given state do not.
+ *
+ * <h2>Fuel</h2>
+ *
+ * <ul>
+ *   <li>By tank (a blank tank is empty), or in total; a total beside tanks is a check as above.
+ *   <li>Volumes become masses by the density of the row, or the type's where the row has none.
+ * </ul>
+ *
+ * <h2>Names</h2>
+ *
+ * <ul>
+ *   <li>Flap settings and thrust ratings are those of the type's trim scales, in any case of letters; where a type has
+ *       none, any text. Blank is accepted. 5 in a workbook is "5"; "05" is another name.
+ *   <li>The pantry code is one of the type's, or blank for the standard one. Blank crew is the standard crew.
+ * </ul>
+ */
+public final class RowParser {
+
+    private static final ParsedRow BLANK = new ParsedRow.Blank();
+
+    private final TableName name;
+    private final Binding binding;
+    private final Tails tails;
+    private final Map<String, TypePlan> plans = new HashMap<>();
+    private final TypePlan unknownType;
+    private final CellParser cells;
+
+    RowParser(TableName name, Binding binding, Tails tails) {
+        this.name = name;
+        this.binding = binding;
+        this.tails = tails;
+        this.cells = new CellParser(binding.map().decimalComma());
+        List<BoundColumn> columns = binding.columns().all();
+        this.unknownType = TypePlan.unknownType(columns.size());
+        for (AircraftType type : tails.types()) {
+            plans.put(type.id(), new TypePlan(type, columns));
+        }
+    }
+
+    /** What a row says: a loading, or every reason why it is none, or nothing. */
+    public ParsedRow parse(RawRow row) {
+        if (row.isBlank()) {
+            return BLANK;
+        }
+        Origin origin = name.row(row.number());
+        RowProblems problems = new RowProblems(origin);
+        binding.shape().check(row, problems);
+        if (!problems.isEmpty()) {
+            return rejected(row, origin, problems);
+        }
+        Optional<Tail> tail = tail(row);
+        TypePlan plan = tail.map(known -> plans.get(known.type().id())).orElse(unknownType);
+        RowDraft draft = new RowDraft(row, plan, binding.columns(), problems);
+        List<Extra> extras = read(row, draft, tail);
+        Optional<Loading> loading = loading(origin, tail, draft, extras, problems);
+        return loading.isPresent() ? new ParsedRow.Accepted(loading.get()) : rejected(row, origin, problems);
+    }
+
+    private Optional<Tail> tail(RawRow row) {
+        return binding.columns().first(Slot.TAIL).flatMap(column -> tails.find(Blanks.strip(row.cell(column.index()))));
+    }
+
+    private List<Extra> read(RawRow row, RowDraft draft, Optional<Tail> tail) {
+        double densityKgPerL = densityKgPerL(row, draft.plan());
+        List<Extra> extras = new ArrayList<>(binding.extras());
+        for (BoundColumn column : binding.columns().all()) {
+            if (column.slot() == Slot.EXTRA) {
+                extras.add(new Extra(column.heading(), Blanks.strip(row.cell(column.index()))));
+            } else {
+                cells.read(row, column, densityKgPerL, draft);
+                requireGiven(column, draft, tail);
+            }
+        }
+        return extras;
+    }
+
+    private double densityKgPerL(RawRow row, TypePlan plan) {
+        return binding.columns()
+                .first(Slot.FUEL_DENSITY)
+                .flatMap(column -> cells.densityKgPerL(row, column))
+                .orElseGet(() ->
+                        plan.type().map(type -> type.fuel().densityKgPerL()).orElse(1.0));
+    }
+
+    private void requireGiven(BoundColumn column, RowDraft draft, Optional<Tail> tail) {
+        Slot slot = column.slot();
+        if (slot != Slot.FLIGHT && slot != Slot.DATE && slot != Slot.TAIL) {
+            return;
+        }
+        if (!draft.given(slot)) {
+            draft.fault(column, ProblemCode.MISSING, slot.label() + " is missing", "", expected(column));
+        } else if (slot == Slot.TAIL && tail.isEmpty() && !draft.bad(slot.bit())) {
+            List<String> nearest = tails.nearest(draft.text(slot));
+            String hint = nearest.isEmpty() ? "" : "; nearest " + String.join(", ", nearest);
+            draft.fault(
+                    column, ProblemCode.UNKNOWN_NAME, "unknown tail", draft.text(slot), "a tail of the fleet" + hint);
+        }
+    }
+
+    private static String expected(BoundColumn column) {
+        return switch (column.slot()) {
+            case DATE -> "a date as " + column.dates().orElseThrow().pattern();
+            case TAIL -> "a tail of the fleet";
+            default -> "a flight number or name";
+        };
+    }
+
+    private static Optional<Loading> loading(
+            Origin origin, Optional<Tail> tail, RowDraft draft, List<Extra> extras, RowProblems problems) {
+        Crew crew = CrewRules.crew(draft);
+        Optional<Load> load = LoadRules.load(draft);
+        Optional<Fuel> fuel = FuelRules.fuel(draft);
+        if (!problems.isEmpty()) {
+            return Optional.empty();
+        }
+        LocalDate date = draft.date().orElseThrow();
+        return Optional.of(new Loading(
+                origin,
+                new FlightIdent(draft.text(Slot.FLIGHT), date, draft.text(Slot.FROM), draft.text(Slot.TO)),
+                tail.orElseThrow(),
+                new FlightSetting(draft.text(Slot.FLAPS), draft.text(Slot.THRUST), draft.text(Slot.LANDING_FLAPS)),
+                crew,
+                load.orElseThrow(),
+                fuel.orElseThrow(),
+                new PerformanceLimits(draft.amount(Slot.TAKEOFF_LIMIT), draft.amount(Slot.LANDING_LIMIT)),
+                draft.amount(Slot.RECORDED_TRIM),
+                extras));
+    }
+
+    private ParsedRow rejected(RawRow row, Origin origin, RowProblems problems) {
+        return new ParsedRow.Rejected(new RejectedRow(
+                origin, binding.map().name(), binding.headings(), binding.cellsAsText(row), problems.all()));
+    }
+}

@@ -1,0 +1,19 @@
+package org.steelyard.read;
+
+import java.io.Closeable;
+import java.util.Optional;
+
+/** The rows of a table from its first on, one after the other. */
+interface RowStream extends Closeable {
+
+    /**
+     * The next row.
+     *
+     * @return the row, empty at the end
+     * @throws SourceFault if the table cannot be read on; there are no more rows after that
+     */
+    Optional<RawRow> next() throws SourceFault;
+
+    /** How many formulas the rows read so far hold. */
+    long formulas();
+}

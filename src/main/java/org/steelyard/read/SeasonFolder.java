@@ -1,0 +1,130 @@
+package org.steelyard.read;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.Origin;
+import org.steelyard.model.ProblemCode;
+
+/**
+ * The files of a season: one file, or the files of one folder.
+ *
+ * @param files files to read, by name in the order of their characters; at least one
+ * @param skipped what else lies in the folder, by name
+ */
+public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
+
+    private static final Set<String> TEXT = Set.of("csv", "tsv", "txt");
+    private static final String WORKBOOK = "xlsx";
+    private static final String KINDS = ".csv, .tsv, .txt or .xlsx";
+
+    /**
+     * Something in the folder that is not read.
+     *
+     * @param name its name
+     * @param reason why not
+     */
+    public record Skipped(String name, String reason) {}
+
+    /** Copies the lists. */
+    public SeasonFolder {
+        files = List.copyOf(files);
+        skipped = List.copyOf(skipped);
+    }
+
+    /**
+     * Lists the files of a season.
+     *
+     * @param path a file or a folder
+     * @return its files
+     * @throws SeasonUnreadableException if it is not there, cannot be listed, or holds nothing to read
+     */
+    public static SeasonFolder list(Path path) throws SeasonUnreadableException {
+        if (!Files.exists(path)) {
+            throw unreadable(path, "there is no such file or folder", "a file (" + KINDS + ") or a folder of them");
+        }
+        if (Files.isDirectory(path)) {
+            return folder(path);
+        }
+        Optional<String> reason = reasonToSkip(path);
+        if (reason.isPresent()) {
+            throw unreadable(path, reason.get(), "a file (" + KINDS + ") or a folder of them");
+        }
+        return new SeasonFolder(List.of(path), List.of());
+    }
+
+    private static SeasonFolder folder(Path folder) throws SeasonUnreadableException {
+        List<Path> files = new ArrayList<>();
+        List<Skipped> skipped = new ArrayList<>();
+        for (Path path : children(folder)) {
+            Optional<String> reason = reasonToSkip(path);
+            if (reason.isPresent()) {
+                skipped.add(new Skipped(nameOf(path), reason.get()));
+            } else {
+                files.add(path);
+            }
+        }
+        if (files.isEmpty()) {
+            String passed = skipped.isEmpty()
+                    ? ""
+                    : "; " + skipped.size()
+                            + (skipped.size() == 1
+                                    ? " other entry was passed over"
+                                    : " other entries were passed over");
+            throw unreadable(folder, "the folder holds no file to read" + passed, "at least one file " + KINDS);
+        }
+        return new SeasonFolder(files, skipped);
+    }
+
+    private static List<Path> children(Path folder) throws SeasonUnreadableException {
+        try (Stream<Path> children = Files.list(folder)) {
+            return children.sorted(Comparator.comparing(SeasonFolder::nameOf)).toList();
+        } catch (IOException e) {
+            throw unreadable(folder, "the folder cannot be listed", "a folder that may be read");
+        }
+    }
+
+    private static Optional<String> reasonToSkip(Path path) {
+        String name = nameOf(path);
+        if (name.startsWith("~$")) {
+            return Optional.of("it only marks a workbook that is open elsewhere");
+        }
+        if (name.startsWith(".")) {
+            return Optional.of("hidden");
+        }
+        if (Files.isDirectory(path)) {
+            return Optional.of("sub-folders are not read");
+        }
+        String ending = endingOf(name);
+        if (TEXT.contains(ending) || ending.equals(WORKBOOK)) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                ending.equals("xls") || ending.equals("ods") || ending.equals("xlsm") || ending.equals("xlsb")
+                        ? "workbooks are read as .xlsx only; save it as .xlsx or .csv"
+                        : "not a kind of file that is read");
+    }
+
+    private static SeasonUnreadableException unreadable(Path path, String reason, String expected) {
+        return new SeasonUnreadableException(new InputProblem(
+                new Origin(nameOf(path), "", 0), "", ProblemCode.UNREADABLE, reason, path.toString(), expected));
+    }
+
+    static String nameOf(Path path) {
+        Path name = path.toAbsolutePath().normalize().getFileName();
+        return name == null ? path.toString() : name.toString();
+    }
+
+    /** The part of a name behind its last dot, in lower case. */
+    static String endingOf(String name) {
+        return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+    }
+}

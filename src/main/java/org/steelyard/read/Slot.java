@@ -1,0 +1,140 @@
+package org.steelyard.read;
+
+import java.util.List;
+import org.steelyard.model.ColumnRule;
+import org.steelyard.model.PassengerCategory;
+
+/** What the cells of one column add to: a field, by place or for all places together. */
+enum Slot {
+    FLIGHT("flight"),
+    DATE("date"),
+    TAIL("tail"),
+    FROM("departure"),
+    TO("destination"),
+    FLAPS("take-off flaps"),
+    LANDING_FLAPS("landing flaps"),
+    THRUST("thrust rating"),
+    FLIGHT_CREW("flight crew"),
+    CABIN_CREW("cabin crew"),
+    FLIGHT_CREW_MASS("flight crew's mass"),
+    PANTRY("pantry code"),
+    ZONE_COUNT("passengers by zone"),
+    ZONE_INFANTS("infants by zone"),
+    ZONE_MASS("passengers' mass by zone"),
+    HOLD_MASS("mass by hold"),
+    HOLD_BAGS("bags by hold"),
+    ALL_COUNT("passengers in total"),
+    ALL_INFANTS("infants in total"),
+    ALL_PASSENGER_MASS("passengers' mass in total"),
+    ALL_HOLD_MASS("baggage and cargo in total"),
+    ALL_BAGS("bags in total"),
+    TANK("fuel by tank"),
+    ALL_FUEL("fuel in total"),
+    TAXI_FUEL("taxi fuel"),
+    TRIP_FUEL("trip fuel"),
+    FUEL_DENSITY("fuel density"),
+    ZERO_FUEL_MASS("zero-fuel mass"),
+    ZERO_FUEL_CG("zero-fuel CG"),
+    TAKEOFF_MASS("take-off mass"),
+    TAKEOFF_CG("take-off CG"),
+    TAKEOFF_LIMIT("take-off limit"),
+    LANDING_LIMIT("landing limit"),
+    RECORDED_TRIM("recorded trim"),
+    EXTRA("extra"),
+    IGNORED("ignored");
+
+    /** All of them in their order. */
+    static final List<Slot> ALL = List.of(values());
+
+    /** Slots to which several columns may add. */
+    private static final long SUMS = bits(ZONE_COUNT, ZONE_INFANTS, ZONE_MASS, HOLD_MASS, HOLD_BAGS, TANK)
+            | bits(ALL_COUNT, ALL_INFANTS, ALL_PASSENGER_MASS)
+            | bits(ALL_HOLD_MASS, ALL_BAGS, ALL_FUEL);
+
+    /** Slots whose sums are in kg. */
+    private static final long MASSES = bits(ZONE_MASS, HOLD_MASS, ALL_PASSENGER_MASS, ALL_HOLD_MASS)
+            | bits(TANK, ALL_FUEL, TAXI_FUEL, TRIP_FUEL)
+            | bits(FLIGHT_CREW_MASS, ZERO_FUEL_MASS, TAKEOFF_MASS, TAKEOFF_LIMIT, LANDING_LIMIT);
+
+    private final String label;
+
+    Slot(String label) {
+        this.label = label;
+    }
+
+    /** What it is called in messages. */
+    String label() {
+        return label;
+    }
+
+    /** Its position in the arrays of one row, which are never stored. */
+    @SuppressWarnings("EnumOrdinal")
+    int index() {
+        return ordinal();
+    }
+
+    long bit() {
+        return 1L << index();
+    }
+
+    /** A set of slots. */
+    static long bits(Slot... slots) {
+        long bits = 0;
+        for (Slot slot : slots) {
+            bits |= slot.bit();
+        }
+        return bits;
+    }
+
+    /** The first of a set that is not empty. */
+    static Slot first(long slots) {
+        return ALL.get(Long.numberOfTrailingZeros(slots));
+    }
+
+    /** Whether several columns may mean it: their values add up, or stand beside each other. */
+    boolean takesSeveral() {
+        return (SUMS & bit()) != 0 || this == EXTRA || this == IGNORED;
+    }
+
+    boolean isMass() {
+        return (MASSES & bit()) != 0;
+    }
+
+    static Slot of(ColumnRule rule) {
+        boolean all = rule.place().isBlank();
+        return switch (rule.field()) {
+            case FLIGHT -> FLIGHT;
+            case DATE -> DATE;
+            case TAIL -> TAIL;
+            case FROM -> FROM;
+            case TO -> TO;
+            case FLAPS -> FLAPS;
+            case LANDING_FLAPS -> LANDING_FLAPS;
+            case THRUST -> THRUST;
+            case FLIGHT_CREW -> FLIGHT_CREW;
+            case CABIN_CREW -> CABIN_CREW;
+            case FLIGHT_CREW_MASS -> FLIGHT_CREW_MASS;
+            case PANTRY -> PANTRY;
+            case PASSENGERS ->
+                rule.category() == PassengerCategory.INFANT
+                        ? all ? ALL_INFANTS : ZONE_INFANTS
+                        : all ? ALL_COUNT : ZONE_COUNT;
+            case PASSENGER_MASS -> all ? ALL_PASSENGER_MASS : ZONE_MASS;
+            case HOLD_MASS -> all ? ALL_HOLD_MASS : HOLD_MASS;
+            case HOLD_BAGS -> all ? ALL_BAGS : HOLD_BAGS;
+            case FUEL -> all ? ALL_FUEL : TANK;
+            case TAXI_FUEL -> TAXI_FUEL;
+            case TRIP_FUEL -> TRIP_FUEL;
+            case FUEL_DENSITY -> FUEL_DENSITY;
+            case ZERO_FUEL_MASS -> ZERO_FUEL_MASS;
+            case ZERO_FUEL_CG -> ZERO_FUEL_CG;
+            case TAKEOFF_MASS -> TAKEOFF_MASS;
+            case TAKEOFF_CG -> TAKEOFF_CG;
+            case TAKEOFF_LIMIT -> TAKEOFF_LIMIT;
+            case LANDING_LIMIT -> LANDING_LIMIT;
+            case RECORDED_TRIM -> RECORDED_TRIM;
+            case EXTRA -> EXTRA;
+            case IGNORED -> IGNORED;
+        };
+    }
+}

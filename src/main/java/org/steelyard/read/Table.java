@@ -1,0 +1,30 @@
+package org.steelyard.read;
+
+import java.util.List;
+import org.steelyard.model.ColumnMap;
+
+/** A text file, or a sheet of a workbook. */
+interface Table {
+
+    /** How many filled rows are looked at to find the headings. */
+    int HEAD_ROWS = 30;
+
+    TableName name();
+
+    /** Whether a row may have fewer cells than there are headings. */
+    boolean rowsMayEndEarly();
+
+    /**
+     * The first filled rows, as they read under a map, at most {@link #HEAD_ROWS}.
+     *
+     * @throws SourceFault if not even one can be read
+     */
+    List<RawRow> head(ColumnMap map) throws SourceFault;
+
+    /**
+     * All rows, as they read under a map.
+     *
+     * @throws SourceFault if the table cannot be opened
+     */
+    RowStream rows(ColumnMap map) throws SourceFault;
+}

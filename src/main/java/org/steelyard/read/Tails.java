@@ -1,0 +1,87 @@
+package org.steelyard.read;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.steelyard.model.AircraftType;
+import org.steelyard.model.Tail;
+
+/** The fleet by registration: exactly as written, else without regard to case where only one tail is meant. */
+public final class Tails {
+
+    /** No registration is longer, so a longer text is not a mistyped one. */
+    private static final int LONGEST = 40;
+
+    private final Map<String, Tail> exact = new HashMap<>();
+    private final Map<String, List<Tail>> folded = new HashMap<>();
+    private final List<String> registrations = new ArrayList<>();
+    private final Set<AircraftType> types = new LinkedHashSet<>();
+
+    private Tails(Collection<Tail> fleet) {
+        for (Tail tail : fleet) {
+            if (exact.put(tail.registration(), tail) != null) {
+                throw new IllegalArgumentException("tail " + tail.registration() + " is in the fleet twice");
+            }
+            folded.computeIfAbsent(fold(tail.registration()), key -> new ArrayList<>())
+                    .add(tail);
+            registrations.add(tail.registration());
+            types.add(tail.type());
+        }
+    }
+
+    /**
+     * The tails of a fleet.
+     *
+     * @param fleet each registration once
+     * @return the tails
+     * @throws IllegalArgumentException if a registration is there twice
+     */
+    public static Tails of(Collection<Tail> fleet) {
+        return new Tails(fleet);
+    }
+
+    private static String fold(String registration) {
+        return registration.toUpperCase(Locale.ROOT);
+    }
+
+    /** The tail that a text without blanks around it means. */
+    Optional<Tail> find(String registration) {
+        Tail tail = exact.get(registration);
+        if (tail != null) {
+            return Optional.of(tail);
+        }
+        List<Tail> alike = folded.getOrDefault(fold(registration), List.of());
+        return alike.size() == 1 ? Optional.of(alike.get(0)) : Optional.empty();
+    }
+
+    /** The types that fly in the fleet. */
+    Set<AircraftType> types() {
+        return types;
+    }
+
+    /** At most three registrations that a mistyped one may mean, nearest first. */
+    List<String> nearest(String registration) {
+        if (registration.length() > LONGEST) {
+            return List.of();
+        }
+        String wanted = fold(registration);
+        int reach = Math.max(2, wanted.length() / 2);
+        Map<String, Integer> distances = new HashMap<>();
+        for (String known : registrations) {
+            distances.put(known, EditDistance.between(wanted, fold(known)));
+        }
+        return registrations.stream()
+                .filter(known -> distances.get(known) <= reach)
+                .sorted(Comparator.comparing((String known) -> distances.get(known))
+                        .thenComparing(Comparator.naturalOrder()))
+                .limit(3)
+                .toList();
+    }
+}

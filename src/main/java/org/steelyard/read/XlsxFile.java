@@ -1,0 +1,162 @@
+package org.steelyard.read;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+import org.apache.poi.UnsupportedFileFormatException;
+import org.apache.poi.ooxml.POIXMLException;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
+import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.openxml4j.opc.PackageAccess;
+import org.apache.poi.poifs.filesystem.FileMagic;
+import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+import org.apache.poi.util.XMLHelper;
+import org.apache.poi.xssf.eventusermodel.XSSFReader;
+
+/**
+ * A workbook, read part by part as a stream (ECMA-376, part 1, clause 18). Texts and styles are held once; rows are not
+ * held at all. External entities are off and the limits on packed sizes are on, as POI sets them.
+ */
+final class XlsxFile implements Closeable {
+
+    private final OPCPackage container;
+    private final XSSFReader parts;
+    private final XMLInputFactory xml;
+    private final TableName name;
+    private final XlsxWorkbook workbook;
+    private final XlsxStyles styles;
+    private final List<String> texts;
+
+    private XlsxFile(OPCPackage container, TableName name) throws IOException, OpenXML4JException, XMLStreamException {
+        this.container = container;
+        this.name = name;
+        this.xml = XMLHelper.newXMLInputFactory();
+        this.parts = new XSSFReader(container);
+        this.workbook = read(parts.getWorkbookData(), XlsxWorkbook::read).orElseThrow();
+        this.styles = read(parts.getStylesData(), XlsxStyles::read).orElse(XlsxStyles.NONE);
+        this.texts = read(parts.getSharedStringsData(), XlsxTexts::shared).orElse(List.of());
+    }
+
+    /** Reads one part. */
+    private interface PartReader<T> {
+        T read(XMLStreamReader xml) throws XMLStreamException;
+    }
+
+    /** Reads a part that may be absent, which POI hands over as null. */
+    private <T> Optional<T> read(InputStream part, PartReader<T> reader) throws IOException, XMLStreamException {
+        if (part == null) {
+            return Optional.empty();
+        }
+        try (part) {
+            XMLStreamReader stream = xml.createXMLStreamReader(part);
+            try {
+                return Optional.of(reader.read(stream));
+            } finally {
+                stream.close();
+            }
+        }
+    }
+
+    /**
+     * Opens a workbook.
+     *
+     * @throws SourceFault if it is none, or is damaged or encrypted
+     */
+    static XlsxFile open(Path path) throws SourceFault {
+        TableName name = new TableName(SeasonFolder.nameOf(path), "");
+        requireWorkbook(path, name);
+        OPCPackage container = container(path, name);
+        try {
+            return new XlsxFile(container, name);
+        } catch (IOException
+                | OpenXML4JException
+                | XMLStreamException
+                | POIXMLException
+                | OpenXML4JRuntimeException e) {
+            container.revert();
+            throw damaged(name, 0, e);
+        }
+    }
+
+    private static OPCPackage container(Path path, TableName name) throws SourceFault {
+        try {
+            return OPCPackage.open(path.toFile(), PackageAccess.READ);
+        } catch (InvalidFormatException | UnsupportedFileFormatException | OpenXML4JRuntimeException e) {
+            throw damaged(name, 0, e);
+        }
+    }
+
+    private static void requireWorkbook(Path path, TableName name) throws SourceFault {
+        try {
+            FileMagic magic = FileMagic.valueOf(path.toFile());
+            if (magic == FileMagic.OLE2) {
+                throw new SourceFault(name.unreadable(
+                        0,
+                        isEncrypted(path) ? "the workbook is encrypted" : "the workbook is of the older binary kind",
+                        "",
+                        "a workbook saved as .xlsx without a password"));
+            }
+            if (magic != FileMagic.OOXML) {
+                String reason = path.toFile().length() == 0 ? "the file is empty" : "the file is no workbook";
+                throw new SourceFault(name.unreadable(0, reason, "", "a workbook saved as .xlsx"));
+            }
+        } catch (IOException e) {
+            throw new SourceFault(
+                    name.unreadable(0, "the file cannot be opened", "", "a file that is there and may be read"), e);
+        }
+    }
+
+    private static boolean isEncrypted(Path path) throws IOException {
+        try (POIFSFileSystem files = new POIFSFileSystem(path.toFile(), true)) {
+            return files.getRoot().hasEntryCaseInsensitive("EncryptedPackage");
+        }
+    }
+
+    /** A fault of the format, after some row. */
+    static SourceFault damaged(TableName name, long afterRow, Exception cause) {
+        boolean bomb = String.valueOf(cause.getMessage()).contains("Zip bomb");
+        String reason = bomb ? "the workbook unpacks to a suspicious size" : "the workbook is damaged or cut short";
+        String rest = afterRow > 0 ? "; the rows after this one were not read" : "";
+        return new SourceFault(
+                name.unreadable(afterRow, reason + rest, "", "a workbook that opens without repair"), cause);
+    }
+
+    TableName name() {
+        return name;
+    }
+
+    /** The sheets in the order of the workbook. */
+    List<XlsxSheet> sheets() {
+        List<XlsxSheet> sheets = new ArrayList<>();
+        for (XlsxWorkbook.Sheet sheet : workbook.sheets()) {
+            sheets.add(new XlsxSheet(this, sheet));
+        }
+        return sheets;
+    }
+
+    XlsxCells cells() {
+        return new XlsxCells(texts, styles, workbook.date1904());
+    }
+
+    InputStream open(XlsxWorkbook.Sheet sheet) throws IOException, InvalidFormatException {
+        return parts.getSheet(sheet.relation());
+    }
+
+    XMLStreamReader stream(InputStream part) throws XMLStreamException {
+        return xml.createXMLStreamReader(part);
+    }
+
+    @Override
+    public void close() {
+        container.revert();
+    }
+}

@@ -1,0 +1,189 @@
+package org.steelyard.read;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Arrays;
+import java.util.Optional;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+
+/**
+ * The rows of a sheet. Blank rows count where filled ones follow; what is only formatting behind the last filled row
+ * does not.
+ */
+final class XlsxRows implements RowStream {
+
+    private static final int MOST_COLUMNS = 16_384;
+    private static final int MOST_ROWS = 1_048_576;
+
+    private final InputStream part;
+    private final XMLStreamReader xml;
+    private final XlsxCells cells;
+    private final TableName name;
+    private String[] texts = new String[32];
+    private CellKind[] kinds = new CellKind[32];
+    private int width;
+    private long rowRead;
+    private long rowGiven;
+    private long formulas;
+    private Optional<RawRow> waiting = Optional.empty();
+
+    XlsxRows(XlsxFile file, XlsxWorkbook.Sheet sheet, TableName name)
+            throws IOException, InvalidFormatException, XMLStreamException {
+        this.part = file.open(sheet);
+        this.xml = file.stream(part);
+        this.cells = file.cells();
+        this.name = name;
+    }
+
+    @Override
+    public Optional<RawRow> next() throws SourceFault {
+        if (waiting.isEmpty()) {
+            waiting = nextFilled();
+        }
+        if (waiting.isEmpty()) {
+            return waiting;
+        }
+        rowGiven++;
+        if (rowGiven < waiting.get().number()) {
+            return Optional.of(RawRow.ofText(rowGiven));
+        }
+        Optional<RawRow> row = waiting;
+        waiting = Optional.empty();
+        return row;
+    }
+
+    /** The next row that has content. */
+    Optional<RawRow> nextFilled() throws SourceFault {
+        try {
+            while (xml.hasNext()) {
+                int event = xml.next();
+                if (event == XMLStreamConstants.START_ELEMENT
+                        && xml.getLocalName().equals("row")) {
+                    readRow();
+                    RawRow row = RawRow.of(rowRead, Arrays.copyOf(texts, width), Arrays.copyOf(kinds, width));
+                    if (!row.isBlank()) {
+                        return Optional.of(row);
+                    }
+                } else if (event == XMLStreamConstants.END_ELEMENT
+                        && xml.getLocalName().equals("sheetData")) {
+                    return Optional.empty();
+                }
+            }
+            return Optional.empty();
+        } catch (XMLStreamException | IndexOutOfBoundsException e) {
+            throw XlsxFile.damaged(name, rowGiven, e);
+        }
+    }
+
+    private void readRow() throws XMLStreamException {
+        String reference = XlsxWorkbook.attribute(xml, "r");
+        long number = reference.isEmpty() ? rowRead + 1 : XlsxCells.wholeNumber(reference);
+        if (number <= rowRead || number > MOST_ROWS) {
+            throw new XMLStreamException("row " + reference + " after row " + rowRead);
+        }
+        rowRead = number;
+        width = 0;
+        while (true) {
+            int event = xml.next();
+            if (event == XMLStreamConstants.START_ELEMENT && xml.getLocalName().equals("c")) {
+                readCell();
+            } else if (event == XMLStreamConstants.END_ELEMENT
+                    && xml.getLocalName().equals("row")) {
+                return;
+            }
+        }
+    }
+
+    private void readCell() throws XMLStreamException {
+        String reference = "";
+        String type = "";
+        int style = -1;
+        for (int i = 0; i < xml.getAttributeCount(); i++) {
+            switch (xml.getAttributeLocalName(i)) {
+                case "r" -> reference = xml.getAttributeValue(i);
+                case "t" -> type = xml.getAttributeValue(i);
+                case "s" -> style = XlsxCells.wholeNumber(xml.getAttributeValue(i));
+                default -> {
+                    // metadata of no concern
+                }
+            }
+        }
+        int column = reference.isEmpty() ? width : columnOf(reference);
+        XlsxCells.Cell cell = readValue(type, style);
+        if (!cell.text().isEmpty()) {
+            put(column, cell);
+        } else {
+            put(column, XlsxCells.Cell.BLANK);
+        }
+    }
+
+    private XlsxCells.Cell readValue(String type, int style) throws XMLStreamException {
+        Optional<String> value = Optional.empty();
+        Optional<String> formula = Optional.empty();
+        while (true) {
+            int event = xml.next();
+            if (event == XMLStreamConstants.START_ELEMENT) {
+                switch (xml.getLocalName()) {
+                    case "v" -> value = Optional.of(xml.getElementText());
+                    case "f" -> formula = Optional.of(xml.getElementText());
+                    case "is" -> value = Optional.of(XlsxTexts.text(xml, "is"));
+                    default -> {
+                        // extensions of no concern
+                    }
+                }
+            } else if (event == XMLStreamConstants.END_ELEMENT
+                    && xml.getLocalName().equals("c")) {
+                break;
+            }
+        }
+        formulas += formula.isPresent() ? 1 : 0;
+        boolean stored = value.isPresent() && (!value.get().isEmpty() || type.equals("str"));
+        if (formula.isPresent() && !stored) {
+            return new XlsxCells.Cell("=" + formula.get(), CellKind.UNCALCULATED);
+        }
+        return value.isPresent() ? cells.decode(type, style, value.get()) : XlsxCells.Cell.BLANK;
+    }
+
+    private void put(int column, XlsxCells.Cell cell) throws XMLStreamException {
+        if (column >= MOST_COLUMNS || column < width) {
+            throw new XMLStreamException("a cell in column " + (column + 1) + " after column " + width);
+        }
+        if (column >= texts.length) {
+            int size = Math.max(column + 1, texts.length * 2);
+            texts = Arrays.copyOf(texts, size);
+            kinds = Arrays.copyOf(kinds, size);
+        }
+        while (width < column) {
+            texts[width] = "";
+            kinds[width++] = CellKind.TEXT;
+        }
+        texts[width] = cell.text();
+        kinds[width++] = cell.kind();
+    }
+
+    /** The column of a reference such as AB12, from 0. */
+    static int columnOf(String reference) {
+        int column = 0;
+        for (int i = 0; i < reference.length() && column <= MOST_COLUMNS; i++) {
+            char c = reference.charAt(i);
+            if (c < 'A' || c > 'Z') {
+                break;
+            }
+            column = column * 26 + (c - 'A' + 1);
+        }
+        return column - 1;
+    }
+
+    @Override
+    public long formulas() {
+        return formulas;
+    }
+
+    @Override
+    public void close() throws IOException {
+        part.close();
+    }
+}

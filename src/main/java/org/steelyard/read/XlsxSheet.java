@@ -1,0 +1,74 @@
+package org.steelyard.read;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.xml.stream.XMLStreamException;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
+import org.steelyard.model.ColumnMap;
+
+/** One sheet of a workbook. */
+final class XlsxSheet implements Table {
+
+    private final XlsxFile file;
+    private final XlsxWorkbook.Sheet sheet;
+    private final TableName name;
+
+    XlsxSheet(XlsxFile file, XlsxWorkbook.Sheet sheet) {
+        this.file = file;
+        this.sheet = sheet;
+        this.name = new TableName(file.name().file(), sheet.name());
+    }
+
+    @Override
+    public TableName name() {
+        return name;
+    }
+
+    boolean hidden() {
+        return sheet.hidden();
+    }
+
+    @Override
+    public boolean rowsMayEndEarly() {
+        return true;
+    }
+
+    @Override
+    public List<RawRow> head(ColumnMap map) throws SourceFault {
+        List<RawRow> rows = new ArrayList<>();
+        try (XlsxRows all = open()) {
+            Optional<RawRow> row = all.nextFilled();
+            while (row.isPresent() && rows.size() < HEAD_ROWS) {
+                rows.add(row.get());
+                row = all.nextFilled();
+            }
+        } catch (SourceFault e) {
+            if (rows.isEmpty()) {
+                throw e;
+            }
+        } catch (IOException e) {
+            throw XlsxFile.damaged(name, 0, e);
+        }
+        return rows;
+    }
+
+    @Override
+    public RowStream rows(ColumnMap map) throws SourceFault {
+        return open();
+    }
+
+    private XlsxRows open() throws SourceFault {
+        try {
+            return new XlsxRows(file, sheet, name);
+        } catch (IOException
+                | InvalidFormatException
+                | XMLStreamException
+                | OpenXML4JRuntimeException
+                | IllegalArgumentException e) {
+            throw XlsxFile.damaged(name, 0, e);
+        }
+    }
+}

@@ -1,0 +1,81 @@
+package org.steelyard.report;
+
+import java.util.OptionalDouble;
+import org.steelyard.model.GuardedText;
+
+/**
+ * One line of a CSV file as RFC 4180 describes it: cells joined by commas, quoted where they hold a comma, a quote or a
+ * line break, quotes doubled; ended by a line feed. Text from data is guarded against being run as a formula.
+ *
+ * <p>Written here because a line is built a million times: the printer of the CSV library took 1.6 times as long for
+ * the same cells. What it writes is read back with that library in tests.
+ */
+final class CsvLine {
+
+    private final StringBuilder cells = new StringBuilder(512);
+    private boolean first = true;
+
+    /** Adds a text from data. */
+    CsvLine text(String text) {
+        return raw(GuardedText.guard(text));
+    }
+
+    /** Adds a text of our own, which needs no guard. */
+    CsvLine raw(String text) {
+        separate();
+        if (needsQuotes(text)) {
+            cells.append('"').append(text.replace("\"", "\"\"")).append('"');
+        } else {
+            cells.append(text);
+        }
+        return this;
+    }
+
+    CsvLine whole(long number) {
+        separate();
+        cells.append(number);
+        return this;
+    }
+
+    CsvLine number(double number) {
+        separate();
+        cells.append(PlainNumber.of(number));
+        return this;
+    }
+
+    /** Adds a number, or an empty cell where it is not known. */
+    CsvLine number(OptionalDouble number) {
+        return number.isPresent() ? number(number.getAsDouble()) : blank();
+    }
+
+    CsvLine blank() {
+        separate();
+        return this;
+    }
+
+    /** The line with its end; the next cell begins a new line. */
+    String end() {
+        String line = cells.append('\n').toString();
+        cells.setLength(0);
+        first = true;
+        return line;
+    }
+
+    private void separate() {
+        if (first) {
+            first = false;
+        } else {
+            cells.append(',');
+        }
+    }
+
+    private static boolean needsQuotes(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == ',' || c == '"' || c == '\n' || c == '\r') {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,111 @@
+package org.steelyard.report;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.steelyard.check.AuditedFlight;
+import org.steelyard.check.FindingText;
+import org.steelyard.model.AircraftType;
+import org.steelyard.model.Finding;
+import org.steelyard.model.Loading;
+import org.steelyard.model.Quantity;
+
+/**
+ * {@code findings.csv}: one line for each finding, flights in order. {@code value}, {@code limit} and {@code margin}
+ * are in the units of the type's users, the {@code _si} columns in kg, % MAC, kg/m, kg/m², seats or trim units; the
+ * margin is negative outside. They are empty for a finding without numbers.
+ */
+final class FindingsCsv implements SeasonOutput {
+
+    private static final List<String> HEADINGS = List.of(
+            "file",
+            "row",
+            "flight",
+            "date",
+            "tail",
+            "type",
+            "severity",
+            "code",
+            "phase",
+            "subject",
+            "value",
+            "limit",
+            "margin",
+            "unit",
+            "value_si",
+            "limit_si",
+            "margin_si",
+            "unit_si",
+            "sentence",
+            "sheet");
+
+    private final CsvFile file;
+    private final CsvLine line = new CsvLine();
+
+    FindingsCsv(Path path) throws IOException {
+        file = new CsvFile(path, HEADINGS);
+    }
+
+    @Override
+    public void flight(AuditedFlight flight) throws IOException {
+        for (Finding finding : flight.assessment().findings()) {
+            write(flight.loading(), finding);
+        }
+    }
+
+    private void write(Loading loading, Finding finding) throws IOException {
+        line.text(loading.origin().file())
+                .whole(loading.origin().row())
+                .text(loading.flight().flight())
+                .text(loading.flight().date().toString())
+                .text(loading.tail().registration())
+                .text(loading.type().id())
+                .text(finding.severity().label())
+                .text(finding.code().code())
+                .text(finding.phase().label())
+                .text(finding.subject());
+        figures(loading.type(), finding);
+        line.text(FindingText.sentence(finding, loading.type()))
+                .text(loading.origin().sheet());
+        file.write(line);
+    }
+
+    private void figures(AircraftType type, Finding finding) {
+        if (finding.quantity() == Quantity.NONE) {
+            for (int i = 0; i < 8; i++) {
+                line.blank();
+            }
+            return;
+        }
+        line.number(FindingText.value(finding, type))
+                .number(FindingText.limit(finding, type))
+                .number(FindingText.margin(finding, type))
+                .text(FindingText.unit(finding.quantity(), type))
+                .number(finding.value())
+                .number(finding.limit())
+                .number(finding.margin())
+                .text(insideUnit(finding.quantity()));
+    }
+
+    private static String insideUnit(Quantity quantity) {
+        return switch (quantity) {
+            case MASS -> "kg";
+            case CG -> "% MAC";
+            case COUNT -> "seats";
+            case TRIM -> "units";
+            case RUNNING_LOAD -> "kg/m";
+            case AREA_LOAD -> "kg/m²";
+            case NONE -> "";
+        };
+    }
+
+    @Override
+    public void finish(SeasonResult result) throws IOException {
+        file.close();
+    }
+
+    @Override
+    public void close() throws IOException {
+        file.close();
+    }
+}

@@ -1,0 +1,94 @@
+package org.steelyard.report;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import org.steelyard.balance.TrimResult;
+import org.steelyard.check.AuditedFlight;
+import org.steelyard.check.EnvelopeMargin;
+import org.steelyard.check.FindingText;
+import org.steelyard.check.TrafficLoad;
+import org.steelyard.model.Fuel;
+import org.steelyard.model.Load;
+import org.steelyard.model.Loading;
+import org.steelyard.model.MassMoment;
+import org.steelyard.model.Phase;
+
+/** Figures of one flight as outputs show them; empty where they are not known. */
+final class FlightFigures {
+
+    private FlightFigures() {}
+
+    static Function<AuditedFlight, OptionalDouble> massKg(Phase phase) {
+        return flight -> number(flight.balance().state(phase), MassMoment::massKg);
+    }
+
+    static Function<AuditedFlight, OptionalDouble> cgPercentMac(Phase phase) {
+        return flight -> number(flight.balance().state(phase), state -> cgPercentMac(flight.loading(), state));
+    }
+
+    static double cgPercentMac(Loading loading, MassMoment state) {
+        return loading.type().geometry().chord().percentAt(state.armM());
+    }
+
+    static Function<AuditedFlight, OptionalDouble> index(Phase phase) {
+        return flight -> number(
+                flight.balance().state(phase),
+                state -> flight.loading().type().geometry().index().indexOf(state));
+    }
+
+    static Function<AuditedFlight, OptionalDouble> margin(Phase phase, ToDoubleFunction<EnvelopeMargin> figure) {
+        return flight -> {
+            for (EnvelopeMargin margin : flight.assessment().margins()) {
+                if (margin.phase() == phase) {
+                    return OptionalDouble.of(figure.applyAsDouble(margin));
+                }
+            }
+            return OptionalDouble.empty();
+        };
+    }
+
+    static Function<AuditedFlight, OptionalDouble> traffic(ToDoubleFunction<TrafficLoad> figure) {
+        return flight -> number(flight.assessment().trafficLoad(), figure);
+    }
+
+    static OptionalDouble trimUnits(Optional<TrimResult> trim) {
+        return trim.isPresent() ? trim.get().trimUnits() : OptionalDouble.empty();
+    }
+
+    /** The setting as pilots say it; blank where there is none. */
+    static String trimSetting(Optional<TrimResult> trim) {
+        if (trim.isEmpty() || trim.get().settingUnits().isEmpty()) {
+            return "";
+        }
+        return FindingText.trim(
+                trim.get().settingUnits().getAsDouble(),
+                trim.get().scale().stepUnits(),
+                trim.get().scale().unit());
+    }
+
+    /** How much the input gives of the load. */
+    static String inputLevel(Load load) {
+        if (load instanceof Load.ByPlace) {
+            return "detail";
+        }
+        if (load instanceof Load.Totals) {
+            return "totals";
+        }
+        return load instanceof Load.ZeroFuelGiven ? "zero fuel given" : "take-off given";
+    }
+
+    /** Whether load or fuel was shared out by a rule. */
+    static boolean assumed(AuditedFlight flight) {
+        return flight.loading().fuel() instanceof Fuel.Total
+                || flight.balance()
+                        .distribution()
+                        .map(shared -> shared.assumed())
+                        .orElse(false);
+    }
+
+    static <T> OptionalDouble number(Optional<T> of, ToDoubleFunction<T> figure) {
+        return of.isPresent() ? OptionalDouble.of(figure.applyAsDouble(of.get())) : OptionalDouble.empty();
+    }
+}

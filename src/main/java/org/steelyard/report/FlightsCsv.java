@@ -1,0 +1,170 @@
+package org.steelyard.report;
+
+import static org.steelyard.report.FlightFigures.cgPercentMac;
+import static org.steelyard.report.FlightFigures.index;
+import static org.steelyard.report.FlightFigures.margin;
+import static org.steelyard.report.FlightFigures.massKg;
+import static org.steelyard.report.FlightFigures.traffic;
+import static org.steelyard.report.FlightFigures.trimSetting;
+import static org.steelyard.report.FlightFigures.trimUnits;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToLongFunction;
+import java.util.stream.Collectors;
+import org.steelyard.check.AuditedFlight;
+import org.steelyard.check.EnvelopeMargin;
+import org.steelyard.check.TrafficLoad;
+import org.steelyard.model.Extra;
+import org.steelyard.model.Finding;
+import org.steelyard.model.Phase;
+
+/**
+ * {@code flights.csv}: one line for each flight with all its results, in kg, % MAC, kg·m, index units and trim units
+ * (nose-up positive) at full precision. A cell is empty where the input does not give enough to know.
+ *
+ * <ul>
+ *   <li>{@code findings}: kind and phase of each, as {@code cg-aft take-off; mass-high landing}.
+ *   <li>{@code …_fwd_margin_pct_mac}, {@code …_aft_margin_pct_mac}: room to the limits of that phase's envelope,
+ *       negative outside; {@code flight_…} is the nearest approach between take-off and landing.
+ *   <li>{@code assumed}: yes where load or fuel was shared out by a rule.
+ *   <li>{@code extras}: columns carried along, as {@code pilot=Ida; gate=7}. Which there are is not known before the
+ *       last flight, so they share one cell; a backslash stands before {@code \ ; =} that belong to a name or value.
+ * </ul>
+ */
+final class FlightsCsv implements SeasonOutput {
+
+    private record Column(String name, Cell cell) {}
+
+    @FunctionalInterface
+    private interface Cell {
+        void add(AuditedFlight flight, CsvLine line);
+    }
+
+    private static final List<Column> COLUMNS = List.of(
+            text("file", flight -> flight.loading().origin().file()),
+            whole("row", flight -> flight.loading().origin().row()),
+            text("flight", flight -> flight.loading().flight().flight()),
+            text("date", flight -> flight.loading().flight().date().toString()),
+            text("tail", flight -> flight.loading().tail().registration()),
+            text("type", flight -> flight.loading().type().id()),
+            text("from", flight -> flight.loading().flight().from()),
+            text("to", flight -> flight.loading().flight().to()),
+            text("flaps", flight -> flight.loading().setting().flaps()),
+            number("zfw_kg", massKg(Phase.ZERO_FUEL)),
+            number("zfw_cg_pct_mac", cgPercentMac(Phase.ZERO_FUEL)),
+            number("ramp_kg", massKg(Phase.RAMP)),
+            number("tow_kg", massKg(Phase.TAKEOFF)),
+            number("tow_cg_pct_mac", cgPercentMac(Phase.TAKEOFF)),
+            number("lw_kg", massKg(Phase.LANDING)),
+            number("lw_cg_pct_mac", cgPercentMac(Phase.LANDING)),
+            number("trim_units", flight -> trimUnits(flight.balance().takeoffTrim())),
+            text("trim_setting", flight -> trimSetting(flight.balance().takeoffTrim())),
+            text("status", flight -> flight.assessment().status().label()),
+            text("findings", FlightsCsv::findings),
+            text("sheet", flight -> flight.loading().origin().sheet()),
+            number("dow_kg", massKg(Phase.DRY_OPERATING)),
+            number("dow_cg_pct_mac", cgPercentMac(Phase.DRY_OPERATING)),
+            number("ramp_cg_pct_mac", cgPercentMac(Phase.RAMP)),
+            number("dow_index", index(Phase.DRY_OPERATING)),
+            number("zfw_index", index(Phase.ZERO_FUEL)),
+            number("tow_index", index(Phase.TAKEOFF)),
+            number("lw_index", index(Phase.LANDING)),
+            number("traffic_load_kg", traffic(TrafficLoad::actualKg)),
+            number("traffic_load_allowed_kg", traffic(TrafficLoad::allowedKg)),
+            number("underload_kg", traffic(TrafficLoad::underloadKg)),
+            text(
+                    "limited_by",
+                    flight -> flight.assessment()
+                            .trafficLoad()
+                            .map(load -> load.limitedBy().label())
+                            .orElse("")),
+            number("zfw_fwd_margin_pct_mac", margin(Phase.ZERO_FUEL, EnvelopeMargin::forwardPercentMac)),
+            number("zfw_aft_margin_pct_mac", margin(Phase.ZERO_FUEL, EnvelopeMargin::aftPercentMac)),
+            number("tow_fwd_margin_pct_mac", margin(Phase.TAKEOFF, EnvelopeMargin::forwardPercentMac)),
+            number("tow_aft_margin_pct_mac", margin(Phase.TAKEOFF, EnvelopeMargin::aftPercentMac)),
+            number("flight_fwd_margin_pct_mac", margin(Phase.FLIGHT, EnvelopeMargin::forwardPercentMac)),
+            number("flight_aft_margin_pct_mac", margin(Phase.FLIGHT, EnvelopeMargin::aftPercentMac)),
+            number("lw_fwd_margin_pct_mac", margin(Phase.LANDING, EnvelopeMargin::forwardPercentMac)),
+            number("lw_aft_margin_pct_mac", margin(Phase.LANDING, EnvelopeMargin::aftPercentMac)),
+            number("tow_fwd_room_kgm", margin(Phase.TAKEOFF, EnvelopeMargin::forwardMomentKgM)),
+            number("tow_aft_room_kgm", margin(Phase.TAKEOFF, EnvelopeMargin::aftMomentKgM)),
+            number("tow_mass_room_kg", margin(Phase.TAKEOFF, EnvelopeMargin::massKg)),
+            text("landing_flaps", flight -> flight.loading().setting().landingFlaps()),
+            number("landing_trim_units", flight -> trimUnits(flight.balance().landingTrim())),
+            text("landing_trim_setting", flight -> trimSetting(flight.balance().landingTrim())),
+            number(
+                    "takeoff_fuel_kg",
+                    flight -> FlightFigures.number(
+                            flight.balance().fuel(), fuel -> fuel.takeoffKg().sum())),
+            text(
+                    "input_level",
+                    flight -> FlightFigures.inputLevel(flight.loading().load())),
+            text("assumed", flight -> FlightFigures.assumed(flight) ? "yes" : "no"),
+            number("recorded_trim_units", flight -> flight.loading().recordedTrimUnits()),
+            text("extras", FlightsCsv::extras));
+
+    private final CsvFile file;
+    private final CsvLine line = new CsvLine();
+
+    FlightsCsv(Path path) throws IOException {
+        file = new CsvFile(path, COLUMNS.stream().map(Column::name).toList());
+    }
+
+    @Override
+    public void flight(AuditedFlight flight) throws IOException {
+        for (Column column : COLUMNS) {
+            column.cell().add(flight, line);
+        }
+        file.write(line);
+    }
+
+    @Override
+    public void finish(SeasonResult result) throws IOException {
+        file.close();
+    }
+
+    @Override
+    public void close() throws IOException {
+        file.close();
+    }
+
+    private static Column text(String name, Function<AuditedFlight, String> text) {
+        return new Column(name, (flight, line) -> line.text(text.apply(flight)));
+    }
+
+    private static Column whole(String name, ToLongFunction<AuditedFlight> number) {
+        return new Column(name, (flight, line) -> line.whole(number.applyAsLong(flight)));
+    }
+
+    private static Column number(String name, Function<AuditedFlight, OptionalDouble> number) {
+        return new Column(name, (flight, line) -> line.number(number.apply(flight)));
+    }
+
+    private static String findings(AuditedFlight flight) {
+        StringBuilder all = new StringBuilder();
+        for (Finding finding : flight.assessment().findings()) {
+            all.append(all.isEmpty() ? "" : "; ")
+                    .append(finding.code().code())
+                    .append(' ')
+                    .append(finding.phase().label());
+        }
+        return all.toString();
+    }
+
+    private static String extras(AuditedFlight flight) {
+        List<Extra> extras = flight.loading().extras();
+        return extras.isEmpty()
+                ? ""
+                : extras.stream()
+                        .map(extra -> escaped(extra.name()) + "=" + escaped(extra.value()))
+                        .collect(Collectors.joining("; "));
+    }
+
+    private static String escaped(String text) {
+        return text.replace("\\", "\\\\").replace(";", "\\;").replace("=", "\\=");
+    }
+}

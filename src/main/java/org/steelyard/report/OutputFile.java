@@ -1,0 +1,27 @@
+package org.steelyard.report;
+
+/** The files of a season's reports. */
+enum OutputFile {
+    SEASON("season.xlsx", "the workbook: overview, findings, flights, trim spread, rejected rows, run facts"),
+    FLIGHTS("flights.csv", "every flight with all results, kg and % MAC at full precision"),
+    FINDINGS("findings.csv", "every finding with value, limit and margin in the users' units and a sentence"),
+    REJECTED("rejected.csv", "rows that could not be used, with reasons: put right, it can be read again"),
+    PAGE("report.html", "this page"),
+    RUN("run.json", "inputs with checksums, counts, options, policy and methods");
+
+    private final String fileName;
+    private final String content;
+
+    OutputFile(String fileName, String content) {
+        this.fileName = fileName;
+        this.content = content;
+    }
+
+    String fileName() {
+        return fileName;
+    }
+
+    String content() {
+        return content;
+    }
+}

@@ -1,0 +1,111 @@
+package org.steelyard.report;
+
+import java.util.List;
+import java.util.Map;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.ProblemCode;
+import org.steelyard.model.RejectedRow;
+
+/** What was read and what was not, where the rest is, and how it was computed. */
+final class PageInputs {
+
+    private PageInputs() {}
+
+    static void write(Html html, SeasonResult result, Rejections rejections) {
+        html.open("section", "id", "inputs").element("h2", "Inputs");
+        inputs(html, result.facts().inputs());
+        notRead(html, result);
+        html.closeBlock();
+        rejected(html, result.facts().rejected(), rejections);
+        html.open("section", "id", "files").element("h2", "All outputs").open("ul", "class", "files");
+        for (OutputFile file : result.files()) {
+            html.open("li").element("a", file.fileName(), "href", file.fileName());
+            html.text(": " + file.content() + ".").closeBlock();
+        }
+        html.close().closeBlock();
+        methods(html);
+    }
+
+    private static void inputs(Html html, List<RunFacts.InputFile> inputs) {
+        Tables.open(
+                html,
+                "Inputs",
+                "",
+                "File",
+                "#Rows",
+                "#Accepted",
+                "#Rejected",
+                "#Blank",
+                "Heading map",
+                "To be known of it");
+        for (RunFacts.InputFile input : inputs) {
+            html.open("tr").open("th", "scope", "row").data(input.name()).close();
+            Tables.numbers(
+                    html,
+                    Shown.count(input.rowsSeen()),
+                    Shown.count(input.accepted()),
+                    Shown.count(input.rejected()),
+                    Shown.count(input.blank()));
+            html.open("td").data(input.mapName()).close();
+            html.open("td").data(String.join("; ", input.notes())).close().closeBlock();
+        }
+        Tables.close(html);
+    }
+
+    private static void notRead(Html html, SeasonResult result) {
+        if (!result.fileProblems().isEmpty()) {
+            html.element("h3", "Files with problems").open("ul");
+            for (InputProblem problem : result.fileProblems()) {
+                html.open("li").data(problem.message()).closeBlock();
+            }
+            html.closeBlock();
+        }
+        if (!result.facts().skipped().isEmpty()) {
+            html.element("h3", "Files left out").open("ul");
+            for (RunFacts.SkippedFile file : result.facts().skipped()) {
+                html.open("li").data(file.name()).text(": ").data(file.reason()).closeBlock();
+            }
+            html.closeBlock();
+        }
+    }
+
+    private static void rejected(Html html, long all, Rejections rejections) {
+        html.open("section", "id", "rejected").element("h2", "Rejected rows");
+        if (all == 0) {
+            html.element("p", "Every row could be used.").closeBlock();
+            return;
+        }
+        html.open("p").text("Reasons: ");
+        String between = "";
+        for (Map.Entry<ProblemCode, Long> reason : rejections.reasons().entrySet()) {
+            html.text(between + Shown.count(reason.getValue()) + " ")
+                    .element("code", reason.getKey().code());
+            between = ", ";
+        }
+        html.text(". Cells and reasons of all are in ").element("a", "rejected.csv", "href", "rejected.csv");
+        html.text(": put them right there and read that file again.").closeBlock();
+        html.open("ul", "class", "rejected");
+        for (RejectedRow row : rejections.first()) {
+            html.open("li").element("strong", row.origin().toString()).text(" ");
+            html.data(String.join(
+                    "; ", row.problems().stream().map(InputProblem::detail).toList()));
+            html.closeBlock();
+        }
+        html.closeBlock();
+        if (all > rejections.first().size()) {
+            html.element(
+                    "p", "The first " + rejections.first().size() + " of " + Shown.count(all) + ".", "class", "hint");
+        }
+        html.closeBlock();
+    }
+
+    private static void methods(Html html) {
+        html.open("section", "id", "methods")
+                .element("h2", "How it was computed")
+                .open("dl");
+        for (Methods.Method method : Methods.ALL) {
+            html.element("dt", method.title()).element("dd", method.text());
+        }
+        html.close().closeBlock();
+    }
+}

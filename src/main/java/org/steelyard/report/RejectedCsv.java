@@ -1,0 +1,132 @@
+package org.steelyard.report;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.RejectedRow;
+
+/**
+ * {@code rejected.csv}: the rows that could not be used, each with where it stood, the heading map it was read with and
+ * every reason, and then its cells as they stood under their own headings, so that the file can be put right and read
+ * again. The columns are the headings of all files in order of first appearance.
+ *
+ * <p>Cells that have no heading of their own (beyond the last one, or under a blank or repeated one) share the last
+ * column, joined by semicolons with a backslash before {@code \} and {@code ;} that belong to a cell. Rows that were
+ * already read from such a file keep their cells; the columns of the former rejection are replaced.
+ *
+ * <p>Which headings there are is known only after the last row, and any number of rows can be bad, so rows wait in a
+ * file beside the output, not in memory.
+ */
+final class RejectedCsv implements SeasonOutput {
+
+    static final String EXTRA_CELLS = "steelyard_extra_cells";
+
+    private static final List<String> PLACE =
+            List.of("steelyard_file", "steelyard_sheet", "steelyard_row", "steelyard_map", "steelyard_reasons");
+
+    private final Path path;
+    private final Path waiting;
+    private final Writer writer;
+    private final CsvLine line = new CsvLine();
+    private final Map<List<String>, Integer> layouts = new LinkedHashMap<>();
+    private final Map<String, Integer> columns = new LinkedHashMap<>();
+
+    RejectedCsv(Path path, Path waiting) throws IOException {
+        this.path = path;
+        this.waiting = waiting;
+        writer = Utf8.writer(waiting);
+    }
+
+    @Override
+    public void rejected(RejectedRow row) throws IOException {
+        line.whole(layout(row.headings()))
+                .raw(row.origin().file())
+                .raw(row.origin().sheet())
+                .whole(row.origin().row())
+                .raw(row.mapName())
+                .raw(row.problems().stream().map(InputProblem::detail).collect(Collectors.joining(" | ")));
+        row.cells().forEach(line::raw);
+        writer.write(line.end());
+    }
+
+    private int layout(List<String> headings) {
+        Integer known = layouts.get(headings);
+        if (known != null) {
+            return known;
+        }
+        for (String heading : headings) {
+            if (!heading.isBlank() && !PLACE.contains(heading) && !heading.equals(EXTRA_CELLS)) {
+                columns.putIfAbsent(heading, columns.size());
+            }
+        }
+        layouts.put(headings, layouts.size());
+        return layouts.size() - 1;
+    }
+
+    @Override
+    public void finish(SeasonResult result) throws IOException {
+        writer.close();
+        List<String> headings = new ArrayList<>(PLACE);
+        headings.addAll(columns.keySet());
+        headings.add(EXTRA_CELLS);
+        List<List<String>> known = List.copyOf(layouts.keySet());
+        try (CsvFile file = new CsvFile(path, headings);
+                Reader reader = Files.newBufferedReader(waiting, StandardCharsets.UTF_8);
+                CSVParser rows = CSVFormat.RFC4180.parse(reader)) {
+            for (CSVRecord row : rows) {
+                List<String> cells = row.toList();
+                write(
+                        file,
+                        cells.subList(1, 6),
+                        known.get(Integer.parseInt(cells.get(0))),
+                        cells.subList(6, cells.size()));
+            }
+        }
+        Files.delete(waiting);
+    }
+
+    private void write(CsvFile file, List<String> place, List<String> headings, List<String> cells) throws IOException {
+        String[] own = new String[columns.size()];
+        List<String> extra = new ArrayList<>();
+        for (int i = 0; i < cells.size(); i++) {
+            String cell = cells.get(i);
+            String heading = i < headings.size() ? headings.get(i) : "";
+            Integer column = columns.get(heading);
+            if (column != null && own[column] == null) {
+                own[column] = cell;
+            } else if (heading.equals(EXTRA_CELLS)) {
+                carry(extra, cell);
+            } else if (!PLACE.contains(heading)) {
+                carry(extra, cell.replace("\\", "\\\\").replace(";", "\\;"));
+            }
+        }
+        place.forEach(line::text);
+        for (String cell : own) {
+            line.text(cell == null ? "" : cell);
+        }
+        file.write(line.text(String.join("; ", extra)));
+    }
+
+    private static void carry(List<String> extra, String cell) {
+        if (!cell.isEmpty()) {
+            extra.add(cell);
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        writer.close();
+    }
+}

@@ -1,0 +1,152 @@
+package org.steelyard.report;
+
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.Writer;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.function.Function;
+import org.steelyard.analyse.FindingCount;
+import org.steelyard.analyse.StatusCount;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.Policy;
+
+/**
+ * {@code run.json}: what was read, under which rules, by which methods, and the totals. Nothing in it depends on time
+ * or machine, and keys keep their order, so the same inputs give the same bytes.
+ */
+final class RunJson implements SeasonOutput {
+
+    private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+
+    private final Path path;
+
+    RunJson(Path path) {
+        this.path = path;
+    }
+
+    @Override
+    public void finish(SeasonResult result) throws IOException {
+        DefaultIndenter indent = new DefaultIndenter("  ", "\n");
+        DefaultPrettyPrinter pretty = new DefaultPrettyPrinter();
+        pretty.indentObjectsWith(indent);
+        pretty.indentArraysWith(indent);
+        try (Writer writer = Utf8.writer(path)) {
+            writer.write(new ObjectMapper().writer(pretty).writeValueAsString(tree(result)));
+            writer.write('\n');
+        }
+    }
+
+    private static ObjectNode tree(SeasonResult result) {
+        RunFacts facts = result.facts();
+        ObjectNode tree = JSON.objectNode();
+        tree.put("program", "Steelyard");
+        tree.put("version", facts.version());
+        tree.put("season", facts.season());
+        tree.put("caution", Caution.TEXT);
+        tree.set("rows", rows(facts));
+        tree.set("flights", flights(result.summary().all()));
+        tree.set("findings", list(result.summary().findings(), RunJson::finding));
+        tree.set("inputs", list(facts.inputs(), RunJson::input));
+        tree.set("file_problems", list(result.fileProblems(), RunJson::problem));
+        tree.set("skipped", list(facts.skipped(), RunJson::skipped));
+        tree.set("config", list(facts.config(), RunJson::config));
+        tree.set("options", texts(facts.options()));
+        tree.set("policy", policy(result.policy()));
+        tree.set("methods", methods());
+        tree.set(
+                "outputs",
+                texts(result.files().stream().map(OutputFile::fileName).toList()));
+        return tree;
+    }
+
+    private static ObjectNode rows(RunFacts facts) {
+        return JSON.objectNode()
+                .put("seen", facts.rowsSeen())
+                .put("accepted", facts.accepted())
+                .put("rejected", facts.rejected())
+                .put("blank", facts.blank());
+    }
+
+    private static ObjectNode flights(StatusCount all) {
+        return JSON.objectNode()
+                .put("total", all.flights())
+                .put("clean", all.clean())
+                .put("marginal", all.marginal())
+                .put("breached", all.breached());
+    }
+
+    private static ObjectNode finding(FindingCount count) {
+        return JSON.objectNode()
+                .put("code", count.code().code())
+                .put("severity", count.severity().label())
+                .put("findings", count.findings())
+                .put("flights", count.flights());
+    }
+
+    private static ObjectNode input(RunFacts.InputFile input) {
+        ObjectNode node = JSON.objectNode()
+                .put("file", input.name())
+                .put("sha256", input.sha256())
+                .put("bytes", input.bytes())
+                .put("map", input.mapName())
+                .put("rows_seen", input.rowsSeen())
+                .put("accepted", input.accepted())
+                .put("rejected", input.rejected())
+                .put("blank", input.blank());
+        node.set("notes", texts(input.notes()));
+        return node;
+    }
+
+    private static ObjectNode problem(InputProblem problem) {
+        return JSON.objectNode()
+                .put("file", problem.origin().file())
+                .put("sheet", problem.origin().sheet())
+                .put("row", problem.origin().row())
+                .put("column", problem.column())
+                .put("code", problem.code().code())
+                .put("reason", problem.reason())
+                .put("value", problem.value())
+                .put("expected", problem.expected());
+    }
+
+    private static ObjectNode skipped(RunFacts.SkippedFile skipped) {
+        return JSON.objectNode().put("file", skipped.name()).put("reason", skipped.reason());
+    }
+
+    private static ObjectNode config(RunFacts.ConfigFile config) {
+        return JSON.objectNode().put("file", config.name()).put("sha256", config.sha256());
+    }
+
+    private static ObjectNode policy(Policy policy) {
+        return JSON.objectNode()
+                .put("marginal_cg_pct_mac", policy.marginalCgPercentMac())
+                .put("marginal_mass_pct", policy.marginalMassPercent())
+                .put("marginal_load_pct", policy.marginalLoadPercent())
+                .put("marginal_trim_units", policy.marginalTrimUnits())
+                .put("sharing", policy.sharing().label());
+    }
+
+    private static ObjectNode methods() {
+        ObjectNode methods = JSON.objectNode();
+        Methods.ALL.forEach(method -> methods.put(method.key(), method.text()));
+        return methods;
+    }
+
+    private static <T> ArrayNode list(Collection<T> values, Function<T, ObjectNode> node) {
+        ArrayNode list = JSON.arrayNode();
+        values.forEach(value -> list.add(node.apply(value)));
+        return list;
+    }
+
+    private static ArrayNode texts(Collection<String> values) {
+        ArrayNode list = JSON.arrayNode();
+        values.forEach(list::add);
+        return list;
+    }
+}

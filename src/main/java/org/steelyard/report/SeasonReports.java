@@ -1,0 +1,159 @@
+package org.steelyard.report;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.steelyard.analyse.SeasonSummary;
+import org.steelyard.analyse.SeasonTally;
+import org.steelyard.check.AuditedFlight;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.Policy;
+import org.steelyard.model.RejectedRow;
+
+/**
+ * All reports of a season, written while the flights go by. Everything goes into a hidden folder first; only
+ * {@link #finish} moves the complete files into {@code reports/<season>/}. Closing without finishing leaves what was
+ * there before as it was. For one thread.
+ *
+ * <pre>{@code
+ * try (SeasonReports reports = SeasonReports.open(folder, "2025", policy)) {
+ *     reports.flight(flight); // each, in order
+ *     reports.rejected(row);
+ *     SeasonSummary summary = reports.finish(facts);
+ * }
+ * }</pre>
+ */
+public final class SeasonReports implements AutoCloseable {
+
+    private final StagedFolder folder;
+    private final Policy policy;
+    private final SeasonTally tally;
+    private final List<SeasonOutput> outputs = new ArrayList<>();
+    private final List<InputProblem> fileProblems = new ArrayList<>();
+
+    /** Opens the files of one season's reports in their staging folder. */
+    @FunctionalInterface
+    interface Outputs {
+        void open(StagedFolder folder, Policy policy, List<SeasonOutput> outputs) throws IOException;
+    }
+
+    private SeasonReports(StagedFolder folder, Policy policy) {
+        this.folder = folder;
+        this.policy = policy;
+        tally = new SeasonTally(policy);
+    }
+
+    /**
+     * Begins the reports of a season.
+     *
+     * @param reportsFolder folder of all seasons; made if it is not there
+     * @param season name of the season, which names its folder
+     * @param policy the operator's rules
+     * @return reports that wait for flights
+     * @throws IOException if the folder cannot be written
+     * @throws IllegalArgumentException if the season's name cannot be that of a folder
+     */
+    public static SeasonReports open(Path reportsFolder, String season, Policy policy) throws IOException {
+        return open(reportsFolder, season, policy, SeasonReports::all);
+    }
+
+    static SeasonReports open(Path reportsFolder, String season, Policy policy, Outputs files) throws IOException {
+        SeasonReports reports = new SeasonReports(StagedFolder.in(reportsFolder, season), policy);
+        try {
+            files.open(reports.folder, policy, reports.outputs);
+            return reports;
+        } catch (IOException | RuntimeException e) {
+            try (reports) {
+                throw e;
+            }
+        }
+    }
+
+    /** The files of a season in the order in which they are written and moved; what names the others comes last. */
+    static void all(StagedFolder folder, Policy policy, List<SeasonOutput> outputs) throws IOException {
+        outputs.add(new FlightsCsv(folder.file(OutputFile.FLIGHTS)));
+        outputs.add(new FindingsCsv(folder.file(OutputFile.FINDINGS)));
+        outputs.add(new RejectedCsv(folder.file(OutputFile.REJECTED), folder.scratch("rejected.waiting")));
+        outputs.add(new SeasonWorkbookOutput(folder.file(OutputFile.SEASON), policy));
+        outputs.add(new ReportPage(folder.file(OutputFile.PAGE)));
+        outputs.add(new RunJson(folder.file(OutputFile.RUN)));
+    }
+
+    /**
+     * Takes the next flight.
+     *
+     * @param flight the flight
+     * @throws IOException if a file cannot be written
+     */
+    public void flight(AuditedFlight flight) throws IOException {
+        tally.add(flight);
+        for (SeasonOutput output : outputs) {
+            output.flight(flight);
+        }
+    }
+
+    /**
+     * Takes the next row that is no flight.
+     *
+     * @param row the row with its reasons
+     * @throws IOException if a file cannot be written
+     */
+    public void rejected(RejectedRow row) throws IOException {
+        for (SeasonOutput output : outputs) {
+            output.rejected(row);
+        }
+    }
+
+    /**
+     * Notes that a whole file could not be read, or not to its end.
+     *
+     * @param problem what is wrong with it
+     */
+    public void fileProblem(InputProblem problem) {
+        fileProblems.add(problem);
+    }
+
+    /**
+     * Writes what is left and moves all files to their place.
+     *
+     * @param facts what was read and under which rules
+     * @return what the season came to
+     * @throws IOException if a file cannot be written or moved
+     */
+    public SeasonSummary finish(RunFacts facts) throws IOException {
+        SeasonResult result = new SeasonResult(tally.summary(), facts, fileProblems, policy, folder.files());
+        for (SeasonOutput output : outputs) {
+            output.finish(result);
+        }
+        folder.publish();
+        return result.summary();
+    }
+
+    /**
+     * Lets go of all files and removes the hidden folder.
+     *
+     * @throws IOException if that fails
+     */
+    @Override
+    public void close() throws IOException {
+        IOException failed = null;
+        List<Closeable> all = new ArrayList<>(outputs);
+        all.add(folder);
+        for (Closeable one : all) {
+            try {
+                one.close();
+            } catch (IOException e) {
+                if (failed == null) {
+                    failed = e;
+                } else {
+                    failed.addSuppressed(e);
+                }
+            }
+        }
+        if (failed != null) {
+            throw failed;
+        }
+    }
+}

@@ -1,0 +1,183 @@
+package org.steelyard.report;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Date;
+import java.util.List;
+import java.util.Optional;
+import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.steelyard.analyse.SeasonSummary;
+import org.steelyard.check.AuditedFlight;
+import org.steelyard.model.Policy;
+import org.steelyard.model.RejectedRow;
+
+/**
+ * The workbook of a season. Flights, findings and rejected rows are streamed to disk as they come; the sheets that sum
+ * them up are made at the end and put before them. The same calls give the same bytes. The file appears under its name
+ * when it is complete; closing without {@link #finish} leaves nothing.
+ *
+ * <p>Not safe for use by several threads at once.
+ */
+public final class SeasonWorkbook implements AutoCloseable {
+
+    /** The format wants a time; one that never changes keeps the bytes the same. */
+    private static final Date STAMP = Date.from(Instant.parse("2000-01-01T00:00:00Z"));
+
+    private static final int ROWS_IN_MEMORY = 32;
+
+    private final Path file;
+    private final Path part;
+    private final Policy policy;
+    private final XSSFWorkbook book = new XSSFWorkbook();
+    private final SXSSFWorkbook streamed = new SXSSFWorkbook(book, ROWS_IN_MEMORY);
+    private final WorkbookStyles listStyles = WorkbookStyles.forLists(book);
+    private final WorkbookStyles styles = WorkbookStyles.forPages(book);
+    private final WorkbookTrimSteps steps = new WorkbookTrimSteps();
+    private final WorkbookText text;
+    private final SheetRoll findingRows;
+    private final SheetRoll noteRows;
+    private final SheetRoll flightRows;
+    private final SheetRoll rejectedRows;
+    private final SheetFindings findings;
+    private final SheetFlights flights;
+    private final SheetRejected rejected;
+
+    private SeasonWorkbook(Path file, Policy policy, WorkbookLimits limits) {
+        this.file = file;
+        this.part = file.resolveSibling("." + file.getFileName() + ".part");
+        this.policy = policy;
+        text = new WorkbookText(limits.cellChars());
+        findingRows = roll(SheetFindings.LAYOUT, limits);
+        noteRows = roll(SheetFindings.NOTES, limits);
+        flightRows = roll(SheetFlights.LAYOUT, limits);
+        rejectedRows = roll(SheetRejected.LAYOUT, limits);
+        findings = new SheetFindings(findingRows, noteRows, listStyles);
+        flights = new SheetFlights(flightRows, listStyles);
+        rejected = new SheetRejected(rejectedRows, listStyles, text, limits.columns());
+    }
+
+    private SheetRoll roll(SheetLayout layout, WorkbookLimits limits) {
+        return new SheetRoll(streamed, listStyles, text, layout, limits.rows());
+    }
+
+    /**
+     * Begins a workbook.
+     *
+     * @param file where it will stand; its folder must exist
+     * @param policy the rules by which the flights were judged
+     * @return a workbook without rows
+     */
+    public static SeasonWorkbook open(Path file, Policy policy) {
+        return open(file, policy, WorkbookLimits.FORMAT);
+    }
+
+    static SeasonWorkbook open(Path file, Policy policy, WorkbookLimits limits) {
+        return new SeasonWorkbook(file, policy, limits);
+    }
+
+    /**
+     * Adds a flight with its findings.
+     *
+     * @param flight the flight
+     * @throws java.io.UncheckedIOException if the disk does not take it
+     */
+    public void flight(AuditedFlight flight) {
+        steps.see(flight);
+        flights.add(flight);
+        findings.add(flight);
+    }
+
+    /**
+     * Adds a row that did not become a flight.
+     *
+     * @param row the row
+     * @throws java.io.UncheckedIOException if the disk does not take it
+     */
+    public void rejected(RejectedRow row) {
+        rejected.add(row);
+    }
+
+    /**
+     * Adds what the season comes to and writes the file.
+     *
+     * @param summary figures of the flights added
+     * @param facts what was read
+     * @throws IOException if the file cannot be written
+     * @throws IllegalStateException if the summary is of another number of flights
+     */
+    public void finish(SeasonSummary summary, RunFacts facts) throws IOException {
+        if (summary.all().flights() != flightRows.rows()) {
+            throw new IllegalStateException("the summary is of " + summary.all().flights() + " flights, but "
+                    + flightRows.rows() + " were written");
+        }
+        WorkbookPage page = new WorkbookPage(text.cell(facts.season()));
+        new SheetOverview(grid(SheetOverview.NAME), styles, steps).write(summary, facts, page);
+        new SheetTrimSpread(grid(SheetTrimSpread.NAME), styles, steps).write(summary.trim(), page);
+        SheetRunFacts runFacts = new SheetRunFacts(grid(SheetRunFacts.NAME), styles);
+        runFacts.write(facts, policy, List.of(findingRows, flightRows, noteRows, rejectedRows), text.cutCells());
+        order();
+        runFacts.print(page);
+        findingRows.finish(page, SheetFindings.NONE);
+        noteRows.finish(page, SheetFindings.NO_NOTES);
+        flightRows.finish(page, SheetFlights.NONE);
+        rejectedRows.finish(page, SheetRejected.NONE);
+        properties(facts);
+        write();
+    }
+
+    private SheetGrid grid(String name) {
+        return new SheetGrid(book.createSheet(name), text);
+    }
+
+    private void order() {
+        List<String> names = new ArrayList<>();
+        names.add(SheetOverview.NAME);
+        names.addAll(findingRows.names());
+        names.addAll(flightRows.names());
+        names.add(SheetTrimSpread.NAME);
+        names.addAll(noteRows.names());
+        names.addAll(rejectedRows.names());
+        names.add(SheetRunFacts.NAME);
+        for (int position = 0; position < names.size(); position++) {
+            book.setSheetOrder(names.get(position), position);
+        }
+        book.setActiveSheet(0);
+        book.setSelectedTab(0);
+    }
+
+    private void properties(RunFacts facts) {
+        CoreProperties core = book.getProperties().getCoreProperties();
+        core.setCreator("Steelyard");
+        core.setTitle(text.cell("Season " + facts.season()));
+        core.setDescription(Caution.TEXT);
+        core.setCreated(Optional.of(STAMP));
+        core.setModified(Optional.of(STAMP));
+    }
+
+    private void write() throws IOException {
+        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(part), 1 << 16)) {
+            streamed.write(out);
+        }
+        try {
+            Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    /** Removes everything temporary; the finished file stays. */
+    @Override
+    public void close() throws IOException {
+        Files.deleteIfExists(part);
+        streamed.close();
+    }
+}

@@ -1,0 +1,104 @@
+package org.steelyard.report;
+
+import java.util.List;
+import org.steelyard.check.AuditedFlight;
+import org.steelyard.check.FindingText;
+import org.steelyard.model.AircraftType;
+import org.steelyard.model.Finding;
+import org.steelyard.model.FlightIdent;
+import org.steelyard.model.Loading;
+import org.steelyard.model.Quantity;
+import org.steelyard.model.Severity;
+
+/** One row for each finding, in the order of the input; notes have a sheet of their own, as they may be many. */
+final class SheetFindings {
+
+    static final String NONE = "No flight is outside a limit or close to one.";
+    static final String NO_NOTES = "There are no notes.";
+    static final SheetLayout LAYOUT = layout(
+            "Findings",
+            "Breaches and marginals in the order of the input. Value, limit and margin are in the unit beside them, that of"
+                    + " the type's users; a negative margin is outside the limit.");
+    static final SheetLayout NOTES = layout(
+            "Notes", "What is worth knowing of a flight though no limit is concerned, in the order of the input.");
+
+    private static final int SENTENCE_CHARS = 84;
+
+    private final SheetRoll findings;
+    private final SheetRoll notes;
+    private final WorkbookStyles styles;
+
+    SheetFindings(SheetRoll findings, SheetRoll notes, WorkbookStyles styles) {
+        this.findings = findings;
+        this.notes = notes;
+        this.styles = styles;
+    }
+
+    private static SheetLayout layout(String name, String note) {
+        return new SheetLayout(
+                name,
+                note,
+                List.of(
+                        SheetColumn.text("Severity", 12),
+                        SheetColumn.text("Flight", 11),
+                        SheetColumn.text("Date", 13),
+                        SheetColumn.text("Tail", 11),
+                        SheetColumn.text("Type", 14),
+                        SheetColumn.text("From", 8),
+                        SheetColumn.text("To", 8),
+                        SheetColumn.text("State", 13),
+                        SheetColumn.text("Kind", 17),
+                        SheetColumn.text("What was found", SENTENCE_CHARS),
+                        SheetColumn.number("Value", 10),
+                        SheetColumn.number("Limit", 10),
+                        SheetColumn.number("Margin", 10),
+                        SheetColumn.text("Unit", 8),
+                        SheetColumn.text("File", 22),
+                        SheetColumn.text("Sheet", 10),
+                        SheetColumn.number("Row", 9)),
+                2,
+                1,
+                1);
+    }
+
+    void add(AuditedFlight flight) {
+        for (Finding finding : flight.assessment().findings()) {
+            add(flight.loading(), finding);
+        }
+    }
+
+    private void add(Loading loading, Finding finding) {
+        FlightIdent ident = loading.flight();
+        AircraftType type = loading.type();
+        SheetRoll roll = finding.severity() == Severity.NOTE ? notes : findings;
+        String sentence = WorkbookWords.sentence(FindingText.sentence(finding, type));
+        SheetRow row = roll.next()
+                .lines(1 + sentence.length() / (SENTENCE_CHARS + 4))
+                .label(WorkbookWords.severity(finding.severity()), styles.severity(finding.severity()))
+                .data(ident.flight(), styles.text)
+                .date(ident.date(), styles)
+                .data(loading.tail().registration(), styles.text)
+                .data(type.id(), styles.text)
+                .data(ident.from(), styles.text)
+                .data(ident.to(), styles.text)
+                .data(finding.phase().label(), styles.text)
+                .data(finding.code().code(), styles.text)
+                .data(sentence, styles.wrapped);
+        numbers(row, finding, type);
+        row.data(loading.origin().file(), styles.text)
+                .data(loading.origin().sheet(), styles.text)
+                .number(loading.origin().row(), styles.rowNumber);
+    }
+
+    private void numbers(SheetRow row, Finding finding, AircraftType type) {
+        if (finding.quantity() == Quantity.NONE) {
+            row.skip(4);
+            return;
+        }
+        var style = styles.decimals(FindingText.decimals(finding.quantity(), type));
+        row.number(FindingText.value(finding, type), style)
+                .number(FindingText.limit(finding, type), style)
+                .number(FindingText.margin(finding, type), style)
+                .data(FindingText.unit(finding.quantity(), type), styles.text);
+    }
+}

@@ -1,0 +1,205 @@
+package org.steelyard.report;
+
+import static org.steelyard.report.SheetOverview.END;
+import static org.steelyard.report.SheetOverview.FEW;
+import static org.steelyard.report.SheetOverview.LEFT;
+import static org.steelyard.report.SheetOverview.RIGHT;
+import static org.steelyard.report.SheetOverview.TABLE;
+
+import java.util.Comparator;
+import java.util.List;
+import org.steelyard.analyse.FindingCount;
+import org.steelyard.analyse.SeasonSummary;
+import org.steelyard.analyse.Spread;
+import org.steelyard.analyse.StatusCount;
+import org.steelyard.analyse.TrimGroup;
+import org.steelyard.analyse.WorstFlight;
+import org.steelyard.check.FindingText;
+import org.steelyard.model.FlightIdent;
+import org.steelyard.model.Loading;
+import org.steelyard.model.Severity;
+
+/** The tables of the overview: as much as fits on its page, with a line that says where the rest is. */
+final class SheetOverviewTables {
+
+    private static final int WORST_ROWS = 8;
+    private static final int TABLE_ROWS = 9;
+    private static final int GROUP_ROWS = 5;
+
+    private final SheetGrid grid;
+    private final WorkbookStyles styles;
+    private final WorkbookTrimSteps steps;
+
+    SheetOverviewTables(SheetGrid grid, WorkbookStyles styles, WorkbookTrimSteps steps) {
+        this.grid = grid;
+        this.styles = styles;
+        this.steps = steps;
+    }
+
+    void write(SeasonSummary season) {
+        worst(season.worst(), season.all().breached());
+        typicalAndKinds(season);
+        offenders(season);
+    }
+
+    private void worst(List<WorstFlight> worst, long breached) {
+        if (worst.isEmpty()) {
+            return;
+        }
+        section(LEFT, END, "Farthest outside");
+        SheetRow head = grid.row(15).at(LEFT);
+        for (String heading : List.of("Flight", "Date", "Tail", "Type", "From", "To", "What was found")) {
+            head.label(heading, styles.tableHeading);
+            if (heading.equals("To")) {
+                head.at(RIGHT - 2);
+            }
+        }
+        grid.join(RIGHT - 2, END);
+        worst.stream().limit(WORST_ROWS).forEach(this::worst);
+        more(LEFT, END, breached - Math.min(worst.size(), WORST_ROWS), "breached flight", SheetFindings.LAYOUT.name());
+        grid.gap(6);
+    }
+
+    private void worst(WorstFlight worst) {
+        Loading loading = worst.flight().loading();
+        FlightIdent ident = loading.flight();
+        grid.row(14)
+                .at(LEFT)
+                .data(ident.flight(), styles.text)
+                .date(ident.date(), styles)
+                .data(loading.tail().registration(), styles.text)
+                .data(loading.type().id(), styles.text)
+                .data(ident.from(), styles.text)
+                .data(ident.to(), styles.text)
+                .at(RIGHT - 2)
+                .data(WorkbookWords.sentence(FindingText.sentence(worst.finding(), loading.type())), styles.text);
+        grid.join(RIGHT - 2, END);
+    }
+
+    private void typicalAndKinds(SeasonSummary season) {
+        int top = grid.position();
+        typical(season.trim());
+        int below = grid.position();
+        grid.moveTo(top);
+        kinds(season.findings());
+        grid.moveTo(Math.max(below, grid.position()));
+        grid.gap(6);
+    }
+
+    private void typical(List<TrimGroup> groups) {
+        section(LEFT, LEFT + TABLE - 1, "Typical take-off trim");
+        head(LEFT, 2, "Type", "Flaps", "Flights", "25 %", "Median", "75 %", "CG median,\n% MAC");
+        groups.stream().limit(TABLE_ROWS).forEach(this::typical);
+        more(LEFT, LEFT + TABLE - 1, groups.size() - TABLE_ROWS, "group", SheetTrimSpread.NAME);
+    }
+
+    private void typical(TrimGroup group) {
+        SheetRow row = grid.row(14)
+                .at(LEFT)
+                .data(group.typeId(), styles.text)
+                .data(group.flaps().isBlank() ? "not given" : group.flaps(), styles.text)
+                .number(group.cgPercentMac().n(), styles.whole.plain());
+        if (group.trimUnits().isPresent()) {
+            Spread trim = group.trimUnits().get();
+            row.label(steps.text(group, trim.p25()), styles.setting.plain())
+                    .label(steps.text(group, trim.median()), styles.setting.plain())
+                    .label(steps.text(group, trim.p75()), styles.setting.plain());
+        } else {
+            row.label("no scale", styles.quietRight).skip(2);
+        }
+        row.number(group.cgPercentMac().median(), styles.decimals(1));
+    }
+
+    private void kinds(List<FindingCount> counts) {
+        section(RIGHT, END, "Kinds of findings");
+        SheetRow head =
+                grid.row(26).at(RIGHT).label("Kind", styles.tableHeading).at(RIGHT + 4);
+        head.label("Severity", styles.tableHeading)
+                .label("Findings", styles.tableHeadingRight)
+                .label("Flights", styles.tableHeadingRight);
+        grid.join(RIGHT, RIGHT + 3);
+        counts.stream().limit(TABLE_ROWS).forEach(this::kind);
+        more(RIGHT, END, counts.size() - TABLE_ROWS, "kind", SheetFindings.LAYOUT.name());
+    }
+
+    private void kind(FindingCount count) {
+        Severity severity = count.severity();
+        grid.row(14)
+                .at(RIGHT)
+                .label(WorkbookWords.kind(count.code(), severity), styles.text.plain())
+                .at(RIGHT + 4)
+                .label(WorkbookWords.severity(severity), styles.severity(severity))
+                .number(count.findings(), styles.whole.plain())
+                .number(count.flights(), styles.whole.plain());
+        grid.join(RIGHT, RIGHT + 3);
+    }
+
+    private void offenders(SeasonSummary season) {
+        int top = grid.position();
+        groups(LEFT, "Tails by share breached", "Tail", season.tails());
+        int below = grid.position();
+        grid.moveTo(top);
+        groups(RIGHT, "Routes by share breached", "Route", season.routes());
+        grid.moveTo(Math.max(below, grid.position()));
+        grid.gap(8);
+    }
+
+    private void groups(int from, String title, String what, List<StatusCount> groups) {
+        List<StatusCount> ranked = ranked(groups);
+        section(from, from + TABLE - 1, title);
+        head(from, 2, what, "", "Flights", "Breached", "Marginal", "Share", "");
+        if (ranked.isEmpty()) {
+            grid.row(14).at(from).label("None has a breached flight.", styles.quiet);
+            grid.join(from, from + TABLE - 1);
+        }
+        ranked.stream().limit(GROUP_ROWS).forEach(count -> group(from, count));
+    }
+
+    /** Those with few flights last: one bad flight of one says little. */
+    static List<StatusCount> ranked(List<StatusCount> groups) {
+        return groups.stream()
+                .filter(count -> count.breached() > 0)
+                .sorted(Comparator.comparing((StatusCount count) -> count.flights() < FEW)
+                        .thenComparing(SheetOverviewTables::shareBreached, Comparator.reverseOrder())
+                        .thenComparing(StatusCount::breached, Comparator.reverseOrder())
+                        .thenComparing(StatusCount::group))
+                .toList();
+    }
+
+    private static double shareBreached(StatusCount count) {
+        return (double) count.breached() / count.flights();
+    }
+
+    private void group(int from, StatusCount count) {
+        SheetRow row = grid.row(14).at(from).data(count.group(), styles.text).at(from + 2);
+        row.number(count.flights(), styles.whole.plain())
+                .number(count.breached(), styles.whole.plain())
+                .number(count.marginal(), styles.whole.plain())
+                .number(shareBreached(count), styles.share);
+        if (count.flights() < FEW) {
+            row.label("few flights", styles.quietRight);
+        }
+        grid.join(from, from + 1);
+    }
+
+    private void section(int from, int to, String title) {
+        grid.row(20).at(from).label(title, styles.section);
+        grid.join(from, to);
+    }
+
+    private void head(int from, int words, String... headings) {
+        SheetRow row = grid.row(26).at(from);
+        for (int i = 0; i < headings.length; i++) {
+            row.label(headings[i], i < words ? styles.tableHeading : styles.tableHeadingRight);
+        }
+    }
+
+    private void more(int from, int to, long left, String what, String sheet) {
+        if (left > 0) {
+            grid.row(14)
+                    .at(from)
+                    .label("… and " + WorkbookWords.count(left, "more " + what) + ": sheet " + sheet, styles.quiet);
+            grid.join(from, to);
+        }
+    }
+}

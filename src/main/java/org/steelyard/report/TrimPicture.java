@@ -1,0 +1,84 @@
+package org.steelyard.report;
+
+import java.util.List;
+import org.steelyard.analyse.Spread;
+import org.steelyard.analyse.TrimGroup;
+import org.steelyard.check.FindingText;
+import org.steelyard.model.TrimUnit;
+
+/**
+ * How the take-off trim of one type spreads, a row for each flap setting: a box from the 25th to the 75th percentile
+ * with a bar at the median, a line from the 5th to the 95th, dots at the least and the greatest. Nose-up to the right.
+ */
+final class TrimPicture {
+
+    private static final double WIDTH = 420;
+    private static final double LEFT = 92;
+    private static final double RIGHT = 404;
+    private static final double TOP = 6;
+    private static final double ROW = 30;
+
+    private final String typeName;
+    private final List<TrimGroup> groups;
+    private final Scale trim;
+    private final double bottom;
+
+    /** The groups must have a trim. */
+    TrimPicture(String typeName, List<TrimGroup> groups) {
+        this.typeName = typeName;
+        this.groups = List.copyOf(groups);
+        Range range = new Range();
+        for (TrimGroup group : groups) {
+            Spread spread = group.trimUnits().orElseThrow();
+            range.add(spread.min());
+            range.add(spread.max());
+        }
+        trim = range.grown(0.08).scale(LEFT, RIGHT);
+        bottom = TOP + ROW * groups.size();
+    }
+
+    void draw(Html html) {
+        Svg.open(html, "picture", WIDTH, bottom + 40, "Spread of take-off trim of " + typeName + " by flap setting");
+        TrimUnit unit = groups.get(0).unit();
+        for (double mark : trim.marks(4)) {
+            Svg.line(html, mark == 0 ? "grid zero" : "grid", trim.px(mark), TOP, trim.px(mark), bottom);
+            String label = FindingText.trim(mark, Math.pow(10, -trim.decimals(4)), unit);
+            Svg.text(html, trim.px(mark), bottom + 16, "middle", label);
+        }
+        Svg.text(html, (LEFT + RIGHT) / 2, bottom + 34, "middle", "take-off trim" + unitText(unit));
+        for (int i = 0; i < groups.size(); i++) {
+            row(html, groups.get(i), TOP + ROW * (i + 0.5));
+        }
+        html.closeBlock();
+    }
+
+    private static String unitText(TrimUnit unit) {
+        return unit == TrimUnit.UNITS ? ", units" : "";
+    }
+
+    private void row(Html html, TrimGroup group, double y) {
+        Spread spread = group.trimUnits().orElseThrow();
+        String flaps = group.flaps().isBlank() ? "flaps not given" : "flaps " + group.flaps();
+        Svg.text(html, LEFT - 8, y - 1, "end", flaps);
+        html.element(
+                "text",
+                Shown.counted(spread.n(), "flight"),
+                "class",
+                "small",
+                "x",
+                Svg.px(LEFT - 8),
+                "y",
+                Svg.px(y + 10),
+                "text-anchor",
+                "end");
+        Svg.line(html, "whisker", trim.px(spread.p5()), y, trim.px(spread.p95()), y);
+        double from = trim.px(spread.p25());
+        double to = trim.px(spread.p75());
+        Svg.rect(html, "box", from, y - 7, Math.max(1, to - from), 14);
+        Svg.line(html, "median", trim.px(spread.median()), y - 9, trim.px(spread.median()), y + 9);
+        StringBuilder ends = new StringBuilder();
+        Mark.CLEAN.at(ends, trim.px(spread.min()), y);
+        Mark.CLEAN.at(ends, trim.px(spread.max()), y);
+        Svg.path(html, "ends", ends);
+    }
+}

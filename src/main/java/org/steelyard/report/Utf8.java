@@ -1,0 +1,27 @@
+package org.steelyard.report;
+
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.CharsetEncoder;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Text files in UTF-8. Halves of surrogate pairs, which stand for no character, become the sign U+FFFD. */
+final class Utf8 {
+
+    private static final int BUFFER = 1 << 16;
+
+    private Utf8() {}
+
+    static Writer writer(Path file) throws IOException {
+        CharsetEncoder encoder = StandardCharsets.UTF_8
+                .newEncoder()
+                .onMalformedInput(CodingErrorAction.REPLACE)
+                .replaceWith(new byte[] {(byte) 0xEF, (byte) 0xBF, (byte) 0xBD});
+        return new BufferedWriter(new OutputStreamWriter(Files.newOutputStream(file), encoder), BUFFER);
+    }
+}

@@ -1,0 +1,98 @@
+package org.steelyard.run;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Future;
+import org.steelyard.model.ColumnMap;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.Origin;
+import org.steelyard.model.ProblemCode;
+import org.steelyard.read.RawRows;
+import org.steelyard.read.ReadOptions;
+import org.steelyard.read.SourceFile;
+import org.steelyard.read.Tails;
+
+/** The reading thread: goes through the files and hands batches of rows to the workers, in order. */
+final class Reading implements Runnable {
+
+    private static final int BATCH_ROWS = 500;
+
+    private final List<Path> files;
+    private final ReadOptions options;
+    private final Tails tails;
+    private final RowAuditor auditor;
+    private final ExecutorService workers;
+    private final BlockingQueue<Future<Step>> steps;
+
+    Reading(
+            List<Path> files,
+            ReadOptions options,
+            Tails tails,
+            RowAuditor auditor,
+            ExecutorService workers,
+            BlockingQueue<Future<Step>> steps) {
+        this.files = List.copyOf(files);
+        this.options = options;
+        this.tails = tails;
+        this.auditor = auditor;
+        this.workers = workers;
+        this.steps = steps;
+    }
+
+    @Override
+    public void run() {
+        try {
+            Step last = new Step.End();
+            try {
+                for (int i = 0; i < files.size(); i++) {
+                    read(files.get(i), i + 1);
+                }
+            } catch (IOException | RuntimeException | Error e) {
+                last = new Step.Failed(e);
+            }
+            put(last);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt(); // the collector has given up and does not wait for anything
+        }
+    }
+
+    private void read(Path file, int number) throws IOException, InterruptedException {
+        String name = String.valueOf(file.getFileName());
+        try {
+            put(new Step.FileBegins(name, Checksum.sha256(file), Files.size(file), number));
+        } catch (IOException e) {
+            put(new Step.FileBegins(name, "", 0, number));
+            put(new Step.FileEnds("", List.of(), List.of(unreadable(name, e))));
+            return;
+        }
+        try (SourceFile source = SourceFile.open(file, options, tails)) {
+            for (Optional<RawRows> batch = source.nextBatch(BATCH_ROWS);
+                    batch.isPresent();
+                    batch = source.nextBatch(BATCH_ROWS)) {
+                RawRows rows = batch.get();
+                steps.put(workers.submit(() -> new Step.Rows(auditor.audit(rows))));
+            }
+            put(new Step.FileEnds(source.map().map(ColumnMap::name).orElse(""), source.notes(), source.problems()));
+        }
+    }
+
+    private static InputProblem unreadable(String name, IOException e) {
+        return new InputProblem(
+                new Origin(name, "", 0),
+                "",
+                ProblemCode.UNREADABLE,
+                "the file cannot be read: " + e.getClass().getSimpleName(),
+                "",
+                "a file that may be read");
+    }
+
+    private void put(Step step) throws InterruptedException {
+        steps.put(CompletableFuture.completedFuture(step));
+    }
+}

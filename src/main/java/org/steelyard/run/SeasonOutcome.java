@@ -1,0 +1,23 @@
+package org.steelyard.run;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.steelyard.analyse.SeasonSummary;
+import org.steelyard.model.InputProblem;
+import org.steelyard.report.RunFacts;
+
+/**
+ * What came of an audit.
+ *
+ * @param summary what the season comes to
+ * @param facts what was read
+ * @param fileProblems files that could not be read, or not to their end
+ * @param folder the season's folder of reports
+ */
+public record SeasonOutcome(SeasonSummary summary, RunFacts facts, List<InputProblem> fileProblems, Path folder) {
+
+    /** Copies the list. */
+    public SeasonOutcome {
+        fileProblems = List.copyOf(fileProblems);
+    }
+}

@@ -1,0 +1,92 @@
+package org.steelyard.run;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.steelyard.analyse.SeasonSummary;
+import org.steelyard.read.SeasonFolder;
+import org.steelyard.read.SeasonUnreadableException;
+import org.steelyard.read.Tails;
+import org.steelyard.report.RunFacts;
+import org.steelyard.report.SeasonReports;
+
+/** Audits one season. */
+public final class SeasonRun {
+
+    private static final int BATCHES_AHEAD_PER_THREAD = 4;
+
+    private SeasonRun() {}
+
+    /**
+     * Reads a season, audits every flight and writes the reports.
+     *
+     * @param request what and how
+     * @param progress hears how it gets on
+     * @return what came of it
+     * @throws SeasonUnreadableException if there is nothing to read where the season should be
+     * @throws IOException if the reports cannot be written; those of an earlier run are then still whole
+     * @throws InterruptedException if the calling thread is interrupted
+     */
+    public static SeasonOutcome audit(SeasonRequest request, Progress progress)
+            throws SeasonUnreadableException, IOException, InterruptedException {
+        SeasonFolder folder = SeasonFolder.list(request.season());
+        try (SeasonReports reports = SeasonReports.open(
+                request.reports(), request.name(), request.configuration().policy())) {
+            BlockingQueue<Future<Step>> steps = new ArrayBlockingQueue<>(request.threads() * BATCHES_AHEAD_PER_THREAD);
+            Collector collector =
+                    new Collector(steps, reports, progress, folder.files().size());
+            collect(request, folder, steps, collector);
+            requireRows(collector);
+            progress.finishing();
+            RunFacts facts = facts(request, folder, collector);
+            SeasonSummary summary = reports.finish(facts);
+            return new SeasonOutcome(
+                    summary, facts, collector.problems(), request.reports().resolve(request.name()));
+        }
+    }
+
+    private static void collect(
+            SeasonRequest request, SeasonFolder folder, BlockingQueue<Future<Step>> steps, Collector collector)
+            throws IOException, InterruptedException {
+        ExecutorService workers = Executors.newFixedThreadPool(request.threads());
+        Thread reader = new Thread(
+                new Reading(
+                        folder.files(),
+                        request.reading(),
+                        Tails.of(request.configuration().tails().values()),
+                        new RowAuditor(request.configuration().policy()),
+                        workers,
+                        steps),
+                "steelyard-reading");
+        try {
+            reader.start();
+            collector.collect();
+        } finally {
+            reader.interrupt();
+            workers.shutdownNow();
+            reader.join();
+        }
+    }
+
+    /** Where no file gave a single row, the reports of an earlier run are worth more than empty ones. */
+    private static void requireRows(Collector collector) throws SeasonUnreadableException {
+        boolean nothing = collector.inputs().stream().allMatch(input -> input.rowsSeen() == 0);
+        if (nothing && !collector.problems().isEmpty()) {
+            throw new SeasonUnreadableException(collector.problems());
+        }
+    }
+
+    private static RunFacts facts(SeasonRequest request, SeasonFolder folder, Collector collector) {
+        List<RunFacts.ConfigFile> config = request.configuration().sources().stream()
+                .map(source -> new RunFacts.ConfigFile(source.path(), source.sha256()))
+                .toList();
+        List<RunFacts.SkippedFile> skipped = folder.skipped().stream()
+                .map(entry -> new RunFacts.SkippedFile(entry.name(), entry.reason()))
+                .toList();
+        return new RunFacts(request.name(), request.version(), request.options(), collector.inputs(), config, skipped);
+    }
+}

@@ -1,0 +1,104 @@
+package org.steelyard.read;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.steelyard.read.Fixtures.MAP;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.steelyard.model.ColumnMap;
+import org.steelyard.model.Field;
+
+class MapChoiceTest {
+
+    private static final ColumnMap DUTCH = Fixtures.map(
+            "dutch",
+            Fixtures.key("Vlucht", Field.FLIGHT),
+            Fixtures.date("Datum", "dd-MM-yyyy"),
+            Fixtures.key("Toestel", Field.TAIL),
+            Fixtures.text("Van", Field.FROM));
+    private static final ColumnMap SMALL = Fixtures.map(
+            "small",
+            Fixtures.key("Flight", Field.FLIGHT),
+            Fixtures.key("Date", Field.DATE),
+            Fixtures.key("Tail", Field.TAIL));
+
+    @TempDir
+    private Path folder;
+
+    private String chosen(String name, String headings, ColumnMap... maps) throws IOException {
+        return ReadAll.text(folder, name, headings + "\n", maps).mapName();
+    }
+
+    @Test
+    void theMapWhoseHeadingsAreThereIsChosen() throws IOException {
+        assertThat(chosen("s.csv", "Vlucht;Datum;Toestel;Pax", MAP, DUTCH)).isEqualTo("dutch");
+        assertThat(chosen("s.csv", "Flight;Date;Tail;Pax", DUTCH, MAP)).isEqualTo("club");
+    }
+
+    @Test
+    void ofSeveralTheOneThatKnowsTheMostHeadingsIsChosenAndElseTheFirst() throws IOException {
+        assertThat(chosen("s.csv", "Flight;Date;Tail;Pax", SMALL, MAP)).isEqualTo("club");
+        assertThat(chosen("s.csv", "Flight;Date;Tail", SMALL, MAP)).isEqualTo("small");
+        assertThat(chosen("s.csv", "Flight;Date;Tail", MAP, SMALL)).isEqualTo("club");
+    }
+
+    @Test
+    void theNameOfTheFileGoesBeforeItsHeadings() throws IOException {
+        ColumnMap forLogs = Fixtures.forFiles(SMALL, "log-*.csv", "*.tsv");
+        assertThat(chosen("LOG-5.csv", "Flight;Date;Tail;Pax", forLogs, MAP)).isEqualTo("small");
+        assertThat(chosen("other.csv", "Flight;Date;Tail;Pax", forLogs, MAP)).isEqualTo("club");
+    }
+
+    @Test
+    void theMapAskedForGoesBeforeAll() throws IOException {
+        Path file = Files.writeString(folder.resolve("log-5.csv"), "Flight;Date;Tail;Pax\n");
+        ReadOptions options = new ReadOptions(
+                List.of(Fixtures.forFiles(SMALL, "log*"), MAP),
+                Optional.of("club"),
+                Optional.empty(),
+                Optional.empty());
+        assertThat(ReadAll.of(file, options).mapName()).isEqualTo("club");
+        ReadOptions unknown =
+                new ReadOptions(List.of(SMALL, MAP), Optional.of("x"), Optional.empty(), Optional.empty());
+        assertThat(ReadAll.of(file, unknown).problems())
+                .containsExactly("log-5.csv: there is no such heading map (value 'x'; expected one of small, club)");
+    }
+
+    @Test
+    void whereNoMapFitsTheNearestIsNamedWithWhatItRequires() throws IOException {
+        assertThat(ReadAll.text(folder, "s.csv", "Vlucht;Dag;Toestel;Van;Flight\n", MAP, DUTCH)
+                        .problems())
+                .containsExactly(
+                        "s.csv:1: no heading map fits; the nearest, 'dutch', requires 'Datum' (value 'Vlucht, Dag,"
+                                + " Toestel, Van, Flight'; expected a heading map for this file)");
+    }
+
+    @Test
+    void aMapWithoutAFieldThatEveryRowNeedsFitsNothing() throws IOException {
+        ColumnMap map = Fixtures.map("odd", Fixtures.text("Flight", Field.FLIGHT), Fixtures.text("Date", Field.DATE));
+        assertThat(ReadAll.text(folder, "s.csv", "Flight;Day\n", map).problems())
+                .containsExactly("s.csv:1: required headings are missing: 'Date', '(none in the map for tail)'"
+                        + " (value 'Flight, Day'; expected every required heading of the heading map 'odd')");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "season-*.csv, Season-2024.CSV, true",
+        "season-?.csv, season-12.csv, false",
+        "season-??.csv, season-12.csv, true",
+        "*, anything, true",
+        "*.csv, a.csv.txt, false",
+        "a*b*c, aXbbYc, true",
+        "a.csv, axcsv, false"
+    })
+    void aPatternMatchesTheWholeName(String pattern, String name, boolean matches) {
+        assertThat(MapChoice.matches(pattern, name)).isEqualTo(matches);
+    }
+}

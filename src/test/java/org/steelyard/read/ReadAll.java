@@ -1,0 +1,81 @@
+package org.steelyard.read;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.steelyard.model.ColumnMap;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.Loading;
+import org.steelyard.model.RejectedRow;
+
+/** Drives the reading of one file as a run does, and counts that no row is lost. */
+record ReadAll(
+        List<Loading> accepted,
+        List<RejectedRow> rejected,
+        int blank,
+        int seen,
+        String mapName,
+        List<String> headings,
+        List<String> problems,
+        List<String> notes) {
+
+    static ReadAll of(Path path, ReadOptions options) {
+        List<Loading> accepted = new ArrayList<>();
+        List<RejectedRow> rejected = new ArrayList<>();
+        int blank = 0;
+        int seen = 0;
+        try (SourceFile source = SourceFile.open(path, options, Fixtures.TAILS)) {
+            Optional<RawRows> batch = source.nextBatch(3);
+            while (batch.isPresent()) {
+                seen += batch.get().rows().size();
+                for (ParsedRow row : batch.get().parse()) {
+                    if (row instanceof ParsedRow.Accepted good) {
+                        accepted.add(good.loading());
+                    } else if (row instanceof ParsedRow.Rejected bad) {
+                        rejected.add(bad.row());
+                    } else {
+                        blank++;
+                    }
+                }
+                batch = source.nextBatch(3);
+            }
+            assertThat(accepted.size() + rejected.size() + blank).isEqualTo(seen);
+            return new ReadAll(
+                    accepted,
+                    rejected,
+                    blank,
+                    seen,
+                    source.map().map(ColumnMap::name).orElse(""),
+                    source.headings(),
+                    source.problems().stream().map(InputProblem::message).toList(),
+                    source.notes());
+        }
+    }
+
+    static ReadAll of(Path path, ColumnMap... maps) {
+        return of(path, ReadOptions.of(List.of(maps)));
+    }
+
+    /** Reads text as a file of the given name. */
+    static ReadAll text(Path folder, String name, String text, ColumnMap... maps) throws IOException {
+        return of(Files.writeString(folder.resolve(name), text, StandardCharsets.UTF_8), maps);
+    }
+
+    /** Every reason of every rejected row, in one line each. */
+    List<String> reasons() {
+        return rejected.stream()
+                .flatMap(row -> row.problems().stream())
+                .map(InputProblem::message)
+                .toList();
+    }
+
+    List<String> flights() {
+        return accepted.stream().map(loading -> loading.flight().flight()).toList();
+    }
+}

@@ -1,0 +1,64 @@
+package org.steelyard.report;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.steelyard.check.AuditedFlight;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.Origin;
+import org.steelyard.model.ProblemCode;
+import org.steelyard.model.RejectedRow;
+
+/** Writes whole seasons for the tests of reports. */
+final class Runs {
+
+    static final String SEASON = "2025";
+
+    private Runs() {}
+
+    static RunFacts facts(long flights, long rejected) {
+        return new RunFacts(
+                SEASON,
+                "0.1.0",
+                List.of("threads=2"),
+                List.of(new RunFacts.InputFile(
+                        "season.csv",
+                        "ab".repeat(32),
+                        1234,
+                        "plain",
+                        flights + rejected + 1,
+                        flights,
+                        rejected,
+                        1,
+                        List.of("column 'gate' is carried along"))),
+                List.of(new RunFacts.ConfigFile("policy.yaml", "cd".repeat(32))),
+                List.of(new RunFacts.SkippedFile("notes.txt", "not a CSV or XLSX file")));
+    }
+
+    static RejectedRow rejected(long row, List<String> headings, String... cells) {
+        Origin origin = new Origin("season.csv", "", row);
+        InputProblem problem = new InputProblem(
+                origin, headings.get(0), ProblemCode.NOT_A_NUMBER, "not a number", cells[0], "a mass in kg");
+        return new RejectedRow(origin, "plain", headings, List.of(cells), List.of(problem));
+    }
+
+    /** Writes a season and hands back its folder. */
+    static Path write(Path reports, List<AuditedFlight> flights, List<RejectedRow> rejected) throws IOException {
+        try (SeasonReports season = SeasonReports.open(reports, SEASON, Flights.POLICY)) {
+            for (AuditedFlight flight : flights) {
+                season.flight(flight);
+            }
+            for (RejectedRow row : rejected) {
+                season.rejected(row);
+            }
+            season.finish(facts(flights.size(), rejected.size()));
+        }
+        return reports.resolve(SEASON);
+    }
+
+    static String text(Path file) throws IOException {
+        return Files.readString(file, StandardCharsets.UTF_8);
+    }
+}
