@@ -10,9 +10,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import org.steelyard.config.ConfigFault;
-import org.steelyard.config.ConfigFolder;
-import org.steelyard.config.ConfigResult;
 import org.steelyard.config.Configuration;
 import org.steelyard.model.ColumnMap;
 
@@ -53,23 +50,6 @@ public final class DemoSeason {
             Files.write(folder.resolve(file.name()), bytes);
         }
         Files.writeString(dataIn.resolve("demo-key.csv"), KeyFile.text(files), StandardCharsets.UTF_8);
-    }
-
-    /**
-     * Writes the season again, for who has changed the configuration or the generator.
-     *
-     * @param args the configuration folder and the folder for the season
-     * @throws IOException if a file cannot be written
-     */
-    public static void main(String[] args) throws IOException {
-        ConfigResult result = ConfigFolder.load(Path.of(args[0]));
-        if (result instanceof ConfigResult.Loaded loaded) {
-            write(Path.of(args[1]), loaded.configuration());
-        } else if (result instanceof ConfigResult.Faulty faulty) {
-            throw new IllegalArgumentException(String.join(
-                    System.lineSeparator(),
-                    faulty.faults().stream().map(ConfigFault::message).toList()));
-        }
     }
 
     private List<SeasonFile> files() throws IOException {
