@@ -25,12 +25,13 @@ import org.steelyard.model.SharingRule;
 import org.steelyard.model.Tank;
 import org.steelyard.model.TankPoint;
 import org.steelyard.model.ZoneLoad;
+import org.steelyard.samples.Draws;
 import org.steelyard.samples.RandomAircraft;
 
 /** Laws of the lever, tried on thousands of aircraft drawn from printed seeds. */
 class BalanceLawsTest {
 
-    private static final int AIRCRAFT = 5000;
+    private static final int AIRCRAFT = Draws.of(5000);
     private static final List<Phase> STATES =
             List.of(Phase.DRY_OPERATING, Phase.ZERO_FUEL, Phase.RAMP, Phase.TAKEOFF, Phase.LANDING);
 
@@ -237,7 +238,7 @@ class BalanceLawsTest {
     @Test
     void totalsSharedOutKeepTheirSum() {
         for (SharingRule rule : SharingRule.values()) {
-            LongStream.range(0, 500).forEach(seed -> {
+            LongStream.range(0, Draws.of(500)).forEach(seed -> {
                 Loading detailed = new RandomAircraft(seed).loading();
                 Loading totals = withTotals(detailed, 40 + (int) seed % 90, 3000);
                 Balance balance = Balancer.balance(totals, new Policy(0, 0, 0, 0, rule));

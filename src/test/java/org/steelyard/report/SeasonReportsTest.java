@@ -8,6 +8,7 @@ import static org.steelyard.report.Flights.flight;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -27,7 +28,7 @@ class SeasonReportsTest {
         Map<String, String> files = new TreeMap<>();
         try (Stream<Path> paths = Files.list(folder)) {
             for (Path path : paths.toList()) {
-                files.put(path.getFileName().toString(), Runs.text(path));
+                files.put(path.getFileName().toString(), HexFormat.of().formatHex(Files.readAllBytes(path)));
             }
         }
         return files;
