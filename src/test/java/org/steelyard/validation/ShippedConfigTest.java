@@ -102,7 +102,9 @@ class ShippedConfigTest {
         boolean faa = scheme.startsWith("faa");
         for (CSVRecord row : ReferenceTablesTest.table("standard-masses.csv")) {
             boolean sameScheme = row.get("scheme").startsWith(faa ? "FAA AC" : "EASA");
-            if (sameScheme && row.get("class").equals(published) && row.get("kind").equals(kind)) {
+            if (sameScheme
+                    && row.get("class").equals(published)
+                    && row.get("kind").equals(kind)) {
                 assertThat(shipped().get(scheme + '/' + key)).isEqualTo(row.get("value") + ' ' + row.get("unit"));
                 return;
             }
@@ -112,7 +114,8 @@ class ShippedConfigTest {
 
     private static Map<String, String> shipped() throws IOException {
         Map<String, String> masses = new LinkedHashMap<>();
-        JsonNode file = new YAMLMapper().readTree(CONFIG.resolve("standard-masses.yaml").toFile());
+        JsonNode file =
+                new YAMLMapper().readTree(CONFIG.resolve("standard-masses.yaml").toFile());
         for (JsonNode scheme : file.get("schemes")) {
             for (var field : scheme.properties()) {
                 masses.put(
