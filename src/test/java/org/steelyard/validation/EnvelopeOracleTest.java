@@ -35,8 +35,8 @@ import org.steelyard.samples.Draws;
 @Tag("validation")
 class EnvelopeOracleTest {
 
-    private static final int POLYGONS = Draws.of(3000);
-    private static final int POINTS = 10;
+    private static final int POLYGONS = Draws.of(2000);
+    private static final int POINTS = 4;
     private static final GeometryFactory JTS = new GeometryFactory();
 
     @ParameterizedTest

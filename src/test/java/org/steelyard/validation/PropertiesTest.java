@@ -49,7 +49,7 @@ import org.steelyard.samples.RandomAircraft;
 @Tag("validation")
 class PropertiesTest {
 
-    private static final int DRAWS = Draws.of(5000);
+    private static final int DRAWS = Draws.of(4000);
     private static final List<Phase> STATES =
             List.of(Phase.DRY_OPERATING, Phase.ZERO_FUEL, Phase.RAMP, Phase.TAKEOFF, Phase.LANDING);
 
