@@ -8,10 +8,12 @@ import java.util.TreeMap;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.Tail;
+import org.steelyard.model.WeighingRecord;
 
 /**
- * Reads {@code fleet.csv}: a tail in each row, with the columns tail, type, basic mass, basic CG and, if wanted, note.
- * The units stand with the numbers, as {@code 41230 kg}, or in the heading, as {@code basic mass (kg)}.
+ * Reads {@code fleet.csv}: a tail in each row, with the columns tail, type, basic mass, basic CG and, if wanted,
+ * weighing and note. A weighing stands in place of basic mass and CG, which are then blank. The units stand with the
+ * numbers, as {@code 41230 kg}, or in the heading, as {@code basic mass (kg)}.
  */
 final class FleetFile {
 
@@ -19,9 +21,11 @@ final class FleetFile {
     private static final String TYPE = "type";
     private static final String MASS = "basic mass";
     private static final String CG = "basic CG";
+    private static final String WEIGHING = "weighing";
     private static final String NOTE = "note";
 
-    static final CsvTable.Headings HEADINGS = new CsvTable.Headings(List.of(TAIL, TYPE, MASS, CG), List.of(NOTE));
+    static final CsvTable.Headings HEADINGS =
+            new CsvTable.Headings(List.of(TAIL, TYPE, MASS, CG), List.of(WEIGHING, NOTE));
 
     /** A basic mass is never less than this part of the maximum zero-fuel mass: a unit is mistaken, more likely. */
     private static final double LEAST_PART = 0.4;
@@ -50,35 +54,66 @@ final class FleetFile {
     private static Optional<Tail> tail(Keys row, String registration, Known<AircraftType> types) {
         Optional<AircraftType> type =
                 row.take(row.require(TYPE, types.reference()).flatMap(found -> found));
-        Optional<Double> massKg = row.require(MASS, Measure.MASS);
-        Optional<Cg> cg = row.require(CG, Cg::read);
+        Optional<MassMoment> basic = row.take(isWeighed(row) ? weighed(row) : stated(row, type));
         row.find(NOTE, text -> text);
-        if (type.isPresent() && massKg.isPresent()) {
-            requirePlausibleMass(row, type.get(), massKg.get());
-            cg.ifPresent(found -> requirePlausibleCg(row, type.get(), massKg.get(), found));
+        if (type.isPresent() && basic.isPresent()) {
+            requirePlausible(row, type.get(), basic.get());
         }
-        return row.make(() -> {
-            double armM = cg.orElseThrow().armM(type.orElseThrow().geometry(), massKg.orElseThrow());
-            return new Tail(registration, type.orElseThrow(), MassMoment.at(massKg.orElseThrow(), armM));
-        });
+        return row.make(() -> new Tail(registration, type.orElseThrow(), basic.orElseThrow()));
     }
 
-    private static void requirePlausibleMass(Keys row, AircraftType type, double massKg) {
+    private static boolean isWeighed(Keys row) {
+        return row.peek(WEIGHING)
+                .filter(node ->
+                        node instanceof YamlNode.Text text && !text.text().isBlank())
+                .isPresent();
+    }
+
+    private static Optional<MassMoment> weighed(Keys row) {
+        row.find(MASS, FleetFile::blank);
+        row.find(CG, FleetFile::blank);
+        return row.find(WEIGHING, WeighingText::read).flatMap(record -> record).map(WeighingRecord::basic);
+    }
+
+    private static String blank(String text) throws Unfit {
+        if (!text.isBlank()) {
+            throw new Unfit("stands beside a weighing, from which it follows", "a blank cell, or no weighing");
+        }
+        return text;
+    }
+
+    private static Optional<MassMoment> stated(Keys row, Optional<AircraftType> type) {
+        Optional<Double> massKg = row.require(MASS, Measure.MASS);
+        Optional<Cg> cg = row.require(CG, Cg::read);
+        row.find(WEIGHING, WeighingText::read);
+        return massKg.isPresent() && cg.isPresent() && type.isPresent()
+                ? Optional.of(
+                        MassMoment.at(massKg.get(), cg.get().armM(type.get().geometry(), massKg.get())))
+                : Optional.empty();
+    }
+
+    private static void requirePlausible(Keys row, AircraftType type, MassMoment basic) {
+        boolean weighed = isWeighed(row);
+        requirePlausibleMass(row, type, weighed ? WEIGHING : MASS, basic.massKg());
+        requirePlausibleCg(row, type, weighed ? WEIGHING : CG, basic.armM());
+    }
+
+    private static void requirePlausibleMass(Keys row, AircraftType type, String column, double massKg) {
         double mostKg = type.limits().maxZeroFuelKg();
         if (massKg < LEAST_PART * mostKg || massKg > mostKg) {
             row.fault(
-                    MASS,
+                    column,
                     "not plausible for the type " + type.id() + " as the basic mass",
                     "from " + Math.round(LEAST_PART * mostKg) + " to " + Math.round(mostKg)
                             + " kg, the maximum zero-fuel mass");
         }
     }
 
-    private static void requirePlausibleCg(Keys row, AircraftType type, double massKg, Cg cg) {
-        double percentMac = type.geometry().chord().percentAt(cg.armM(type.geometry(), massKg));
+    private static void requirePlausibleCg(Keys row, AircraftType type, String column, double armM) {
+        double percentMac = type.geometry().chord().percentAt(armM);
         if (percentMac < LEAST_PERCENT_MAC || percentMac > MOST_PERCENT_MAC) {
             row.fault(
-                    CG,
+                    column,
                     "not plausible for the type " + type.id() + ": it lies at " + Math.round(percentMac) + " % MAC",
                     "from " + Math.round(LEAST_PERCENT_MAC) + " to " + Math.round(MOST_PERCENT_MAC) + " % MAC");
         }

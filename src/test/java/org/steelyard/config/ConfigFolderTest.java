@@ -185,7 +185,7 @@ class ConfigFolderTest {
 
         assertThat(loaded().tails().values())
                 .extracting(tail -> Math.round(1000 * tail.basic().armM()))
-                .containsExactly(5492L, 5471L, 5510L);
+                .containsExactly(5492L, 5471L, 5510L, 5815L);
     }
 
     @Test
