@@ -11,8 +11,12 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -282,14 +286,65 @@ class AuditCommandTest {
                 .isEqualTo(report("season", "findings.csv"));
     }
 
+    /**
+     * The house files of the demo season, thousands of rows of every level and with every fault, as one workbook each.
+     */
+    @Test
+    void theDemoSeasonAsWorkbooksGivesTheSameResults() throws IOException {
+        Path texts = Files.createDirectories(folder.resolve("texts"));
+        Path books = Files.createDirectories(folder.resolve("books"));
+        for (String month : List.of("04", "05", "06", "07", "09")) {
+            String name = "season-2026-" + month;
+            Path text = Path.of("data-in/demo", name + ".csv");
+            Files.copy(text, texts.resolve(name + ".csv"));
+            List<List<String>> rows;
+            try (CSVParser parser = CSVParser.parse(text, StandardCharsets.UTF_8, CSVFormat.RFC4180)) {
+                rows = parser.stream().map(CSVRecord::toList).toList();
+            }
+            writeWorkbook(books.resolve(name + ".xlsx"), rows);
+        }
+        assertThat(audit(texts)).isZero();
+        assertThat(audit(books)).isZero();
+        for (String name : List.of("flights.csv", "findings.csv")) {
+            List<String> ofTexts = withoutPlace("texts", name);
+            assertThat(ofTexts).as(name).hasSizeGreaterThan(100).isEqualTo(withoutPlace("books", name));
+        }
+    }
+
+    /** The rows of a report without file and sheet. Row numbers agree, as no cell of the demo holds a line break. */
+    private List<String> withoutPlace(String season, String name) throws IOException {
+        try (CSVParser parser = CSVParser.parse(
+                reports().resolve(season).resolve(name),
+                StandardCharsets.UTF_8,
+                CSVFormat.RFC4180
+                        .builder()
+                        .setHeader()
+                        .setSkipHeaderRecord(true)
+                        .get())) {
+            return parser.stream()
+                    .map(CSVRecord::toMap)
+                    .peek(row -> {
+                        row.remove("file");
+                        row.remove("sheet");
+                    })
+                    .map(Object::toString)
+                    .toList();
+        }
+    }
+
     /** Numbers as numbers, the rest as text. */
     private static void writeWorkbook(Path path, String... rows) throws IOException {
+        List<List<String>> cells = new ArrayList<>(List.of(HEADINGS));
+        Stream.of(rows).map(row -> List.of(row.split(",", -1))).forEach(cells::add);
+        writeWorkbook(path, cells);
+    }
+
+    private static void writeWorkbook(Path path, List<List<String>> rows) throws IOException {
         try (XSSFWorkbook workbook = new XSSFWorkbook();
                 OutputStream to = Files.newOutputStream(path)) {
             XSSFSheet sheet = workbook.createSheet("Loadings");
-            fill(sheet.createRow(0), HEADINGS);
-            for (int i = 0; i < rows.length; i++) {
-                fill(sheet.createRow(i + 1), List.of(rows[i].split(",", -1)));
+            for (int i = 0; i < rows.size(); i++) {
+                fill(sheet.createRow(i), rows.get(i));
             }
             workbook.write(to);
         }

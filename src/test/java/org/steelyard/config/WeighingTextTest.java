@@ -15,9 +15,9 @@ import org.steelyard.model.MassUnit;
 class WeighingTextTest {
 
     /**
-     * Weighings as they would stand in the fleet file, held against printed centres of gravity: a three-scale example
-     * of an examination of the FAA for mechanics and dispatchers, and two questions of subject 031 in a public question
-     * bank; all read.
+     * Weighings as they would stand in the fleet file, held against printed centres of gravity: a question set of the
+     * Taiwan CAA on loading (no. 25), a question of subject 031 in a public question bank, course notes 030 of the SHGM
+     * (chapters 1 and 4); all read.
      */
     @ParameterizedTest
     @CsvSource(
