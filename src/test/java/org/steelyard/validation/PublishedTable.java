@@ -84,7 +84,8 @@ final class PublishedTable {
                 "printed by the source, or ours (own) from its printed inputs, or part of each (mixed). Confidence: the");
         text.add("figures were read in the source or a copy (READ), partly recalled (MIXED), recalled (MEMORY).");
         text.add("");
-        text.add(count("") + " answers of " + cases() + " cases; " + count("| rejected |")
+        long notRun = count("| not run |");
+        text.add((count("") - notRun) + " answers of " + (cases() - notRun) + " cases; " + count("| rejected |")
                 + " of them are misprints that" + " the same checks reject; " + count("| not run |")
                 + " cases are not run, each with its reason.");
         for (Map.Entry<String, Map<String, List<String>>> kind : LINES.entrySet()) {
