@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -17,6 +18,7 @@ import org.steelyard.model.Envelope;
 import org.steelyard.model.Finding;
 import org.steelyard.model.FindingCode;
 import org.steelyard.model.Fuel;
+import org.steelyard.model.HoldLoad;
 import org.steelyard.model.LimitLine;
 import org.steelyard.model.LimitPoint;
 import org.steelyard.model.Load;
@@ -24,6 +26,7 @@ import org.steelyard.model.LoadGroup;
 import org.steelyard.model.Loading;
 import org.steelyard.model.MassLimits;
 import org.steelyard.model.MassMoment;
+import org.steelyard.model.Passengers;
 import org.steelyard.model.PerformanceLimits;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Policy;
@@ -240,5 +243,109 @@ class CheckerEdgesTest {
         LimitingMasses zeroFuel = LimitingMasses.of(heavyZeroFuel, PerformanceLimits.NONE, 30, 20, 10);
         assertThat(zeroFuel.maxTakeoffKg()).isEqualTo(90);
         assertThat(zeroFuel.fuelRoomKg(85, 100)).isEqualTo(15);
+    }
+
+    private static List<Finding> findings(SampleJet jet, FindingCode code) {
+        return check(SampleJet.type(), jet).findings().stream()
+                .filter(finding -> finding.code() == code)
+                .toList();
+    }
+
+    private static void figures(List<Finding> found, double value, double limit, double margin) {
+        assertThat(found).hasSize(1);
+        assertThat(found.get(0).value()).isCloseTo(value, within(1e-9));
+        assertThat(found.get(0).limit()).isCloseTo(limit, within(1e-9));
+        assertThat(found.get(0).margin()).isCloseTo(margin, within(1e-9));
+    }
+
+    @Test
+    void theMarginOfABreachIsWhatIsTooMuchWithAMinus() {
+        figures(findings(SampleJet.loaded().zone(0, 33), FindingCode.ZONE_SEATS), 33, 30, -3);
+        figures(findings(SampleJet.loaded().tanks(3600, 3000, 2000), FindingCode.FUEL_IMBALANCE), 600, 500, -100);
+        figures(
+                findings(SampleJet.loaded().tanks(1000, 1000, 0).burn(500, 2000), FindingCode.FUEL_SHORT),
+                2500,
+                2000,
+                -500);
+        SampleJet light = SampleJet.loaded()
+                .load(new Load.TakeoffGiven(MassMoment.at(40_900, 17)))
+                .fuel(new Fuel.NotGiven());
+        figures(findings(light, FindingCode.MASS_LOW), 40_900, 41_000, -100);
+        SampleJet nose = SampleJet.loaded()
+                .load(new Load.TakeoffGiven(MassMoment.at(50_000, 16.76)))
+                .fuel(new Fuel.NotGiven());
+        figures(findings(nose, FindingCode.CG_FORWARD), 19, 20, -1);
+        SampleJet tail = SampleJet.loaded()
+                .load(new Load.TakeoffGiven(MassMoment.at(50_000, 17.28)))
+                .fuel(new Fuel.NotGiven());
+        figures(findings(tail, FindingCode.CG_AFT), 32, 30, -2);
+    }
+
+    @Test
+    void theRoomToAnEnvelopeIsInPercentMacInMomentAndInMass() {
+        SampleJet jet = SampleJet.loaded()
+                .load(new Load.TakeoffGiven(MassMoment.at(50_000, 16.9)))
+                .fuel(new Fuel.NotGiven());
+        EnvelopeMargin margin = check(SampleJet.type(), jet).margins().get(0);
+        assertThat(margin.forwardPercentMac()).isCloseTo(2.5, within(1e-9));
+        assertThat(margin.aftPercentMac()).isCloseTo(7.5, within(1e-9));
+        assertThat(margin.forwardMomentKgM()).isCloseTo(5_000, within(1e-6));
+        assertThat(margin.aftMomentKgM()).isCloseTo(15_000, within(1e-6));
+        assertThat(margin.massKg()).isCloseTo(10_000, within(1e-9));
+    }
+
+    @Test
+    void theTrimForLandingIsHeldAgainstItsBandToo() {
+        TrimScale scale = SampleJet.type().trimScales().get(1);
+        TrimScale narrow =
+                new TrimScale(scale.phase(), scale.flaps(), "", scale.unit(), scale.law(), scale.stepUnits(), 1.5, 6);
+        AircraftType type = jet(SampleJet.type().envelopes(), List.of(), List.of(narrow));
+        List<Finding> found = check(type, SampleJet.loaded()).findings();
+        figures(found, 1, 1.5, -0.5);
+        assertThat(found.get(0).phase()).isEqualTo(Phase.LANDING);
+    }
+
+    @Test
+    void whatWasAssumedOrTakenAsGivenIsNoted() {
+        assertThat(notes(SampleJet.loaded()
+                        .load(new Load.Totals(Passengers.adults(30), OptionalDouble.empty(), new HoldLoad(300, 0)))
+                        .fuel(new Fuel.Total(8000, 200, 5000))))
+                .containsExactly(
+                        "zero fuel: totals were shared out among zones and holds by capacity",
+                        "ramp: the fuel total was shared out among the tanks by the type's fill order");
+        assertThat(notes(SampleJet.loaded().load(new Load.ZeroFuelGiven(MassMoment.at(45_000, 17)))))
+                .containsExactly(
+                        "zero fuel: the zero-fuel mass and CG were taken as given; crew, zones and holds are not"
+                                + " checked");
+        assertThat(notes(SampleJet.loaded()
+                        .load(new Load.TakeoffGiven(MassMoment.at(50_000, 17)))
+                        .fuel(new Fuel.NotGiven())))
+                .containsExactly("take-off: the take-off mass and CG were taken as given; crew, zones and holds are not"
+                        + " checked");
+        assertThat(notes(SampleJet.loaded())).isEmpty();
+    }
+
+    private static List<String> notes(SampleJet jet) {
+        return check(SampleJet.type(), jet).findings().stream()
+                .filter(finding -> finding.severity() == Severity.NOTE)
+                .map(finding -> finding.phase().label() + ": " + finding.subject())
+                .toList();
+    }
+
+    /** The mass of the first check is only close to its limit, the hold of a later one is beyond it. */
+    @Test
+    void aBreachFoundLateStandsBeforeAMarginalFoundEarly() {
+        Policy policy = new Policy(0, 10, 0, 0, SharingRule.BY_CAPACITY);
+        Loading loading = SampleJet.loaded()
+                .hold(0, 3100)
+                .hold(2, 3000)
+                .tanks(4500, 4500, 0)
+                .burn(0, 5000)
+                .loading();
+        List<Finding> found = Checker.check(loading, Balancer.balance(loading, policy), policy)
+                .findings();
+        assertThat(found.get(0).code()).isEqualTo(FindingCode.HOLD_MASS);
+        assertThat(found.get(1).severity()).isEqualTo(Severity.MARGINAL);
+        assertThat(found).extracting(Finding::severity).isSortedAccordingTo(Comparator.reverseOrder());
     }
 }

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.steelyard.samples.SampleJet;
 
 /** Each part of a value has its own refusal, and the edge of what is allowed is allowed. */
 class ModelRefusesPartsTest {
@@ -93,6 +94,9 @@ class ModelRefusesPartsTest {
                 refused("taxiKg", () -> new Fuel.Total(1, -1, 0)),
                 refused("tripKg", () -> new Fuel.Total(1, 0, -1)),
                 refused("at least one tank", () -> new FuelStage(List.of())),
+                refused("densityKgPerL", () -> new FuelSystem(List.of(), List.of(), List.of(), List.of(), 0)),
+                refused("at least one tank", () -> new FuelSystem(List.of(), List.of(), List.of(), List.of(), 1)),
+                refused("maxRampKg", () -> new MassLimits(Double.POSITIVE_INFINITY, 9, 8, 8, 1)),
                 refused("bags", () -> new HoldLoad(0, -1)),
                 refused("maxKg", () -> new ImbalanceLimit(0, 1, 0)),
                 refused("referenceArmM", () -> new IndexFormula(NAN, 1, 0)),
@@ -278,5 +282,72 @@ class ModelRefusesPartsTest {
         double[] copy = amounts.toArray();
         copy[0] = 9;
         assertThat(amounts.at(0)).isEqualTo(1);
+    }
+
+    @Test
+    void aLoadingMustFitItsType() {
+        Loading jet = SampleJet.loaded().loading();
+        Load.ByPlace load = (Load.ByPlace) jet.load();
+        Fuel fuel = jet.fuel();
+        Load fewZones = new Load.ByPlace(load.zones().subList(1, 3), load.holds());
+        Load fewHolds = new Load.ByPlace(load.zones(), load.holds().subList(1, 3));
+        Load takeoff = new Load.TakeoffGiven(MassMoment.at(50_000, 17));
+        OptionalDouble none = OptionalDouble.empty();
+        refusedLoading("one entry for each zone and hold of SAMPLE", jet, fewZones, fuel, none);
+        refusedLoading("one entry for each zone and hold of SAMPLE", jet, fewHolds, fuel, none);
+        refusedLoading("one entry for each tank of SAMPLE", jet, load, new Fuel.ByTank(Amounts.of(1), 0, 0), none);
+        refusedLoading("fuel is given unless", jet, takeoff, fuel, none);
+        refusedLoading("fuel is given unless", jet, load, new Fuel.NotGiven(), none);
+        refusedLoading("recordedTrimUnits", jet, load, fuel, OptionalDouble.of(NAN));
+    }
+
+    private static void refusedLoading(String because, Loading jet, Load load, Fuel fuel, OptionalDouble trim) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Loading(
+                        jet.origin(),
+                        jet.flight(),
+                        jet.tail(),
+                        jet.setting(),
+                        jet.crew(),
+                        load,
+                        fuel,
+                        jet.performance(),
+                        trim,
+                        List.of()))
+                .withMessageContaining(because);
+    }
+
+    /** Each line's vertices are held against the other line: a spike of either that crosses the other is found. */
+    @Test
+    void anEnvelopeWhoseLinesCrossBetweenTheirEndsIsRefused() {
+        List<LimitPoint> level = List.of(new LimitPoint(10, 5), new LimitPoint(30, 5));
+        List<LimitPoint> behind = List.of(new LimitPoint(10, 6), new LimitPoint(30, 6));
+        List<LimitPoint> aftSpike = List.of(new LimitPoint(10, 6), new LimitPoint(20, 4), new LimitPoint(30, 6));
+        List<LimitPoint> forwardSpike = List.of(new LimitPoint(10, 5), new LimitPoint(20, 7), new LimitPoint(30, 5));
+        refusedEnvelope(level, aftSpike);
+        refusedEnvelope(forwardSpike, behind);
+    }
+
+    private static void refusedEnvelope(List<LimitPoint> forward, List<LimitPoint> aft) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Envelope(
+                        Phase.TAKEOFF,
+                        new LimitLine(Side.FORWARD, Straightness.ARM, forward),
+                        new LimitLine(Side.AFT, Straightness.ARM, aft)))
+                .withMessageContaining("must lie ahead of the aft limit");
+    }
+
+    @Test
+    void aProblemNamesItsPlaceItsReasonAndWhatWasExpected() {
+        Origin row = new Origin("april.csv", "", 7);
+        ProblemCode code = ProblemCode.MISSING;
+        assertThat(new InputProblem(row, "TOW", code, "too high", "99", "less").message())
+                .isEqualTo("april.csv:7:TOW: too high (value '99'; expected less)");
+        assertThat(new InputProblem(row, "", code, "odd", "", "").message()).isEqualTo("april.csv:7: odd");
+        assertThat(new InputProblem(row, "TOW", code, "odd", "9", "").detail()).isEqualTo("TOW: odd (value '9')");
+        assertThat(new InputProblem(row, "TOW", code, "odd", "", "a mass").detail())
+                .isEqualTo("TOW: odd (expected a mass)");
+        assertThat(new Origin("april.xlsx", "May", 3)).hasToString("april.xlsx[May]:3");
+        assertThat(new Origin("april.csv", "", 0)).hasToString("april.csv");
     }
 }

@@ -29,7 +29,7 @@ final class PublishedTable {
                     row.printed() + (row.misprint() ? " (misprint)" : ""),
                     row.computed(),
                     row.misprint() ? "rejected" : row.difference(),
-                    one.answer(),
+                    row.misprint() ? "printed" : one.answer(),
                     one.confidence(),
                     one.source()));
         }
@@ -48,6 +48,18 @@ final class PublishedTable {
                 one.confidence(),
                 one.source());
         LINES.computeIfAbsent(kind, k -> new TreeMap<>()).put(one.id(), List.of(line));
+    }
+
+    private static long count(String part) {
+        return LINES.values().stream()
+                .flatMap(kind -> kind.values().stream())
+                .flatMap(List::stream)
+                .filter(line -> line.contains(part))
+                .count();
+    }
+
+    private static int cases() {
+        return LINES.values().stream().mapToInt(Map::size).sum();
     }
 
     private static String line(String... cells) {
@@ -71,6 +83,11 @@ final class PublishedTable {
         text.add(
                 "printed by the source, or ours (own) from its printed inputs, or part of each (mixed). Confidence: the");
         text.add("figures were read in the source or a copy (READ), partly recalled (MIXED), recalled (MEMORY).");
+        text.add("");
+        long notRun = count("| not run |");
+        text.add((count("") - notRun) + " answers of " + (cases() - notRun) + " cases; " + count("| rejected |")
+                + " of them are misprints that" + " the same checks reject; " + count("| not run |")
+                + " cases are not run, each with its reason.");
         for (Map.Entry<String, Map<String, List<String>>> kind : LINES.entrySet()) {
             text.add("");
             text.add("## " + kind.getKey().replace('-', ' '));
