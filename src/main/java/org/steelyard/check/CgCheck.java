@@ -70,7 +70,7 @@ final class CgCheck {
     private void side(LimitLine line, Phase phase, MassMoment at, double roomPercentMac) {
         double nearby = findings.policy().marginalCgPercentMac();
         boolean outside = Tolerance.isOutside(roomPercentMac, 100);
-        if (outside || roomPercentMac < nearby) {
+        if (outside || Math.max(roomPercentMac, 0) < nearby) {
             MeanChord chord = type.geometry().chord();
             findings.add(new Finding(
                     line.side() == Side.FORWARD ? FindingCode.CG_FORWARD : FindingCode.CG_AFT,

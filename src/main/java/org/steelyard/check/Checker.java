@@ -3,6 +3,7 @@ package org.steelyard.check;
 import java.util.List;
 import java.util.Optional;
 import org.steelyard.balance.Balance;
+import org.steelyard.balance.FuelBalance;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Finding;
 import org.steelyard.model.FindingCode;
@@ -88,11 +89,15 @@ public final class Checker {
         if (balance.dryOperating().isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(TrafficLoadCheck.of(
-                balance.dryOperating().get(),
-                balance.zeroFuel().orElseThrow(),
-                balance.fuel().orElseThrow(),
+        double dryKg = balance.dryOperating().get().massKg();
+        FuelBalance fuel = balance.fuel().orElseThrow();
+        LimitingMasses limiting = LimitingMasses.of(
                 loading.type().limits(),
-                loading.performance()));
+                loading.performance(),
+                fuel.rampKg().sum(),
+                fuel.takeoffKg().sum(),
+                fuel.landingKg().sum());
+        double actualKg = balance.zeroFuel().orElseThrow().massKg() - dryKg;
+        return Optional.of(limiting.trafficLoad(dryKg, actualKg));
     }
 }

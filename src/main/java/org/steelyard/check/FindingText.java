@@ -5,6 +5,7 @@ import org.steelyard.model.AircraftType;
 import org.steelyard.model.CgForm;
 import org.steelyard.model.DisplayUnits;
 import org.steelyard.model.Finding;
+import org.steelyard.model.FindingCode;
 import org.steelyard.model.MassUnit;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
@@ -145,6 +146,39 @@ public final class FindingText {
 
     private static String fixed(double value, int decimals) {
         return String.format(Locale.ROOT, "%." + decimals + "f", value);
+    }
+
+    /**
+     * A kind of finding in words.
+     *
+     * @param code kind
+     * @param severity how serious
+     * @return a few words with a capital letter
+     */
+    public static String kind(FindingCode code, Severity severity) {
+        boolean close = severity == Severity.MARGINAL;
+        return switch (code) {
+            case MASS_HIGH -> close ? "Mass close to its limit" : "Mass above its limit";
+            case MASS_LOW -> close ? "Mass close to the minimum" : "Mass below the minimum";
+            case CG_FORWARD -> close ? "CG close to the forward limit" : "CG ahead of the forward limit";
+            case CG_AFT -> close ? "CG close to the aft limit" : "CG behind the aft limit";
+            case MASS_OFF_ENVELOPE -> "Mass off the envelope";
+            case ZONE_SEATS -> "More passengers than seats in a zone";
+            case CREW_SEATS -> "More crew than seats";
+            case HOLD_MASS -> close ? "Hold close to its limit" : "Too much in a hold";
+            case FLOOR_RUNNING -> close ? "Running load close to its limit" : "Running load too high";
+            case FLOOR_AREA -> close ? "Area load close to its limit" : "Area load too high";
+            case GROUP_MASS -> close ? "Group of places close to its limit" : "Too much in a group of places";
+            case TANK_CAPACITY -> close ? "Tank close to its capacity" : "More fuel than a tank holds";
+            case FUEL_IMBALANCE -> close ? "Fuel imbalance close to its limit" : "Fuel imbalance too great";
+            case FUEL_SHORT -> "Less fuel than taxi and trip burn";
+            case TRIM_OFF_SCALE -> "Trim off the scale";
+            case TRIM_BAND -> close ? "Trim close to the end of its band" : "Trim outside its band";
+            case TRIM_UNKNOWN -> "No trim without a flap setting";
+            case SHARED_LOAD -> "Load shared out from totals";
+            case SHARED_FUEL -> "Fuel shared out from a total";
+            case GIVEN_STATE -> "State taken as given";
+        };
     }
 
     /**

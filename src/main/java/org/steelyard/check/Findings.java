@@ -28,7 +28,7 @@ final class Findings {
      * Adds a breach or a marginal, or nothing if there is room enough.
      *
      * @param margin room to the limit, negative outside
-     * @param nearby a margin below this is marginal
+     * @param nearby a margin below this is marginal; what lies on the limit but for rounding counts as zero
      */
     void measure(
             FindingCode code,
@@ -41,7 +41,7 @@ final class Findings {
             double nearby) {
         if (Tolerance.isOutside(margin, limit)) {
             found.add(new Finding(code, Severity.BREACH, phase, subject, quantity, value, limit, margin));
-        } else if (margin < nearby) {
+        } else if (Math.max(margin, 0) < nearby) {
             found.add(new Finding(code, Severity.MARGINAL, phase, subject, quantity, value, limit, margin));
         }
     }

@@ -61,7 +61,11 @@ final class ClosingSummary {
         if (!breaches.isEmpty()) {
             add("");
             add("Most frequent breaches");
-            breaches.forEach(count -> add("  %-18s %,d flights", count.code().code(), count.flights()));
+            breaches.forEach(count -> add(
+                    "  %-34s %,7d %s",
+                    FindingText.kind(count.code(), count.severity()),
+                    count.flights(),
+                    count.flights() == 1 ? "flight" : "flights"));
         }
     }
 

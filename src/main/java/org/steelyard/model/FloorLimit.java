@@ -4,7 +4,8 @@ import java.util.OptionalDouble;
 
 /**
  * What a hold's floor carries. The running load is mass over length, the area load mass over length times width; the
- * contents are taken as spread over the whole floor.
+ * contents are taken as spread over the whole floor. The same holds for the footprint of a single package on a floor;
+ * one that stands on bearers rests on their length and their widths together.
  *
  * @param lengthM length of the floor along the aircraft in m, more than zero
  * @param widthM width of the floor in m, more than zero
@@ -46,5 +47,16 @@ public record FloorLimit(
      */
     public double areaKgPerM2(double massKg) {
         return massKg / (lengthM * widthM);
+    }
+
+    /**
+     * The most that the floor carries, spread over all of it.
+     *
+     * @return the lesser of what the running and the area limit allow, in kg
+     */
+    public double maxKg() {
+        double byRunningKg = maxRunningKgPerM.orElse(Double.POSITIVE_INFINITY) * lengthM;
+        double byAreaKg = maxAreaKgPerM2.orElse(Double.POSITIVE_INFINITY) * lengthM * widthM;
+        return Math.min(byRunningKg, byAreaKg);
     }
 }

@@ -20,6 +20,21 @@ public record MeanChord(double leadingEdgeM, double lengthM) {
     }
 
     /**
+     * The chord that two known positions imply: leading and trailing edge, or two limits given both ways.
+     *
+     * @param oneM arm of one in m from the datum
+     * @param onePercentMac its position in % MAC
+     * @param otherM arm of the other in m from the datum
+     * @param otherPercentMac its position in % MAC
+     * @return the chord on which both lie where they should
+     * @throws IllegalArgumentException if no chord of positive length does that
+     */
+    public static MeanChord through(double oneM, double onePercentMac, double otherM, double otherPercentMac) {
+        double lengthM = 100 * (otherM - oneM) / (otherPercentMac - onePercentMac);
+        return new MeanChord(oneM - lengthM * onePercentMac / 100, lengthM);
+    }
+
+    /**
      * Arm to position on the chord.
      *
      * @param armM arm in m from the datum, aft positive

@@ -48,4 +48,26 @@ public enum VolumeUnit {
     public double fromL(double volumeL) {
         return volumeL / litres;
     }
+
+    /**
+     * The mass of a volume.
+     *
+     * @param volume in this unit
+     * @param densityKgPerL density in kg/L
+     * @return mass in kg
+     */
+    public double toKg(double volume, double densityKgPerL) {
+        return toL(volume) * densityKgPerL;
+    }
+
+    /**
+     * The volume of a mass.
+     *
+     * @param massKg mass in kg
+     * @param densityKgPerL density in kg/L, not zero
+     * @return volume in this unit
+     */
+    public double fromKg(double massKg, double densityKgPerL) {
+        return fromL(massKg / densityKgPerL);
+    }
 }

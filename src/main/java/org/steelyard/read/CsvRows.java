@@ -59,7 +59,7 @@ final class CsvRows implements RowStream {
                     line,
                     "bytes that are no text; the rows from here on were not read",
                     undecodable.bytes(),
-                    "UTF-8, or the charset declared that the file is in, such as windows-1252");
+                    "UTF-8, or another encoding told by --charset or the heading map, as windows-1252");
         }
         if (cause instanceof EndlessRecordException) {
             return badQuote(firstLine, "the row has no end; a quotation mark in it is probably never closed");

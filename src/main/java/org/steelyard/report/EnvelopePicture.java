@@ -88,9 +88,9 @@ final class EnvelopePicture {
     }
 
     private void axes(Html html) {
-        for (double mark : cg.marks(6)) {
+        for (double mark : cg.marks(5)) {
             Svg.line(html, "grid", cg.px(mark), TOP, cg.px(mark), BOTTOM);
-            Svg.text(html, cg.px(mark), BOTTOM + 16, "middle", Shown.fixed(mark, cg.decimals(6)));
+            Svg.text(html, cg.px(mark), BOTTOM + 16, "middle", Shown.fixed(mark, cg.decimals(5)));
         }
         for (double mark : mass.marks(6)) {
             Svg.line(html, "grid", LEFT, mass.px(mark), RIGHT, mass.px(mark));

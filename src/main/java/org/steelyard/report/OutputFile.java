@@ -1,8 +1,5 @@
 package org.steelyard.report;
 
-import java.util.List;
-import java.util.stream.Stream;
-
 /** The files of a season's reports. */
 enum OutputFile {
     SEASON("season.xlsx", "the workbook: overview, findings, flights, trim spread, rejected rows, run facts"),
@@ -26,9 +23,5 @@ enum OutputFile {
 
     String content() {
         return content;
-    }
-
-    static List<String> names() {
-        return Stream.of(values()).map(OutputFile::fileName).toList();
     }
 }

@@ -35,7 +35,7 @@ final class PageEnvelopes {
         html.close();
         Points clean = cloud.of(Status.CLEAN);
         if (clean.every() > 1) {
-            html.text("Thinned: of the clean flights every " + clean.every() + "th is drawn ("
+            html.text("Thinned: of the clean flights one in " + clean.every() + " is drawn ("
                     + Shown.count(clean.size()) + " of " + Shown.count(clean.seen())
                     + "), of the others all. ");
         }

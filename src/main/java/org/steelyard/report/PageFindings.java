@@ -3,6 +3,7 @@ package org.steelyard.report;
 import org.steelyard.analyse.FindingCount;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.SeasonTables;
+import org.steelyard.check.FindingText;
 import tech.tablesaw.api.Row;
 
 /** Which kinds of findings there are, how many, and when. */
@@ -30,7 +31,7 @@ final class PageFindings {
         html.open("tr").open("td");
         Mark mark = Mark.of(count.severity());
         mark.draw(html, count.severity().label());
-        html.close().element("th", FindingWords.of(count.code()), "scope", "row");
+        html.close().element("th", FindingText.kind(count.code(), count.severity()), "scope", "row");
         html.open("td").element("code", count.code().code()).close();
         Tables.numbers(html, Shown.count(count.flights()), Shown.count(count.findings()));
         html.open("td");

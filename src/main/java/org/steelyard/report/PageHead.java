@@ -4,6 +4,7 @@ import java.util.List;
 import org.steelyard.analyse.FindingCount;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.StatusCount;
+import org.steelyard.check.FindingText;
 import org.steelyard.model.Severity;
 
 /** The top of the page: what the season came to, in one sentence and five figures. */
@@ -118,7 +119,9 @@ final class PageHead {
     }
 
     private static void commonest(Html html, FindingCount count) {
-        html.open("li").text("Most frequent breach: ").element("strong", FindingWords.of(count.code()));
+        html.open("li")
+                .text("Most frequent breach: ")
+                .element("strong", FindingText.kind(count.code(), count.severity()));
         html.text(", on " + Shown.counted(count.flights(), "flight") + ".").closeBlock();
     }
 

@@ -18,7 +18,7 @@ final class PageInputs {
         html.closeBlock();
         rejected(html, result.facts().rejected(), rejections);
         html.open("section", "id", "files").element("h2", "All outputs").open("ul", "class", "files");
-        for (OutputFile file : OutputFile.values()) {
+        for (OutputFile file : result.files()) {
             html.open("li").element("a", file.fileName(), "href", file.fileName());
             html.text(": " + file.content() + ".").closeBlock();
         }

@@ -10,7 +10,6 @@ import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.Path;
 import java.util.Collection;
-import java.util.List;
 import java.util.function.Function;
 import org.steelyard.analyse.FindingCount;
 import org.steelyard.analyse.StatusCount;
@@ -26,11 +25,9 @@ final class RunJson implements SeasonOutput {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
     private final Path path;
-    private final List<String> outputs;
 
-    RunJson(Path path, List<String> outputs) {
+    RunJson(Path path) {
         this.path = path;
-        this.outputs = List.copyOf(outputs);
     }
 
     @Override
@@ -45,7 +42,7 @@ final class RunJson implements SeasonOutput {
         }
     }
 
-    private ObjectNode tree(SeasonResult result) {
+    private static ObjectNode tree(SeasonResult result) {
         RunFacts facts = result.facts();
         ObjectNode tree = JSON.objectNode();
         tree.put("program", "Steelyard");
@@ -62,7 +59,9 @@ final class RunJson implements SeasonOutput {
         tree.set("options", texts(facts.options()));
         tree.set("policy", policy(result.policy()));
         tree.set("methods", methods());
-        tree.set("outputs", texts(outputs));
+        tree.set(
+                "outputs",
+                texts(result.files().stream().map(OutputFile::fileName).toList()));
         return tree;
     }
 

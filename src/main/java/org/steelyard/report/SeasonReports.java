@@ -73,12 +73,12 @@ public final class SeasonReports implements AutoCloseable {
 
     /** The files of a season in the order in which they are written and moved; what names the others comes last. */
     static void all(StagedFolder folder, Policy policy, List<SeasonOutput> outputs) throws IOException {
-        outputs.add(new FlightsCsv(folder.file("flights.csv")));
-        outputs.add(new FindingsCsv(folder.file("findings.csv")));
-        outputs.add(new RejectedCsv(folder.file("rejected.csv"), folder.scratch("rejected.waiting")));
-        outputs.add(new SeasonWorkbookOutput(folder.file("season.xlsx"), policy));
-        outputs.add(new ReportPage(folder.file("report.html")));
-        outputs.add(new RunJson(folder.file("run.json"), OutputFile.names()));
+        outputs.add(new FlightsCsv(folder.file(OutputFile.FLIGHTS)));
+        outputs.add(new FindingsCsv(folder.file(OutputFile.FINDINGS)));
+        outputs.add(new RejectedCsv(folder.file(OutputFile.REJECTED), folder.scratch("rejected.waiting")));
+        outputs.add(new SeasonWorkbookOutput(folder.file(OutputFile.SEASON), policy));
+        outputs.add(new ReportPage(folder.file(OutputFile.PAGE)));
+        outputs.add(new RunJson(folder.file(OutputFile.RUN)));
     }
 
     /**
@@ -123,7 +123,7 @@ public final class SeasonReports implements AutoCloseable {
      * @throws IOException if a file cannot be written or moved
      */
     public SeasonSummary finish(RunFacts facts) throws IOException {
-        SeasonResult result = new SeasonResult(tally.summary(), facts, fileProblems, policy);
+        SeasonResult result = new SeasonResult(tally.summary(), facts, fileProblems, policy, folder.files());
         for (SeasonOutput output : outputs) {
             output.finish(result);
         }

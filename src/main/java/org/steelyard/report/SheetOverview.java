@@ -77,17 +77,17 @@ final class SheetOverview {
                     "accepted of " + WorkbookWords.count(facts.rowsSeen(), "row"),
                     styles.figure(WorkbookPalette.SLATE, WorkbookPalette.PAPER)),
             new Box(
-                    WorkbookWords.RING + "Clean",
+                    WorkbookWords.DISC + "Clean",
                     all.clean(),
                     share(all.clean(), all, "inside every limit"),
                     styles.figure(WorkbookPalette.CLEAN_FILL, WorkbookPalette.CLEAN_INK)),
             new Box(
-                    WorkbookWords.TRIANGLE + "Marginal",
+                    WorkbookWords.DIAMOND + "Marginal",
                     all.marginal(),
                     share(all.marginal(), all, "close to a limit"),
                     styles.figure(WorkbookPalette.MARGINAL_FILL, WorkbookPalette.MARGINAL_INK)),
             new Box(
-                    WorkbookWords.SQUARE + "Breached",
+                    WorkbookWords.CROSS + "Breached",
                     all.breached(),
                     share(all.breached(), all, "outside a limit"),
                     styles.figure(WorkbookPalette.BREACH_FILL, WorkbookPalette.BREACH_INK)),

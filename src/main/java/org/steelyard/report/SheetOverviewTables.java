@@ -126,7 +126,7 @@ final class SheetOverviewTables {
         Severity severity = count.severity();
         grid.row(14)
                 .at(RIGHT)
-                .label(WorkbookWords.kind(count.code(), severity), styles.text.plain())
+                .label(FindingText.kind(count.code(), severity), styles.text.plain())
                 .at(RIGHT + 4)
                 .label(WorkbookWords.severity(severity), styles.severity(severity))
                 .number(count.findings(), styles.whole.plain())

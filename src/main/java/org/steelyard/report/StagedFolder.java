@@ -19,7 +19,7 @@ final class StagedFolder implements Closeable {
 
     private final Path folder;
     private final Path staging;
-    private final List<String> names = new ArrayList<>();
+    private final List<OutputFile> files = new ArrayList<>();
 
     private StagedFolder(Path folder, Path staging) {
         this.folder = folder;
@@ -50,10 +50,15 @@ final class StagedFolder implements Closeable {
         }
     }
 
-    /** Where the file of a name is to be written; files are moved in the order in which they are asked for. */
-    Path file(String name) {
-        names.add(name);
-        return staging.resolve(name);
+    /** Where a file is to be written; files are moved in the order in which they are asked for. */
+    Path file(OutputFile file) {
+        files.add(file);
+        return staging.resolve(file.fileName());
+    }
+
+    /** All files asked for. */
+    List<OutputFile> files() {
+        return List.copyOf(files);
     }
 
     /** Where something may wait that is not to stay. */
@@ -64,7 +69,8 @@ final class StagedFolder implements Closeable {
     /** Moves all files to their place. */
     void publish() throws IOException {
         Files.createDirectories(folder);
-        for (String name : names) {
+        for (OutputFile file : files) {
+            String name = file.fileName();
             Files.move(staging.resolve(name), folder.resolve(name), StandardCopyOption.ATOMIC_MOVE);
         }
     }

@@ -40,9 +40,9 @@ final class TrimPicture {
     void draw(Html html) {
         Svg.open(html, "picture", WIDTH, bottom + 40, "Spread of take-off trim of " + typeName + " by flap setting");
         TrimUnit unit = groups.get(0).unit();
-        for (double mark : trim.marks(6)) {
+        for (double mark : trim.marks(4)) {
             Svg.line(html, mark == 0 ? "grid zero" : "grid", trim.px(mark), TOP, trim.px(mark), bottom);
-            String label = FindingText.trim(mark, Math.pow(10, -trim.decimals(6)), unit);
+            String label = FindingText.trim(mark, Math.pow(10, -trim.decimals(4)), unit);
             Svg.text(html, trim.px(mark), bottom + 16, "middle", label);
         }
         Svg.text(html, (LEFT + RIGHT) / 2, bottom + 34, "middle", "take-off trim" + unitText(unit));

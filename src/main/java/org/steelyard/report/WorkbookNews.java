@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.steelyard.analyse.FindingCount;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.StatusCount;
+import org.steelyard.check.FindingText;
 import org.steelyard.model.Severity;
 
 /** What the season comes to, in a sentence or two. */
@@ -39,7 +40,7 @@ final class WorkbookNews {
 
     private static String most(SeasonSummary season, Severity severity) {
         String kind = mostFrequent(season.findings(), severity)
-                .map(count -> " Most often: " + WorkbookWords.kind(count.code(), severity) + " ("
+                .map(count -> " Most often: " + FindingText.kind(count.code(), severity) + " ("
                         + WorkbookWords.count(count.flights(), "flight") + ").")
                 .orElse("");
         return kind + tail(season.tails(), severity);

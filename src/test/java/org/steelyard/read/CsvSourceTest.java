@@ -109,7 +109,7 @@ class CsvSourceTest {
         assertThat(read.flights()).containsExactly("T1", "T2");
         assertThat(read.problems())
                 .containsExactly("s.csv:5: bytes that are no text; the rows from here on were not read (value '0xC6';"
-                        + " expected UTF-8, or the charset declared that the file is in, such as windows-1252)");
+                        + " expected UTF-8, or another encoding told by --charset or the heading map, as windows-1252)");
     }
 
     @ParameterizedTest

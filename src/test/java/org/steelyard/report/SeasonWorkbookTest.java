@@ -166,8 +166,8 @@ class SeasonWorkbookTest {
                                     cell.getCellStyle().getFillForegroundColorColor())
                             .getARGBHex());
         }
-        assertThat(words).containsExactlyInAnyOrder("○ clean", "▲ marginal", "■ breached");
-        assertThat(looks).containsExactlyInAnyOrder("○ FFE6F2EE", "▲ FFFFDF94", "■ FF7A2442");
+        assertThat(words).containsExactlyInAnyOrder("● clean", "◇ marginal", "✕ breached");
+        assertThat(looks).containsExactlyInAnyOrder("● FFE6F2EE", "◇ FFFFDF94", "✕ FF7A2442");
     }
 
     @Test

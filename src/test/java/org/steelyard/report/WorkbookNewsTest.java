@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.steelyard.analyse.FindingCount;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.StatusCount;
+import org.steelyard.check.FindingText;
 import org.steelyard.model.FindingCode;
 import org.steelyard.model.Severity;
 
@@ -72,7 +73,7 @@ class WorkbookNewsTest {
     @EnumSource(FindingCode.class)
     void everyKindHasWordsThatFitTheirColumn(FindingCode code) {
         for (Severity severity : Severity.values()) {
-            assertThat(WorkbookWords.kind(code, severity)).matches("[A-Z].{8,40}");
+            assertThat(FindingText.kind(code, severity)).matches("[A-Z].{8,40}");
         }
     }
 

@@ -1,0 +1,47 @@
+package org.steelyard.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PlainNumberTest {
+
+    @ParameterizedTest
+    @CsvSource({
+        "72000, 72000",
+        "-0.0, 0",
+        "0.1, 0.1",
+        "1e7, 10000000",
+        "123456789.125, 123456789.125",
+        "0.00025, 0.00025",
+        "2e23, 200000000000000000000000",
+        "-1.5e-7, -0.00000015",
+        "0.30000000000000004, 0.30000000000000004"
+    })
+    void numbersArePlainDecimals(double number, String plain) {
+        assertThat(PlainNumber.of(number)).isEqualTo(plain);
+    }
+
+    @Test
+    void anyNumberReadsBackAsTheSameAndNoShorterOneWould() {
+        Random random = new Random(99);
+        for (int i = 0; i < 20_000; i++) {
+            double number = Double.longBitsToDouble(random.nextLong());
+            if (!Double.isFinite(number)) {
+                continue;
+            }
+            String plain = PlainNumber.of(number);
+            assertThat(Double.parseDouble(plain)).isEqualTo(number);
+            assertThat(plain).doesNotContain("E").doesNotEndWith(".0");
+            BigDecimal exact = new BigDecimal(plain).stripTrailingZeros();
+            if (exact.precision() > 1) {
+                BigDecimal shorter = exact.round(new java.math.MathContext(exact.precision() - 1));
+                assertThat(shorter.doubleValue()).isNotEqualTo(number);
+            }
+        }
+    }
+}
