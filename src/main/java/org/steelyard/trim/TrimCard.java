@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import org.steelyard.model.AircraftType;
+import org.steelyard.model.CgRange;
 import org.steelyard.model.TrimScale;
 
 /**
@@ -16,6 +17,8 @@ import org.steelyard.model.TrimScale;
  * @param cgBands bands of CG in % MAC, rising
  * @param massBands bands of take-off or landing mass in kg, rising
  * @param rows for each band of CG the cells of the bands of mass
+ * @param settings the inverse, for each setting of the permitted band the CGs that it is right for, most nose-up first;
+ *     empty where the scale depends on mass
  * @param coarsenessUnits how far, at most, a setting on the card is from the exact trim at a corner of its cell
  */
 public record TrimCard(
@@ -25,6 +28,7 @@ public record TrimCard(
         List<Band> cgBands,
         List<Band> massBands,
         List<List<Cell>> rows,
+        List<SettingBand> settings,
         double coarsenessUnits) {
 
     /** Copies the lists. */
@@ -34,6 +38,7 @@ public record TrimCard(
         cgBands = List.copyOf(cgBands);
         massBands = List.copyOf(massBands);
         rows = rows.stream().map(List::copyOf).toList();
+        settings = List.copyOf(settings);
     }
 
     /**
@@ -51,6 +56,20 @@ public record TrimCard(
          */
         public double middle() {
             return (from + to) / 2;
+        }
+    }
+
+    /**
+     * A setting with the CGs that it is right for.
+     *
+     * @param settingUnits the setting, nose-up positive
+     * @param cgs the CGs in % MAC
+     */
+    public record SettingBand(double settingUnits, CgRange cgs) {
+
+        /** Checks that nothing is missing. */
+        public SettingBand {
+            Objects.requireNonNull(cgs);
         }
     }
 

@@ -13,6 +13,7 @@ import org.steelyard.model.TrimTable;
 import org.steelyard.trim.TrimCard.Band;
 import org.steelyard.trim.TrimCard.Cell;
 import org.steelyard.trim.TrimCard.Place;
+import org.steelyard.trim.TrimCard.SettingBand;
 
 /** Makes trim cards over the envelope of a type. */
 public final class TrimCards {
@@ -110,7 +111,26 @@ public final class TrimCards {
             }
             rows.add(row);
         }
-        return new TrimCard(type, scale, byMass, cgs, masses, rows, coarseness);
+        return new TrimCard(
+                type, scale, byMass, cgs, masses, rows, byMass ? List.of() : settings(masses.get(0)), coarseness);
+    }
+
+    private List<SettingBand> settings(Band mass) {
+        long most = Math.round(scale.settingFor(scale.bandHighUnits()) / scale.stepUnits());
+        long least = Math.round(scale.settingFor(scale.bandLowUnits()) / scale.stepUnits());
+        List<SettingBand> settings = new ArrayList<>();
+        for (long i = most; i >= least; i--) {
+            double setting = scale.settingFor(i * scale.stepUnits());
+            if (isPermitted(setting)) {
+                SettingRange.of(scale, setting, mass.middle())
+                        .ifPresent(cgs -> settings.add(new SettingBand(setting, cgs)));
+            }
+        }
+        return settings;
+    }
+
+    private boolean isPermitted(double setting) {
+        return setting >= scale.bandLowUnits() - ROUNDING && setting <= scale.bandHighUnits() + ROUNDING;
     }
 
     private Cell cell(Band cg, Band mass) {
@@ -122,8 +142,7 @@ public final class TrimCards {
             return new Cell(Place.OFF_SCALE, OptionalDouble.empty());
         }
         double setting = scale.settingFor(trim.getAsDouble());
-        boolean permitted = setting >= scale.bandLowUnits() - ROUNDING && setting <= scale.bandHighUnits() + ROUNDING;
-        return new Cell(permitted ? Place.USABLE : Place.OUTSIDE_BAND, OptionalDouble.of(setting));
+        return new Cell(isPermitted(setting) ? Place.USABLE : Place.OUTSIDE_BAND, OptionalDouble.of(setting));
     }
 
     private boolean touchesEnvelope(Band cg, Band mass) {

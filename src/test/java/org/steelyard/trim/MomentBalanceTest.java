@@ -13,6 +13,7 @@ import org.steelyard.model.Airframe.TailPlane;
 import org.steelyard.model.Airframe.Thrust;
 import org.steelyard.model.Airframe.WingBody;
 import org.steelyard.model.FlapEffect;
+import org.steelyard.model.LiftSlope;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.TakeoffSpeed;
 import org.steelyard.model.TrimUnit;

@@ -1,4 +1,4 @@
-package org.steelyard.trim;
+package org.steelyard.model;
 
 /**
  * Lift-curve slopes and downwash of plain lifting surfaces, for data that nobody has measured.
