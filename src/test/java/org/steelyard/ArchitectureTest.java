@@ -65,7 +65,8 @@ class ArchitectureTest {
     static final ArchRule everyClassLivesInAPackageOfTheDesign = classes()
             .should()
             .resideInAnyPackage(packages(
-                    "model", "config", "read", "balance", "check", "trim", "grade", "analyse", "report", "run", "cli"))
+                    "model", "config", "read", "balance", "check", "trim", "grade", "analyse", "report", "run", "demo",
+                    "cli"))
             .because("a package outside the design's table would have no rule on what it may use");
 
     @ArchTest
@@ -156,6 +157,24 @@ class ArchitectureTest {
                     JDK_FILES,
                     new String[] {"java.security"})
             .because("it wires the other packages for whoever calls them, without a terminal");
+
+    @ArchTest
+    static final ArchRule demoUsesEverythingButRunAndTheCommandLine = only(
+                    "demo",
+                    packages("model", "config", "read", "balance", "check", "grade", "analyse", "report", "demo"),
+                    JDK_VALUES,
+                    JDK_FILES,
+                    CSV,
+                    POI)
+            .because("it writes inputs, as somebody outside would, and is no part of an audit");
+
+    @ArchTest
+    static final ArchRule onlyTheDemoCommandUsesTheDemo = noClasses()
+            .that()
+            .resideOutsideOfPackages(packages("demo", "cli"))
+            .should()
+            .dependOnClassesThat(resideInAnyPackage(packages("demo")))
+            .because("no result may depend on the invented season");
 
     @ArchTest
     static final ArchRule onlyTheCommandLineKnowsItsLibraries = noClasses()

@@ -13,6 +13,7 @@ import org.steelyard.model.Severity;
 final class FindingTally {
 
     private static final Comparator<FindingCount> WORST_FIRST = Comparator.comparing(FindingCount::severity)
+            .thenComparingLong(FindingCount::flights)
             .thenComparingLong(FindingCount::findings)
             .reversed()
             .thenComparing(FindingCount::code);

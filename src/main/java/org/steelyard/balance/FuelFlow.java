@@ -105,16 +105,13 @@ final class FuelFlow {
         quantitiesKg[share.tank()] = there ? haltKg : movedKg;
     }
 
-    /** The next quantity at which this tank makes the flow halt. */
+    /** The next quantity at which this tank makes the flow halt; nobody follows the moment while tanks fill. */
     private double haltKg(TankShare share) {
         double haltKg = share.untilKg();
         double quantityKg = quantitiesKg[share.tank()];
         for (TankPoint point : tanks.get(share.tank()).armTable()) {
             double rowKg = point.quantityKg();
             if (burning && rowKg < quantityKg && rowKg > haltKg) {
-                haltKg = rowKg;
-            }
-            if (!burning && rowKg > quantityKg && rowKg < haltKg) {
                 haltKg = rowKg;
             }
         }

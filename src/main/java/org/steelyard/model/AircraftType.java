@@ -53,7 +53,14 @@ public record AircraftType(
         Require.that(
                 envelopes.stream().anyMatch(envelope -> envelope.phase() == Phase.TAKEOFF),
                 "a type needs an envelope for take-off");
+        Require.that(
+                trimScales.stream().map(AircraftType::setting).distinct().count() == trimScales.size(),
+                "a setting has at most one trim scale");
         requirePlaces(groups, holds.size(), cabin.zones().size());
+    }
+
+    private static List<Object> setting(TrimScale scale) {
+        return List.of(scale.phase(), scale.flaps(), scale.thrustRating());
     }
 
     private static void requirePlaces(List<LoadGroup> groups, int holds, int zones) {

@@ -10,10 +10,14 @@ final class BoundColumns {
 
     private final List<BoundColumn> all;
     private final Map<Slot, BoundColumn> firsts = new EnumMap<>(Slot.class);
+    private final Map<Slot, Integer> counts = new EnumMap<>(Slot.class);
 
     BoundColumns(List<BoundColumn> columns) {
         all = List.copyOf(columns);
-        all.forEach(column -> firsts.putIfAbsent(column.slot(), column));
+        for (BoundColumn column : all) {
+            firsts.putIfAbsent(column.slot(), column);
+            counts.merge(column.slot(), 1, Integer::sum);
+        }
     }
 
     List<BoundColumn> all() {
@@ -30,6 +34,6 @@ final class BoundColumns {
     }
 
     int count(Slot slot) {
-        return (int) all.stream().filter(column -> column.slot() == slot).count();
+        return counts.getOrDefault(slot, 0);
     }
 }

@@ -10,6 +10,7 @@ import org.steelyard.model.ProblemCode;
 final class CellParser {
 
     private static final int MOST_COUNTED = 10_000;
+    private static final String WHOLE = "a whole number from 0 to 10,000";
     private static final double MOST_KG = 1_000_000;
     private static final double MOST_TRIM_UNITS = 90;
     private static final double LEAST_KG_PER_L = 0.5;
@@ -105,7 +106,8 @@ final class CellParser {
         double value = Numbers.parse(text, stored ? '.' : decimal, stored);
         if (Double.isNaN(value)) {
             String reason = kind == CellKind.DATE ? "a date, not a number" : "not a number";
-            draft.fault(column, ProblemCode.NOT_A_NUMBER, reason, text, expectedNumber());
+            boolean counted = column.rule().field().kind() == Field.Kind.COUNT;
+            draft.fault(column, ProblemCode.NOT_A_NUMBER, reason, text, counted ? WHOLE : expectedNumber());
         }
         return value;
     }
@@ -123,9 +125,9 @@ final class CellParser {
             return;
         }
         if (value < 0 || value > MOST_COUNTED) {
-            outOfRange(value, text, "a whole number from 0 to 10,000", column, draft);
+            outOfRange(value, text, WHOLE, column, draft);
         } else if (value != Math.rint(value)) {
-            draft.fault(column, ProblemCode.NOT_WHOLE, "not a whole number", text, "a whole number from 0 to 10,000");
+            draft.fault(column, ProblemCode.NOT_WHOLE, "not a whole number", text, WHOLE);
         } else {
             place(value, text, column, draft);
         }

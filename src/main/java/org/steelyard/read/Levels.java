@@ -49,11 +49,9 @@ final class Levels {
     }
 
     private static boolean isEqual(RowDraft row, Slot total, Slot parts) {
-        double difference = Math.abs(row.sum(total) - row.sum(parts));
-        return switch (total) {
-            case ALL_COUNT -> difference == 0 || row.sum(total) == row.sum(parts) + row.sum(Slot.ZONE_INFANTS);
-            case ALL_INFANTS, ALL_BAGS -> difference == 0;
-            default -> difference <= ROUNDING_KG * (row.columns().count(parts) + 1);
-        };
+        double difference = row.sum(total) - row.sum(parts);
+        double roundingKg = parts.isMass() ? ROUNDING_KG * (row.columns().count(parts) + 1) : 0;
+        boolean equal = Math.abs(difference) <= roundingKg;
+        return total == Slot.ALL_COUNT ? equal || Math.abs(difference - row.sum(Slot.ZONE_INFANTS)) <= 0 : equal;
     }
 }

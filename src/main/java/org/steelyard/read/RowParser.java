@@ -57,8 +57,9 @@ import org.steelyard.model.Tail;
  * <ol>
  *   <li>By place: a zone or hold has a figure. Every other zone and hold is empty; passenger categories of a zone and
  *       several columns of a hold add up. The passengers' mass, where given, replaces their standard mass; it cannot be
- *       0 for somebody. Totals that stand beside are a check: masses to half a kg for each column compared, counts
- *       exactly, infants counted or not. Places that the type does not have must be blank or 0.
+ *       0 for somebody. A total beside its parts is a check: masses agree to half a kg for each column compared, counts
+ *       exactly, a total of passengers with the infants or without. A total of more than 0 without its parts cannot
+ *       stand beside other load by place. Places that the type does not have must be blank or 0.
  *   <li>In total: passengers, their mass, baggage and cargo, bags; what is blank is 0.
  *   <li>Zero-fuel mass and CG, both, with fuel.
  *   <li>Take-off mass and CG, both, without fuel.

@@ -1,5 +1,6 @@
 package org.steelyard.read;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -56,7 +57,7 @@ final class TypePlan {
         thrusts = none;
         pantries = none;
         places = new int[columns];
-        java.util.Arrays.fill(places, NO_PLACE);
+        Arrays.fill(places, NO_PLACE);
     }
 
     /** For rows whose tail is unknown: what can be checked without a type. */
@@ -75,10 +76,12 @@ final class TypePlan {
         if (column.rule().place().isBlank()) {
             return NO_PLACE;
         }
-        return placesOf(column.slot())
-                .map(names -> names.indexOf(column.rule().place()))
-                .map(index -> index < 0 ? STRANGE_PLACE : index)
-                .orElse(NO_PLACE);
+        Optional<Names> names = placesOf(column.slot());
+        if (names.isEmpty()) {
+            return NO_PLACE;
+        }
+        int index = names.get().indexOf(column.rule().place());
+        return index < 0 ? STRANGE_PLACE : index;
     }
 
     private Optional<Names> placesOf(Slot slot) {

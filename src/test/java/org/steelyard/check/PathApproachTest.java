@@ -16,6 +16,7 @@ import org.steelyard.model.MassMoment;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Side;
 import org.steelyard.model.Straightness;
+import org.steelyard.samples.Draws;
 import org.steelyard.samples.RandomAircraft;
 
 class PathApproachTest {
@@ -28,7 +29,7 @@ class PathApproachTest {
      */
     @Test
     void theExactApproachIsWhatDenseSamplingTendsTo() {
-        LongStream.range(0, 2000).forEach(seed -> {
+        LongStream.range(0, Draws.of(2000)).forEach(seed -> {
             Loading loading = new RandomAircraft(seed).loading();
             Envelope envelope = loading.type().envelope(Phase.FLIGHT).orElseThrow();
             FuelPath path = Balancer.balance(loading, RandomAircraft.STRICT)

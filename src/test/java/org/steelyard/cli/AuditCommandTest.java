@@ -188,7 +188,7 @@ class AuditCommandTest {
         String text = Files.readString(jet, StandardCharsets.UTF_8);
         Files.writeString(
                 jet,
-                text.replace("  max-landing: 64.0 t\n", "").replace("divisor: 1000 kg m", "divisor: many"),
+                text.replace("  max-landing: 65.0 t\n", "").replace("divisor: 1000 kg m", "divisor: many"),
                 StandardCharsets.UTF_8);
         assertThat(audit(season(CLEAN), "--config", config.toString())).isEqualTo(2);
         assertThat(err.toString())

@@ -108,8 +108,9 @@ class CsvSourceTest {
         ReadAll read = ReadAll.of(Files.write(folder.resolve("s.csv"), out.toByteArray()), MAP);
         assertThat(read.flights()).containsExactly("T1", "T2");
         assertThat(read.problems())
-                .containsExactly("s.csv:5: bytes that are no text; the rows from here on were not read (value '0xC6';"
-                        + " expected UTF-8, or another encoding told by --charset or the heading map, as windows-1252)");
+                .containsExactly(
+                        "s.csv:5: bytes that are no text; the rows from here on were not read (value '0xC6';"
+                                + " expected UTF-8, or another encoding told by --charset or the heading map, as windows-1252)");
     }
 
     @ParameterizedTest

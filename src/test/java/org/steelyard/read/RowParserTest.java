@@ -112,6 +112,7 @@ class RowParserTest {
                 "Tail   |SX-BAX|unknown tail (value 'SX-BAX'; expected a tail of the fleet; nearest SX-BAA, SX-BAB, SX-BAC)",
                 "Tail   |nonsense|unknown tail (value 'nonsense'; expected a tail of the fleet)",
                 "Pax A  |-1|less than zero (value '-1'; expected a whole number from 0 to 10,000)",
+                "Pax A  |1,5|not a number (value '1,5'; expected a whole number from 0 to 10,000)",
                 "Pax A  |1.5|not a whole number (value '1.5'; expected a whole number from 0 to 10,000)",
                 "Pax A  |10001|out of range (value '10001'; expected a whole number from 0 to 10,000)",
                 "Hold 1 |-200|less than zero (value '-200'; expected a mass from 0 to 1,000,000 kg)",

@@ -25,6 +25,7 @@ import org.steelyard.model.Phase;
 import org.steelyard.model.Policy;
 import org.steelyard.model.Side;
 import org.steelyard.model.Straightness;
+import org.steelyard.samples.Draws;
 
 /**
  * Envelopes against polygons of a general geometry library. A line straight in arm is an edge in the plane of arm and
@@ -34,8 +35,8 @@ import org.steelyard.model.Straightness;
 @Tag("validation")
 class EnvelopeOracleTest {
 
-    private static final int POLYGONS = 3000;
-    private static final int POINTS = 10;
+    private static final int POLYGONS = Draws.of(2000);
+    private static final int POINTS = 4;
     private static final GeometryFactory JTS = new GeometryFactory();
 
     @ParameterizedTest

@@ -14,12 +14,13 @@ import org.steelyard.model.TankPoint;
 import org.steelyard.model.TrimPoint;
 import org.steelyard.model.TrimPoints;
 import org.steelyard.model.TrimTable;
+import org.steelyard.samples.Draws;
 
 /** Every interpolation of the program against that of a general reference library, on tables drawn from seeds. */
 @Tag("validation")
 class InterpolationOracleTest {
 
-    private static final int TABLES = 3000;
+    private static final int TABLES = Draws.of(3000);
     private static final int READINGS = 10;
 
     private static double[] rising(SplittableRandom random, int size, double from, double step) {

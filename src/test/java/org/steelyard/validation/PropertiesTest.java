@@ -42,13 +42,14 @@ import org.steelyard.model.TrimSlope;
 import org.steelyard.model.TrimTable;
 import org.steelyard.model.WeighingRecord;
 import org.steelyard.model.ZoneLoad;
+import org.steelyard.samples.Draws;
 import org.steelyard.samples.RandomAircraft;
 
 /** Laws that hold for every aircraft and every load, each tried on thousands drawn from seeds that a failure prints. */
 @Tag("validation")
 class PropertiesTest {
 
-    private static final int DRAWS = 5000;
+    private static final int DRAWS = Draws.of(4000);
     private static final List<Phase> STATES =
             List.of(Phase.DRY_OPERATING, Phase.ZERO_FUEL, Phase.RAMP, Phase.TAKEOFF, Phase.LANDING);
 

@@ -36,7 +36,7 @@ class ReferenceTablesTest {
     /** Where limits are in % MAC, any chord will do. */
     private static final MeanChord CHORD = new MeanChord(5, 2);
 
-    private static List<CSVRecord> table(String name) {
+    static List<CSVRecord> table(String name) {
         CSVFormat format = CSVFormat.RFC4180
                 .builder()
                 .setHeader()
