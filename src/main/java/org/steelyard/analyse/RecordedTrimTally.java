@@ -11,13 +11,15 @@ import org.steelyard.model.Extra;
 import org.steelyard.model.Policy;
 import org.steelyard.model.RecordedTrimRule;
 
-/** Holds the difference between recorded and right settings by tail, and by the column that the policy names. */
+/**
+ * Holds the difference between recorded and right settings by tail, and by the column that the policy names; not where
+ * the load was shared out by a rule, as the right setting is then only assumed.
+ */
 final class RecordedTrimTally {
 
     private record Key(String kind, String name) {}
 
-    private static final RecordedTrimRule NOTHING_BEYOND =
-            new RecordedTrimRule(Double.MAX_VALUE, Double.MAX_VALUE, "");
+    private static final RecordedTrimRule NOTHING_BEYOND = new RecordedTrimRule(Double.MAX_VALUE, Double.MAX_VALUE, "");
 
     private static final Comparator<RecordedTrimGroup> TAILS_THEN_FARTHEST_OFF = Comparator.comparing(
                     (RecordedTrimGroup group) -> !group.kind().equals(RecordedTrimGroup.TAIL))
@@ -51,7 +53,9 @@ final class RecordedTrimTally {
 
     private static OptionalDouble difference(AuditedFlight flight) {
         OptionalDouble recorded = flight.loading().recordedTrimUnits();
-        if (recorded.isEmpty() || flight.balance().takeoffTrim().isEmpty()) {
+        if (recorded.isEmpty()
+                || flight.balance().loadIsShared()
+                || flight.balance().takeoffTrim().isEmpty()) {
             return OptionalDouble.empty();
         }
         TrimResult trim = flight.balance().takeoffTrim().get();

@@ -13,8 +13,8 @@ import java.util.List;
  * @param trim trim and CG by type and flap setting, in order of name
  * @param worst the flights farthest outside, worst first, at most twenty
  * @param months by month and type, in that order
- * @param recordedTrim recorded against right trim settings by tail, then by the column that the policy names; those most
- *     often off first
+ * @param recordedTrim recorded against right trim settings by tail, then by the column that the policy names; those
+ *     most often off first
  */
 public record SeasonSummary(
         StatusCount all,

@@ -14,7 +14,8 @@ public final class RecordedTrimText {
                 "take-off trim was recorded as %s where %s is right, %s too far %s: %s",
                 FindingText.trim(setUnits, scale.stepUnits(), scale.unit()),
                 FindingText.trim(rightUnits, scale.stepUnits(), scale.unit()),
-                FindingText.trim(Math.abs(difference), scale.stepUnits(), scale.unit()).replace(" UP", ""),
+                FindingText.trim(Math.abs(difference), scale.stepUnits(), scale.unit())
+                        .replace(" UP", ""),
                 difference > 0 ? "nose-up" : "nose-down",
                 risk(difference));
     }

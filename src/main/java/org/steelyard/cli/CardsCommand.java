@@ -35,7 +35,12 @@ import picocli.CommandLine.Spec;
                     + ", a card on each sheet.",
             ""
         },
-        footer = {"", "Examples:", "  steelyard cards", "  steelyard cards --type jet180 --flaps 1 --cg-step 2%% --mass-step 4t"})
+        footer = {
+            "",
+            "Examples:",
+            "  steelyard cards",
+            "  steelyard cards --type jet180 --flaps 1 --cg-step 2%% --mass-step 4t"
+        })
 final class CardsCommand implements Callable<Integer> {
 
     @Spec
@@ -60,7 +65,7 @@ final class CardsCommand implements Callable<Integer> {
             description = "Width of the bands of CG in %% MAC (1%%).")
     private String cgStep;
 
-    @Option(names = "--mass-step", paramLabel = "MASS", description = "Width of the bands of mass (about eight bands).")
+    @Option(names = "--mass-step", paramLabel = "MASS", description = "Width of the bands of mass (about seven bands).")
     private Optional<String> massStep;
 
     @Option(
@@ -119,7 +124,8 @@ final class CardsCommand implements Callable<Integer> {
             }
         }
         if (cards.isEmpty()) {
-            throw new CannotException("There is no trim scale for that" + type.map(id -> ": " + id).orElse("")
+            throw new CannotException("There is no trim scale for that"
+                    + type.map(id -> ": " + id).orElse("")
                     + flaps.map(setting -> ", flaps " + setting).orElse("") + ".");
         }
         return cards;

@@ -93,8 +93,8 @@ final class EnvelopeSketch {
         lines.add(String.format(Locale.ROOT, "  %s", "mass, " + units().mass().symbol()));
         for (int row = 0; row < HEIGHT; row++) {
             String label = massMark(row);
-            lines.add(String.format(Locale.ROOT, "%10s %s%s", label, plain ? "|" : "│", new String(grid[row])
-                    .stripTrailing()));
+            lines.add(String.format(
+                    Locale.ROOT, "%10s %s%s", label, plain ? "|" : "│", new String(grid[row]).stripTrailing()));
         }
         lines.add(" ".repeat(11) + (plain ? "+" : "└") + (plain ? "-" : "─").repeat(WIDTH));
         lines.add(" ".repeat(12) + marks());

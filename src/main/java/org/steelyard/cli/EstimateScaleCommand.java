@@ -68,7 +68,9 @@ final class EstimateScaleCommand implements Callable<Integer> {
                 .orElseThrow(() -> new CannotException("The type " + of.id() + " has no airframe; there "
                         + (configuration.airframes().isEmpty()
                                 ? "are none in the configuration."
-                                : "are " + String.join(", ", configuration.airframes().keySet()) + ".")));
+                                : "are "
+                                        + String.join(
+                                                ", ", configuration.airframes().keySet()) + ".")));
         PrintWriter out = spec.commandLine().getOut();
         List<TrimYaml.Entry> entries = new ArrayList<>();
         for (EstimatedScale estimated : estimate(of, airframe)) {
@@ -117,7 +119,8 @@ final class EstimateScaleCommand implements Callable<Integer> {
 
     private static void compare(TrimScale present, TrimScale estimate, double massKg, PrintWriter out) {
         double from = Math.max(
-                present.law().cgRange().fromPercentMac(), estimate.law().cgRange().fromPercentMac());
+                present.law().cgRange().fromPercentMac(),
+                estimate.law().cgRange().fromPercentMac());
         double to = Math.min(
                 present.law().cgRange().toPercentMac(), estimate.law().cgRange().toPercentMac());
         if (from < to) {

@@ -127,7 +127,9 @@ final class FitScaleCommand implements Callable<Integer> {
 
     private void check() {
         require(resamples >= 40 && resamples <= 100_000, "--resamples: " + resamples + "; expected 40 to 100000");
-        require(step.map(units -> units > 0 && units <= 10).orElse(true), "--step: expected more than 0 and at most 10");
+        require(
+                step.map(units -> units > 0 && units <= 10).orElse(true),
+                "--step: expected more than 0 and at most 10");
         require(!pairs || (type.isPresent() && flaps.isPresent()), "--pairs needs --type and --flaps");
     }
 
@@ -147,11 +149,7 @@ final class FitScaleCommand implements Callable<Integer> {
                     content.faults().stream().map(ConfigFault::message).toList());
         }
         return ScaleEvidence.of(
-                content.pairs(),
-                String.valueOf(source.getFileName()),
-                of,
-                flaps.orElseThrow(),
-                thrust.orElse(""));
+                content.pairs(), String.valueOf(source.getFileName()), of, flaps.orElseThrow(), thrust.orElse(""));
     }
 
     private List<ScaleEvidence> season(Configuration configuration) throws CannotException {
@@ -165,7 +163,8 @@ final class FitScaleCommand implements Callable<Integer> {
                 err.println(season.rejected() + " rows could not be used; steelyard audit says why.");
             }
             List<ScaleEvidence> wanted = season.groups().stream()
-                    .filter(group -> type.map(group.type().id()::equalsIgnoreCase).orElse(true))
+                    .filter(group ->
+                            type.map(group.type().id()::equalsIgnoreCase).orElse(true))
                     .filter(group -> flaps.map(group.flaps()::equals).orElse(true))
                     .filter(group -> thrust.map(group.thrustRating()::equals).orElse(true))
                     .toList();
@@ -231,7 +230,8 @@ final class FitScaleCommand implements Callable<Integer> {
             return;
         }
         out.println("  " + fit.outliers().size() + " outliers, without weight in the fit:");
-        for (ScaleFit.Outlier outlier : fit.outliers().subList(0, Math.min(OUTLIERS, fit.outliers().size()))) {
+        for (ScaleFit.Outlier outlier :
+                fit.outliers().subList(0, Math.min(OUTLIERS, fit.outliers().size()))) {
             out.println(String.format(
                     Locale.ROOT,
                     "    %9s off  recorded %s at %.2f %% MAC  %s",
@@ -251,8 +251,8 @@ final class FitScaleCommand implements Callable<Integer> {
                 .distinct()
                 .toList();
         if (section.isPresent() && types.size() > 1) {
-            throw new CannotException("--section takes one type, not " + String.join(", ", types)
-                    + "; name one with --type.");
+            throw new CannotException(
+                    "--section takes one type, not " + String.join(", ", types) + "; name one with --type.");
         }
         for (String id : types) {
             List<TrimYaml.Entry> entries = fitted.stream()

@@ -35,8 +35,7 @@ final class FlightAnswer {
         findings();
         if (summary.massKnown() && summary.type().envelope(Phase.TAKEOFF).isPresent()) {
             add("");
-            lines.addAll(
-                    new EnvelopeSketch(summary.type(), summary.flight().balance(), plain).lines());
+            lines.addAll(new EnvelopeSketch(summary.type(), summary.flight().balance(), plain).lines());
         }
         add("");
         wrap("", Caution.TEXT);

@@ -66,7 +66,8 @@ final class FlightQuestions {
 
     private AircraftType aircraft() throws CannotException {
         while (true) {
-            String name = line("tail, or type (" + String.join(", ", configuration.types().keySet()) + ")");
+            String name = line(
+                    "tail, or type (" + String.join(", ", configuration.types().keySet()) + ")");
             Optional<AircraftType> type = OneFlight.type(name, configuration);
             if (type.isPresent()) {
                 tail = configuration.tails().values().stream()
@@ -163,9 +164,8 @@ final class FlightQuestions {
                 return false;
             }
             Given one = new Given(name, text);
-            List<InputProblem> faults = text.isBlank()
-                    ? List.of()
-                    : GivenFlight.faults(one, tail.registration(), tails);
+            List<InputProblem> faults =
+                    text.isBlank() ? List.of() : GivenFlight.faults(one, tail.registration(), tails);
             if (!text.isBlank() && faults.isEmpty()) {
                 given.add(one);
                 return true;

@@ -120,7 +120,9 @@ final class SetCommand implements Callable<Integer> {
             description = "Write the load summary as a page to print: FILE ends in .html or .xlsx.")
     private Optional<Path> write;
 
-    @Option(names = "--ascii", description = "Draw with plain signs only (so it is anyway where the terminal is not UTF-8).")
+    @Option(
+            names = "--ascii",
+            description = "Draw with plain signs only (so it is anyway where the terminal is not UTF-8).")
     private boolean ascii;
 
     @Override
@@ -189,8 +191,8 @@ final class SetCommand implements Callable<Integer> {
         for (String pair : pairs) {
             int equals = pair.indexOf('=');
             if (equals < 1) {
-                throw new CannotException("'" + pair + "' is not a name with a value; expected one as flaps=5 or"
-                        + " hold-mass.1=800kg");
+                throw new CannotException(
+                        "'" + pair + "' is not a name with a value; expected one as flaps=5 or" + " hold-mass.1=800kg");
             }
             String name = pair.substring(0, equals).strip();
             if (given.stream().anyMatch(one -> one.name().equals(name))) {

@@ -15,8 +15,9 @@ import org.steelyard.model.TakeoffSpeed;
 import org.steelyard.model.TrimUnit;
 
 /**
- * Reads {@code airframes/*.yaml}: what is known of a type to estimate its trim from the balance of moments. A lift-curve
- * slope that is not given follows from the aspect ratio and the sweep, a downwash slope from the wing's aspect ratio.
+ * Reads {@code airframes/*.yaml}: what is known of a type to estimate its trim from the balance of moments. A
+ * lift-curve slope that is not given follows from the aspect ratio and the sweep, a downwash slope from the wing's
+ * aspect ratio.
  */
 final class AirframeFile {
 
@@ -81,8 +82,7 @@ final class AirframeFile {
                     "downwash-slope here or aspect-ratio of the wing");
         }
         double downwashSlope = given.or(() -> byWing).orElse(0.0);
-        return keys.make(() ->
-                new TailPlane(areaM2, centreArmM, slopePerRad, efficiency, downwashSlope, downwashRad));
+        return keys.make(() -> new TailPlane(areaM2, centreArmM, slopePerRad, efficiency, downwashSlope, downwashRad));
     }
 
     private static Optional<Thrust> thrust(Keys keys) {
@@ -101,8 +101,8 @@ final class AirframeFile {
         double stepUnits = keys.number("step", Measure::positiveNumber);
         double lowUnits = keys.number("most-nose-down", Measure::number);
         double highUnits = keys.number("most-nose-up", Measure::number);
-        return keys.make(() -> new StabilizerIndicator(
-                unit, zeroRad, Math.toDegrees(perDegree), stepUnits, lowUnits, highUnits));
+        return keys.make(() ->
+                new StabilizerIndicator(unit, zeroRad, Math.toDegrees(perDegree), stepUnits, lowUnits, highUnits));
     }
 
     private static Optional<FlapEffect> flaps(Keys keys) {

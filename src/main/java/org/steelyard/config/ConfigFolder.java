@@ -19,8 +19,8 @@ import org.steelyard.model.Tail;
 
 /**
  * Reads a configuration folder: {@code standard-masses.yaml}, {@code types/*.yaml}, {@code fleet.csv},
- * {@code policy.yaml}, {@code columns/*.yaml} and, if there are any, {@code airframes/*.yaml}. The folder's own README explains each key. Reading goes on past every
- * fault, so that all of them are named in one go.
+ * {@code policy.yaml}, {@code columns/*.yaml} and, if there are any, {@code airframes/*.yaml}. The folder's own README
+ * explains each key. Reading goes on past every fault, so that all of them are named in one go.
  */
 public final class ConfigFolder {
 

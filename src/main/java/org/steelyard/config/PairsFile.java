@@ -9,10 +9,10 @@ import java.util.OptionalDouble;
 import org.steelyard.model.MeanChord;
 
 /**
- * Reads pairs of CG and trim setting, as they are read off a printed scale or noted in flight: comma-separated values in
- * UTF-8 with the columns {@code cg}, {@code setting} and, if wanted, {@code mass} and {@code note}. Units stand with the
- * numbers, as {@code 24.5 % MAC}, or in the heading, as {@code cg (% MAC)}. A setting is {@code 0.2 UP}, {@code 1.1 DN},
- * or a number that is nose-up positive.
+ * Reads pairs of CG and trim setting, as they are read off a printed scale or noted in flight: comma-separated values
+ * in UTF-8 with the columns {@code cg}, {@code setting} and, if wanted, {@code mass} and {@code note}. Units stand with
+ * the numbers, as {@code 24.5 % MAC}, or in the heading, as {@code cg (% MAC)}. A setting is {@code 0.2 UP}, {@code 1.1
+ * DN}, or a number that is nose-up positive.
  */
 public final class PairsFile {
 
@@ -20,8 +20,7 @@ public final class PairsFile {
     private static final String SETTING = "setting";
     private static final String MASS = "mass";
     private static final String NOTE = "note";
-    private static final CsvTable.Headings HEADINGS =
-            new CsvTable.Headings(List.of(CG, SETTING), List.of(MASS, NOTE));
+    private static final CsvTable.Headings HEADINGS = new CsvTable.Headings(List.of(CG, SETTING), List.of(MASS, NOTE));
 
     /**
      * A pair.
@@ -73,12 +72,10 @@ public final class PairsFile {
     private static Optional<Pair> pair(Keys row, MeanChord chord) {
         double cgPercentMac = row.number(CG, text -> Cg.readPercentMac(text, chord));
         double settingUnits = row.number(SETTING, PairsFile::setting);
-        Optional<Double> massKg =
-                row.find(MASS, text -> text.isBlank() ? Double.NaN : Measure.MASS.read(text));
+        Optional<Double> massKg = row.find(MASS, text -> text.isBlank() ? Double.NaN : Measure.MASS.read(text));
         row.find(NOTE, text -> text);
-        OptionalDouble known = massKg.filter(kg -> !kg.isNaN())
-                .map(OptionalDouble::of)
-                .orElseGet(OptionalDouble::empty);
+        OptionalDouble known =
+                massKg.filter(kg -> !kg.isNaN()).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
         return row.make(() -> new Pair(row.line(), cgPercentMac, known, settingUnits));
     }
 

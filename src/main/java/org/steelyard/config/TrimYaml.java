@@ -88,7 +88,8 @@ public final class TrimYaml {
             line("      slope:");
             line("        anchor: {cg: " + plain(rounded(slope.anchor().cgPercentMac(), RoundingMode.HALF_EVEN))
                     + " % MAC, trim: " + trim(slope.anchor().trimUnits()) + "}");
-            line("        per-percent-mac: " + BigDecimal.valueOf(slope.unitsPerPercentMac()).toPlainString());
+            line("        per-percent-mac: "
+                    + BigDecimal.valueOf(slope.unitsPerPercentMac()).toPlainString());
             line("        from: " + cg(slope.cgRange().fromPercentMac(), 0, 2) + " % MAC");
             line("        to: " + cg(slope.cgRange().toPercentMac(), 1, 2) + " % MAC");
         }
@@ -109,7 +110,8 @@ public final class TrimYaml {
             for (int j = 0; j < cgs.size(); j++) {
                 trims.add(trim(table.trimUnits().get(i).at(j)));
             }
-            RoundingMode outwards = i == 0 ? RoundingMode.FLOOR : i == last ? RoundingMode.CEILING : RoundingMode.HALF_EVEN;
+            RoundingMode outwards =
+                    i == 0 ? RoundingMode.FLOOR : i == last ? RoundingMode.CEILING : RoundingMode.HALF_EVEN;
             String massKg = plain(new BigDecimal(table.massesKg().at(i)).setScale(0, outwards));
             line("          - {mass: " + massKg + " kg, trim: [" + String.join(", ", trims) + "]}");
         }
@@ -117,9 +119,8 @@ public final class TrimYaml {
 
     /** Rounded outwards at the ends, so that no pair that made the scale falls off it. */
     private static String cg(double cgPercentMac, int index, int size) {
-        RoundingMode mode = index == 0
-                ? RoundingMode.FLOOR
-                : index == size - 1 ? RoundingMode.CEILING : RoundingMode.HALF_EVEN;
+        RoundingMode mode =
+                index == 0 ? RoundingMode.FLOOR : index == size - 1 ? RoundingMode.CEILING : RoundingMode.HALF_EVEN;
         return plain(rounded(cgPercentMac, mode));
     }
 

@@ -33,10 +33,8 @@ final class Units {
             inOrder("per rad", BigDecimal.ONE, "per deg", exact(180 / Math.PI));
     /** 1 kt = 1852 m / 3600 s. */
     static final Map<String, BigDecimal> SPEEDS = inOrder(
-            "kt",
-            new BigDecimal(1852).divide(new BigDecimal(3600), MathContext.DECIMAL128),
-            "m/s",
-            BigDecimal.ONE);
+            "kt", new BigDecimal(1852).divide(new BigDecimal(3600), MathContext.DECIMAL128), "m/s", BigDecimal.ONE);
+
     static final Map<String, BigDecimal> FORCES = forces();
 
     private Units() {}

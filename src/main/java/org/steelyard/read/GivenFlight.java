@@ -22,10 +22,11 @@ import org.steelyard.model.RejectedRow;
  * One flight given as names and values in place of a row of a file, by the same rules ({@link RowParser}).
  *
  * <ul>
- *   <li>A name is a field as in a heading map, with a zone, hold or tank and a passenger category behind points where it
- *       needs them: {@code takeoff-cg}, {@code hold-mass.1}, {@code passengers.A.child}, {@code passengers.infant}.
+ *   <li>A name is a field as in a heading map, with a zone, hold or tank and a passenger category behind points where
+ *       it needs them: {@code takeoff-cg}, {@code hold-mass.1}, {@code passengers.A.child}, {@code passengers.infant}.
  *   <li>A number stands with its unit, with or without a blank between: {@code 63.6t}, {@code 140200 lb}, {@code 24.5%}
- *       (% MAC), {@code 12.3m}, {@code 45.3index}, {@code 45 US gal}. Counts have none, nor has a trim as {@code 0.2UP}.
+ *       (% MAC), {@code 12.3m}, {@code 45.3index}, {@code 45 US gal}. Counts have none, nor has a trim as
+ *       {@code 0.2UP}.
  *   <li>Flight and date may be left out.
  * </ul>
  */
@@ -118,7 +119,8 @@ public final class GivenFlight {
     private void addCell(Given given, Field field, String place, PassengerCategory category) {
         Optional<Amount> amount = amount(given, field);
         if (amount.isPresent()) {
-            rules.add(new ColumnRule(given.name(), field, place, category, amount.get().unit(), "", false));
+            rules.add(new ColumnRule(
+                    given.name(), field, place, category, amount.get().unit(), "", false));
             cells.add(amount.get().text());
         }
     }
@@ -140,7 +142,8 @@ public final class GivenFlight {
                 .findFirst();
         if (known.isEmpty()) {
             String reason = unit.isEmpty() ? "the unit is missing" : "unknown unit '" + unit + "'";
-            String expected = String.join(", ", units(field).map(ColumnUnit::symbol).toList());
+            String expected =
+                    String.join(", ", units(field).map(ColumnUnit::symbol).toList());
             problem(given, ProblemCode.NOT_A_NUMBER, reason, "a number in one of " + expected);
         }
         return known.map(one -> new Amount(parts.group(1), one));
@@ -181,8 +184,7 @@ public final class GivenFlight {
 
     private void addIfMissing(Field field, String value) {
         if (rules.stream().noneMatch(rule -> rule.field() == field)) {
-            rules.add(
-                    new ColumnRule(field.key(), field, "", PassengerCategory.ADULT, ColumnUnit.NONE, "", false));
+            rules.add(new ColumnRule(field.key(), field, "", PassengerCategory.ADULT, ColumnUnit.NONE, "", false));
             cells.add(value);
         }
     }
@@ -197,8 +199,8 @@ public final class GivenFlight {
         String[] headings = rules.stream().map(ColumnRule::heading).toArray(String[]::new);
         try {
             Binding binding = Binding.of(map, RawRow.ofText(1, headings), NOWHERE, true);
-            ParsedRow parsed = new RowParser(NOWHERE, binding, tails)
-                    .parse(RawRow.ofText(1, cells.toArray(String[]::new)));
+            ParsedRow parsed =
+                    new RowParser(NOWHERE, binding, tails).parse(RawRow.ofText(1, cells.toArray(String[]::new)));
             if (parsed instanceof ParsedRow.Rejected rejected) {
                 withoutConsequences(rejected.row().problems());
             }

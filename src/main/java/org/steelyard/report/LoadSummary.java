@@ -122,7 +122,8 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
     public Optional<Trim> takeoffTrim() {
         return flight.balance()
                 .takeoffTrim()
-                .flatMap(trim -> trim(trim, flight.balance().takeoff(), flight.loading().recordedTrimUnits()));
+                .flatMap(trim ->
+                        trim(trim, flight.balance().takeoff(), flight.loading().recordedTrimUnits()));
     }
 
     /** The trim for landing, where the type has a scale. */
@@ -149,8 +150,8 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
             facts.add(new Fact("scale", basis(scale.basis())));
         }
         recordedUnits.ifPresent(units -> recorded(facts, trim, units, state.massKg()));
-        return Optional.of(new Trim(
-                shown(setting, scale, scale.stepUnits()), facts, scale.basis() == TrimBasis.ESTIMATE));
+        return Optional.of(
+                new Trim(shown(setting, scale, scale.stepUnits()), facts, scale.basis() == TrimBasis.ESTIMATE));
     }
 
     private void recorded(List<Fact> facts, TrimResult trim, double units, double massKg) {
@@ -160,8 +161,7 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
         double difference = trim.differenceUnits(units).orElse(0);
         if (difference != 0) {
             facts.add(new Fact(
-                    "recorded is off by",
-                    shown(difference, scale, 0.01) + ": " + RecordedTrimText.risk(difference)));
+                    "recorded is off by", shown(difference, scale, 0.01) + ": " + RecordedTrimText.risk(difference)));
         }
     }
 
@@ -190,13 +190,14 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
         for (Phase phase : Phase.values()) {
             flight.balance().state(phase).ifPresent(state -> states.add(state(phase, state)));
             if (phase == Phase.FLIGHT) {
-                margin(phase).ifPresent(margin -> states.add(new State(
-                        "in flight, nearest",
-                        "",
-                        "",
-                        "",
-                        room(margin.forwardPercentMac()),
-                        room(margin.aftPercentMac()))));
+                margin(phase)
+                        .ifPresent(margin -> states.add(new State(
+                                "in flight, nearest",
+                                "",
+                                "",
+                                "",
+                                room(margin.forwardPercentMac()),
+                                room(margin.aftPercentMac()))));
             }
         }
         return states;
@@ -246,8 +247,8 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
             double roomKg = limitKg.getAsDouble() - state.get().massKg();
             facts.add(new Fact(
                     kind + " " + phase.label() + " mass",
-                    mass(limitKg.getAsDouble()) + " " + massUnit() + ", "
-                            + mass(Math.abs(roomKg)) + (roomKg < 0 ? " exceeded" : " left")));
+                    mass(limitKg.getAsDouble()) + " " + massUnit() + ", " + mass(Math.abs(roomKg))
+                            + (roomKg < 0 ? " exceeded" : " left")));
         }
     }
 
@@ -331,7 +332,8 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
 
     private String room(double roomPercentMac) {
         double shown = units().cg() == CgForm.ARM
-                ? units().length().fromM(roomPercentMac / 100 * type().geometry().chord().lengthM())
+                ? units().length()
+                        .fromM(roomPercentMac / 100 * type().geometry().chord().lengthM())
                 : roomPercentMac;
         return String.format(Locale.ROOT, "%+." + FindingText.decimals(Quantity.CG, type()) + "f", shown);
     }

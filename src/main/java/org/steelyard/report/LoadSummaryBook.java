@@ -38,10 +38,11 @@ final class LoadSummaryBook {
         grid.widths(27, 16, 16, 14, 18, 18);
         grid.row(30).data(summary.title(), text(styles.title));
         StringBuilder facts = new StringBuilder();
-        summary.facts().forEach(fact -> facts.append(facts.isEmpty() ? "" : "; ")
-                .append(fact.name())
-                .append(' ')
-                .append(fact.value()));
+        summary.facts()
+                .forEach(fact -> facts.append(facts.isEmpty() ? "" : "; ")
+                        .append(fact.name())
+                        .append(' ')
+                        .append(fact.value()));
         grid.row(18).data(facts.toString(), text(styles.subtitle));
         grid.row(30).label(Caution.TEXT, styles.caution);
         grid.join(0, LAST);

@@ -99,8 +99,7 @@ final class LoadSummaryPage {
                 "#Room aft, " + summary.cgUnit());
         for (State state : summary.states()) {
             html.open("tr").element("th", state.name(), "scope", "row");
-            Tables.numbers(
-                    html, state.mass(), state.cg(), state.index(), state.forwardRoom(), state.aftRoom());
+            Tables.numbers(html, state.mass(), state.cg(), state.index(), state.forwardRoom(), state.aftRoom());
             html.closeBlock();
         }
         Tables.close(html);

@@ -20,7 +20,7 @@ final class PageRecordedTrim {
         html.element(
                 "p",
                 "Recorded less right setting, in units of the scale; positive is too much nose-up. Beyond: farther off"
-                        + " than the policy's marginal distance.",
+                        + " than the policy's marginal distance. Loads shared out from totals are left out.",
                 "class",
                 "hint");
         groups.stream().map(RecordedTrimGroup::kind).distinct().forEach(kind -> table(html, kind, groups));
@@ -46,8 +46,7 @@ final class PageRecordedTrim {
         of.stream().limit(ROWS).forEach(group -> line(html, group));
         Tables.close(html);
         if (of.size() > ROWS) {
-            html.element(
-                    "p", Shown.counted(of.size() - ROWS, "more group") + " in the workbook", "class", "hint");
+            html.element("p", Shown.counted(of.size() - ROWS, "more group") + " in the workbook", "class", "hint");
         }
     }
 
@@ -59,8 +58,8 @@ final class PageRecordedTrim {
         Tables.numbers(
                 html,
                 Shown.count(group.flights()),
-                Shown.fixed(group.meanUnits(), 2),
-                group.sdUnits().isPresent() ? Shown.fixed(group.sdUnits().getAsDouble(), 2) : "–",
+                Shown.fixed(group.meanUnits(), 3),
+                group.sdUnits().isPresent() ? Shown.fixed(group.sdUnits().getAsDouble(), 3) : "–",
                 Shown.count(group.noseUp()),
                 Shown.count(group.noseDown()),
                 Shown.share(group.noseUp() + group.noseDown(), group.flights()));

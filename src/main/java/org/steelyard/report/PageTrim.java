@@ -78,9 +78,7 @@ final class PageTrim {
                     .open("th", "scope", "row")
                     .data(row.getString("type"))
                     .close();
-            html.open("td")
-                    .data(groups.get(row.getRowNumber()).flapsShown())
-                    .close();
+            html.open("td").data(groups.get(row.getRowNumber()).flapsShown()).close();
             Tables.numbers(html, Shown.count(row.getLong("n")));
             Tables.numbers(html, shown(row, "mean", cell), shown(row, "sd", cell));
             FIGURES.forEach(figure -> Tables.numbers(html, shown(row, figure, cell)));

@@ -1,6 +1,7 @@
 package org.steelyard.report;
 
 import java.util.List;
+import org.apache.poi.ss.usermodel.CellStyle;
 import org.steelyard.analyse.RecordedTrimGroup;
 import org.steelyard.check.RecordedTrimText;
 
@@ -13,10 +14,12 @@ final class SheetRecordedTrim {
 
     private final SheetGrid grid;
     private final WorkbookStyles styles;
+    private final CellStyle difference;
 
     SheetRecordedTrim(SheetGrid grid, WorkbookStyles styles) {
         this.grid = grid;
         this.styles = styles;
+        difference = styles.format("+0.000;-0.000;0.000");
     }
 
     void write(List<RecordedTrimGroup> groups, WorkbookPage page) {
@@ -25,7 +28,7 @@ final class SheetRecordedTrim {
         grid.row(30)
                 .label(
                         "Difference: recorded less right setting, both in steps of the indicator; positive is too much"
-                                + " nose-up. Only flights that have both. Beyond: farther off than the policy's marginal"
+                                + " nose-up. Only flights that have both, and whose load was not shared out from totals. Beyond: farther off than the policy's marginal"
                                 + " distance. sd with divisor n − 1, none for one flight.",
                         styles.remark);
         grid.join(0, COLUMNS - 1);
@@ -38,8 +41,8 @@ final class SheetRecordedTrim {
         grid.row(24).data("By " + kind, new WorkbookStyles.TextStyle(styles.section, styles.section));
         grid.join(0, COLUMNS - 1);
         SheetRow head = grid.row(30).data(WorkbookWords.sentence(kind).replace(".", ""), headingStyle());
-        for (String heading : List.of(
-                "n", "mean difference", "sd", "beyond, nose-up", "beyond, nose-down", "share beyond")) {
+        for (String heading :
+                List.of("n", "mean difference", "sd", "beyond, nose-up", "beyond, nose-down", "share beyond")) {
             head.label(heading, styles.tableHeadingRight);
         }
         head.skip(1).label("What a difference to that side risks", styles.tableHeading);
@@ -55,8 +58,8 @@ final class SheetRecordedTrim {
         grid.row()
                 .data(group.name().isBlank() ? "not given" : group.name(), styles.text)
                 .number(group.flights(), styles.whole.plain())
-                .number(group.meanUnits(), styles.signed.plain())
-                .number(group.sdUnits(), styles.decimals(2))
+                .number(group.meanUnits(), difference)
+                .number(group.sdUnits(), styles.decimals(3))
                 .number(group.noseUp(), styles.whole.plain())
                 .number(group.noseDown(), styles.whole.plain())
                 .number(group.shareBeyond(), styles.share)

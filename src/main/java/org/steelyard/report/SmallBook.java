@@ -1,12 +1,20 @@
 package org.steelyard.report;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.util.Date;
 import java.util.Optional;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
 import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
 import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.util.WorkbookUtil;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** A workbook of a few sheets that are laid out by hand. The same content gives the same bytes. */
@@ -30,7 +38,7 @@ final class SmallBook implements AutoCloseable {
 
     /** A new sheet; a name that the format does not take, or has already, is changed until it does. */
     SheetGrid sheet(String name) {
-        String safe = org.apache.poi.ss.util.WorkbookUtil.createSafeSheetName(name);
+        String safe = WorkbookUtil.createSafeSheetName(name);
         String unique = safe;
         for (int i = 2; book.getSheet(unique) != null; i++) {
             String mark = " " + i;
@@ -50,7 +58,23 @@ final class SmallBook implements AutoCloseable {
         core.setDescription(Caution.TEXT);
         core.setCreated(Optional.of(STAMP));
         core.setModified(Optional.of(STAMP));
-        WholeFile.write(file, book::write);
+        ByteArrayOutputStream whole = new ByteArrayOutputStream();
+        book.write(whole);
+        WholeFile.write(file, out -> restamped(whole.toByteArray(), out));
+    }
+
+    /** The same archive with one time for all its entries, in place of the time of day. */
+    private static void restamped(byte[] archive, OutputStream out) throws IOException {
+        try (ZipInputStream from = new ZipInputStream(new ByteArrayInputStream(archive));
+                ZipOutputStream to = new ZipOutputStream(out)) {
+            for (ZipEntry entry = from.getNextEntry(); entry != null; entry = from.getNextEntry()) {
+                ZipEntry same = new ZipEntry(entry.getName());
+                same.setTimeLocal(LocalDateTime.of(2000, 1, 1, 0, 0));
+                to.putNextEntry(same);
+                from.transferTo(to);
+                to.closeEntry();
+            }
+        }
     }
 
     @Override

@@ -110,7 +110,7 @@ final class TrimCardText {
             return String.format(Locale.ROOT, "%.1f", cgPercentMac);
         }
         double shown = units().length().fromM(card.type().geometry().chord().armAt(cgPercentMac));
-        return String.format(Locale.ROOT, shown < 100 ? "%.2f" : "%.1f", shown);
+        return String.format(Locale.ROOT, units().length().fromM(1) > 10 ? "%.1f" : "%.2f", shown);
     }
 
     /** The inverse table, in two columns of rows of a setting and its CGs. */
@@ -140,8 +140,7 @@ final class TrimCardText {
 
     String cell(Cell cell) {
         return switch (cell.place()) {
-            case USABLE, OUTSIDE_BAND ->
-                shown(cell.settingUnits().orElseThrow());
+            case USABLE, OUTSIDE_BAND -> shown(cell.settingUnits().orElseThrow());
             case OUTSIDE_ENVELOPE -> NOTHING;
             case OFF_SCALE -> OFF_SCALE;
         };

@@ -40,7 +40,13 @@ final class TrimCardsPage {
         html.open("table").open("thead");
         if (card.byMass()) {
             html.open("tr").empty("td");
-            html.element("th", text.massHeading(), "colspan", String.valueOf(card.massBands().size()), "scope", "colgroup");
+            html.element(
+                    "th",
+                    text.massHeading(),
+                    "colspan",
+                    String.valueOf(card.massBands().size()),
+                    "scope",
+                    "colgroup");
             html.close();
         }
         html.open("tr").element("th", text.cgHeading(), "scope", "col");

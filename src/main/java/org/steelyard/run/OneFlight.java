@@ -24,8 +24,8 @@ import org.steelyard.read.ParsedRow;
 import org.steelyard.read.Tails;
 
 /**
- * Answers for one flight at once. Beside the names of {@link GivenFlight} it knows {@code type} in place of a tail, where
- * a state is given; and a take-off CG without a mass, where the trim scale does not need one.
+ * Answers for one flight at once. Beside the names of {@link GivenFlight} it knows {@code type} in place of a tail,
+ * where a state is given; and a take-off CG without a mass, where the trim scale does not need one.
  */
 public final class OneFlight {
 
@@ -128,15 +128,14 @@ public final class OneFlight {
 
     /** With a mass that stands in; the scale must not look at it. */
     private static Result withoutMass(List<Given> given, Tails tails, Configuration configuration) {
+        if (find(given, Field.TAKEOFF_CG.key()).map(Given::value).orElse("").endsWith("index")) {
+            return refusal(TAKEOFF_MASS, ProblemCode.MISSING, "an index means nothing without its mass", "", "a mass");
+        }
         List<Given> complete = new ArrayList<>(given);
         complete.add(new Given(TAKEOFF_MASS, "1 kg"));
         ParsedRow parsed = GivenFlight.read(complete, tails);
         if (!(parsed instanceof ParsedRow.Accepted accepted)) {
             return refusal(parsed);
-        }
-        if (find(given, Field.TAKEOFF_CG.key()).map(Given::value).orElse("").endsWith("index")) {
-            return refusal(
-                    TAKEOFF_MASS, ProblemCode.MISSING, "an index means nothing without its mass", "", "a mass");
         }
         AuditedFlight flight = RowAuditor.audit(accepted.loading(), configuration.policy());
         boolean byMass = flight.balance()
@@ -144,12 +143,12 @@ public final class OneFlight {
                 .filter(trim -> trim.scale().law() instanceof TrimTable)
                 .isPresent();
         if (byMass) {
-            Envelope envelope = accepted.loading().type().envelope(Phase.TAKEOFF).orElseThrow();
+            Envelope envelope =
+                    accepted.loading().type().envelope(Phase.TAKEOFF).orElseThrow();
             return refusal(
                     TAKEOFF_MASS,
                     ProblemCode.MISSING,
-                    "the trim scale for flaps "
-                            + accepted.loading().setting().flaps() + " depends on take-off mass",
+                    "the trim scale for flaps " + accepted.loading().setting().flaps() + " depends on take-off mass",
                     "",
                     "a take-off mass from " + Math.round(envelope.minMassKg()) + " to "
                             + Math.round(envelope.maxMassKg()) + " kg");
@@ -158,11 +157,10 @@ public final class OneFlight {
     }
 
     private static Refusal refusal(ParsedRow parsed) {
-        return new Refusal(
-                Stream.of(parsed)
-                        .filter(ParsedRow.Rejected.class::isInstance)
-                        .flatMap(row -> ((ParsedRow.Rejected) row).row().problems().stream())
-                        .toList());
+        return new Refusal(Stream.of(parsed)
+                .filter(ParsedRow.Rejected.class::isInstance)
+                .flatMap(row -> ((ParsedRow.Rejected) row).row().problems().stream())
+                .toList());
     }
 
     private static Refusal refusal(String name, ProblemCode code, String reason, String value, String expected) {

@@ -3,6 +3,7 @@ package org.steelyard.run;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -67,16 +68,22 @@ public record ScaleEvidence(AircraftType type, String flaps, String thrustRating
 
     private record Key(String typeId, String flaps, String thrust) implements Comparable<Key> {
 
+        /** Settings by length first, so that 5 comes before 15. */
+        private static final Comparator<Key> ORDER = Comparator.comparing(Key::typeId)
+                .thenComparing(key -> key.flaps().length())
+                .thenComparing(Key::flaps)
+                .thenComparing(Key::thrust);
+
         @Override
         public int compareTo(Key other) {
-            String here = typeId + '\n' + flaps + '\n' + thrust;
-            return here.compareTo(other.typeId + '\n' + other.flaps + '\n' + other.thrust);
+            return ORDER.compare(this, other);
         }
     }
 
     /**
-     * Gathers the recorded settings of a season with the take-off CG and mass of their flights. Scales for a thrust
-     * rating are kept apart where the type has such scales; where it has none, all ratings are one.
+     * Gathers the recorded settings of a season with the take-off CG and mass of their flights, but for flights whose
+     * load was shared out from totals: their CG is only assumed. Scales for a thrust rating are kept apart where the
+     * type has such scales; where it has none, all ratings are one.
      *
      * @param season file or folder
      * @param reading how files are read
@@ -129,6 +136,9 @@ public record ScaleEvidence(AircraftType type, String flaps, String thrustRating
                 .map(TrimScale::thrustRating)
                 .orElse(loading.setting().thrustRating());
         Balance balance = Balancer.balance(loading, policy);
+        if (balance.loadIsShared()) {
+            return;
+        }
         TrimEvidence pair = new TrimEvidence(
                 loading.flight().flight() + " " + loading.flight().date() + " "
                         + loading.tail().registration() + " (" + loading.origin() + ")",

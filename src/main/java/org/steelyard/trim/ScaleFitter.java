@@ -17,7 +17,8 @@ import org.steelyard.trim.ScaleFit.Outlier;
  * <ol>
  *   <li>A straight line by medians of slopes ({@link TheilSenLine}) is the start: it stands up to 29 % of wrong pairs.
  *   <li>From there a line of one to six straight pieces that never rises with CG, by a bisquare M-estimator
- *       ({@link RobustBentLine}), with and without a term in take-off mass (only where there are forty pairs). Knots lie at equal shares of the pairs.
+ *       ({@link RobustBentLine}), with and without a term in take-off mass (only where there are forty pairs). Knots
+ *       lie at equal shares of the pairs.
  *   <li>The number of pieces, and whether mass counts, by the least {@code D + p ln n}, where D is the robust deviance
  *       and p the number of coefficients: Schwarz's criterion made robust in the way of Ronchetti (Statistics and
  *       Probability Letters 3, 1985).

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.steelyard.model.AircraftType;
+import org.steelyard.model.CgForm;
+import org.steelyard.model.DisplayUnits;
 import org.steelyard.model.Envelope;
 import org.steelyard.model.LimitPoint;
 import org.steelyard.model.MeanChord;
@@ -20,7 +22,7 @@ public final class TrimCards {
 
     private static final int MASSES_LOOKED_AT = 5;
     private static final double ROUNDING = 1e-9;
-    private static final int ABOUT_MASS_BANDS = 8;
+    private static final int ABOUT_MASS_BANDS = 7;
 
     private final AircraftType type;
     private final TrimScale scale;
@@ -41,8 +43,9 @@ public final class TrimCards {
      *
      * @param type the type
      * @param scale one of its scales
-     * @param cgStepPercentMac width of the bands of CG in % MAC, more than zero
-     * @param massStepKg width of the bands of mass in kg; empty for a round one that makes about eight
+     * @param cgStepPercentMac width of the bands of CG in % MAC, more than zero; where the type's users think in arms,
+     *     a round width in their unit that is nearest to it
+     * @param massStepKg width of the bands of mass in kg; empty for a round one that makes about seven
      * @return the card
      * @throws IllegalArgumentException if a width is not more than zero, or so small that a page cannot hold the bands
      */
@@ -51,7 +54,7 @@ public final class TrimCards {
         TrimCards cards = new TrimCards(type, scale);
         double stepKg = massStepKg.orElseGet(cards::roundMassStepKg);
         boolean byMass = scale.law() instanceof TrimTable;
-        List<Band> cgs = bands(cards.leastCg(), cards.mostCg(), cgStepPercentMac);
+        List<Band> cgs = cards.cgBands(cgStepPercentMac);
         List<Band> masses = byMass
                 ? bands(cards.envelope.minMassKg(), cards.envelope.maxMassKg(), stepKg)
                 : List.of(new Band(cards.envelope.minMassKg(), cards.envelope.maxMassKg()));
@@ -60,10 +63,30 @@ public final class TrimCards {
 
     private double roundMassStepKg() {
         double perUnit = type.geometry().units().mass().toKg(1);
-        double rough = (envelope.maxMassKg() - envelope.minMassKg()) / perUnit / ABOUT_MASS_BANDS;
+        return perUnit * round((envelope.maxMassKg() - envelope.minMassKg()) / perUnit / ABOUT_MASS_BANDS);
+    }
+
+    /** The nearest of 1, 2 and 5 times a power of ten. */
+    private static double round(double rough) {
         double power = Math.pow(10, Math.floor(Math.log10(rough)));
         double digit = rough / power;
-        return perUnit * power * (digit < 1.5 ? 1 : digit < 3.5 ? 2 : digit < 7.5 ? 5 : 10);
+        return power * (digit < 1.5 ? 1 : digit < 3.5 ? 2 : digit < 7.5 ? 5 : 10);
+    }
+
+    /** Whole steps of % MAC, or where users think in arms round steps of their unit that are about as wide. */
+    private List<Band> cgBands(double stepPercentMac) {
+        DisplayUnits units = type.geometry().units();
+        if (units.cg() == CgForm.PERCENT_MAC || !(stepPercentMac > 0)) {
+            return bands(leastCg(), mostCg(), stepPercentMac);
+        }
+        double least = units.length().fromM(chord.armAt(leastCg()));
+        double most = units.length().fromM(chord.armAt(mostCg()));
+        double step = round(units.length().fromM(stepPercentMac / 100 * chord.lengthM()));
+        return bands(least, most, step).stream()
+                .map(band -> new Band(
+                        chord.percentAt(units.length().toM(band.from())),
+                        chord.percentAt(units.length().toM(band.to()))))
+                .toList();
     }
 
     private double leastCg() {
