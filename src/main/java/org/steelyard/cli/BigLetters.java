@@ -38,8 +38,8 @@ final class BigLetters {
         List<String> lines = new ArrayList<>();
         for (int row = 0; row < ROWS; row++) {
             StringBuilder line = new StringBuilder();
-            for (char letter : text.toCharArray()) {
-                int index = KNOWN.indexOf(letter);
+            for (int i = 0; i < text.length(); i++) {
+                int index = KNOWN.indexOf(text.charAt(i));
                 if (index >= 0) {
                     line.append(rowOf(SHAPES[index], row)).append("  ");
                 }

@@ -119,7 +119,7 @@ final class FlightAnswer {
         String indent = " ".repeat(lead.length());
         StringBuilder line = new StringBuilder(lead);
         boolean empty = true;
-        for (String word : text.split(" ")) {
+        for (String word : text.split(" ", -1)) {
             if (!empty && line.length() + 1 + word.length() > WIDTH) {
                 add(line.toString());
                 line = new StringBuilder(indent);

@@ -26,8 +26,13 @@ class PairsFileTest {
 
     @Test
     void unitsStandInTheCellsOrInTheHeadings() throws IOException {
-        PairsFile.Content content = read("cg,setting,mass,note\n"
-                + "24.5 % MAC,0.2 UP,63.6 t,\n10.6 m,1.1 dn,,read twice\n\n30 % MAC,-1.5,140000 lb,\n");
+        PairsFile.Content content = read("""
+                cg,setting,mass,note
+                24.5 % MAC,0.2 UP,63.6 t,
+                10.6 m,1.1 dn,,read twice
+
+                30 % MAC,-1.5,140000 lb,
+                """);
         assertThat(content.faults()).isEmpty();
         assertThat(content.pairs()).hasSize(3);
         assertThat(content.pairs().get(0)).isEqualTo(new PairsFile.Pair(2, 24.5, OptionalDouble.of(63_600), 0.2));
