@@ -36,7 +36,7 @@ import java.util.stream.Stream;
 @AnalyzeClasses(packages = "org.steelyard", importOptions = DoNotIncludeTests.class)
 class ArchitectureTest {
 
-    private static final String[] PURE = packages("model", "balance", "check", "grade");
+    private static final String[] PURE = packages("model", "balance", "check", "trim", "grade");
 
     /** The JDK without files, network, threads, logging and text formats. */
     private static final String[] JDK_VALUES = {
@@ -65,7 +65,8 @@ class ArchitectureTest {
     static final ArchRule everyClassLivesInAPackageOfTheDesign = classes()
             .should()
             .resideInAnyPackage(packages(
-                    "model", "config", "read", "balance", "check", "grade", "analyse", "report", "run", "demo", "cli"))
+                    "model", "config", "read", "balance", "check", "trim", "grade", "analyse", "report", "run", "demo",
+                    "cli"))
             .because("a package outside the design's table would have no rule on what it may use");
 
     @ArchTest
@@ -109,6 +110,10 @@ class ArchitectureTest {
             .because("a finding follows from the states and the limits alone");
 
     @ArchTest
+    static final ArchRule trimUsesModelAndBalanceOnly = only("trim", packages("model", "balance", "trim"), JDK_VALUES)
+            .because("a scale follows from pairs or from an airframe alone, and chance is handed in");
+
+    @ArchTest
     static final ArchRule gradeUsesModelBalanceAndCheckOnly = only(
                     "grade", packages("model", "balance", "check", "grade"), JDK_VALUES)
             .because("a mark compares what was claimed with what the same code computes for everyone");
@@ -132,7 +137,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule reportUsesEverythingButTheCommandLine = only(
                     "report",
-                    packages("model", "config", "read", "balance", "check", "grade", "analyse", "report"),
+                    packages("model", "config", "read", "balance", "check", "trim", "grade", "analyse", "report"),
                     JDK_VALUES,
                     JDK_FILES,
                     JACKSON,
@@ -147,7 +152,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule runUsesEverythingButTheCommandLine = only(
                     "run",
-                    packages("model", "config", "read", "balance", "check", "analyse", "report", "run"),
+                    packages("model", "config", "read", "balance", "check", "trim", "analyse", "report", "run"),
                     JDK_VALUES,
                     JDK_FILES,
                     new String[] {"java.security"})

@@ -13,6 +13,8 @@ import java.util.List;
  * @param trim trim and CG by type and flap setting, in order of name
  * @param worst the flights farthest outside, worst first, at most twenty
  * @param months by month and type, in that order
+ * @param recordedTrim recorded against right trim settings by tail, then by the column that the policy names; those
+ *     most often off first
  */
 public record SeasonSummary(
         StatusCount all,
@@ -22,7 +24,8 @@ public record SeasonSummary(
         List<FindingCount> findings,
         List<TrimGroup> trim,
         List<WorstFlight> worst,
-        List<MonthCount> months) {
+        List<MonthCount> months,
+        List<RecordedTrimGroup> recordedTrim) {
 
     /** Copies the lists. */
     public SeasonSummary {
@@ -33,9 +36,10 @@ public record SeasonSummary(
         trim = List.copyOf(trim);
         worst = List.copyOf(worst);
         months = List.copyOf(months);
+        recordedTrim = List.copyOf(recordedTrim);
     }
 
-    /** A summary without its months. */
+    /** A summary without its months and recorded trims. */
     public SeasonSummary(
             StatusCount all,
             List<StatusCount> types,
@@ -44,6 +48,6 @@ public record SeasonSummary(
             List<FindingCount> findings,
             List<TrimGroup> trim,
             List<WorstFlight> worst) {
-        this(all, types, tails, routes, findings, trim, worst, List.of());
+        this(all, types, tails, routes, findings, trim, worst, List.of(), List.of());
     }
 }

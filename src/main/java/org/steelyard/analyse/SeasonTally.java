@@ -32,6 +32,7 @@ public final class SeasonTally {
     private final FindingTally findings = new FindingTally();
     private final TrimTally trim = new TrimTally();
     private final MonthTally months = new MonthTally();
+    private final RecordedTrimTally recordedTrim;
     private final WorstFlights worst;
 
     /**
@@ -41,6 +42,7 @@ public final class SeasonTally {
      */
     public SeasonTally(Policy policy) {
         worst = new WorstFlights(policy, WORST);
+        recordedTrim = new RecordedTrimTally(policy);
     }
 
     /**
@@ -58,6 +60,7 @@ public final class SeasonTally {
         trim.add(flight, status);
         months.add(flight, status);
         worst.add(flight);
+        recordedTrim.add(flight);
     }
 
     private void addRoute(FlightIdent flight, Status status) {
@@ -80,6 +83,7 @@ public final class SeasonTally {
                 findings.counts(),
                 trim.groups(),
                 worst.worstFirst(),
-                months.counts());
+                months.counts(),
+                recordedTrim.groups());
     }
 }

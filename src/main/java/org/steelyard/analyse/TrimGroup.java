@@ -13,6 +13,7 @@ import org.steelyard.model.TrimUnit;
  * @param cgPercentMac spread of take-off CG in % MAC over all flights of the group
  * @param marginal flights with status marginal
  * @param breached flights with status breached
+ * @param estimated whether the scale is only an estimate
  */
 public record TrimGroup(
         String typeId,
@@ -21,4 +22,24 @@ public record TrimGroup(
         Optional<Spread> trimUnits,
         Spread cgPercentMac,
         long marginal,
-        long breached) {}
+        long breached,
+        boolean estimated) {
+
+    /** A group whose scale is no estimate. */
+    public TrimGroup(
+            String typeId,
+            String flaps,
+            TrimUnit unit,
+            Optional<Spread> trimUnits,
+            Spread cgPercentMac,
+            long marginal,
+            long breached) {
+        this(typeId, flaps, unit, trimUnits, cgPercentMac, marginal, breached, false);
+    }
+
+    /** The flap setting in words, with a mark where the scale is only an estimate. */
+    public String flapsShown() {
+        String shown = flaps.isBlank() ? "not given" : flaps;
+        return estimated ? shown + " (estimate)" : shown;
+    }
+}

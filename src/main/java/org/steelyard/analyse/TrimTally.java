@@ -8,6 +8,7 @@ import org.steelyard.balance.TrimResult;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.Status;
 import org.steelyard.model.Loading;
+import org.steelyard.model.TrimBasis;
 import org.steelyard.model.TrimUnit;
 
 /** Holds take-off trim and CG of every flight as columns of numbers, one pair for each type and flap setting. */
@@ -39,6 +40,7 @@ final class TrimTally {
         private final Numbers cgPercentMac = new Numbers();
         private final StatusTally.Counts counts = new StatusTally.Counts();
         private TrimUnit unit = TrimUnit.UNITS;
+        private boolean estimated;
 
         void add(AuditedFlight flight, Status status) {
             counts.add(status);
@@ -49,6 +51,7 @@ final class TrimTally {
 
         private void add(TrimResult trim) {
             unit = trim.scale().unit();
+            estimated |= trim.scale().basis() == TrimBasis.ESTIMATE;
             trim.trimUnits().ifPresent(trimUnits::add);
         }
 
@@ -61,7 +64,8 @@ final class TrimTally {
                     trimUnits.spread(),
                     cgPercentMac.spread().orElseThrow(),
                     count.marginal(),
-                    count.breached());
+                    count.breached(),
+                    estimated);
         }
     }
 }

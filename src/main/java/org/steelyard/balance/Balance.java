@@ -59,4 +59,14 @@ public record Balance(
             case FLIGHT -> Optional.empty();
         };
     }
+
+    /**
+     * Whether the load was given in total and shared out among zones and holds by a rule, so that every CG with it is
+     * an assumption.
+     *
+     * @return true for a load in total
+     */
+    public boolean loadIsShared() {
+        return distribution.map(Distribution::assumed).orElse(false);
+    }
 }

@@ -12,6 +12,8 @@ import org.steelyard.model.TrimScale;
  */
 public record TrimResult(TrimScale scale, OptionalDouble trimUnits) {
 
+    private static final double CLEAN = 1e6;
+
     /** Checks that nothing is missing. */
     public TrimResult {
         Objects.requireNonNull(scale);
@@ -27,5 +29,19 @@ public record TrimResult(TrimScale scale, OptionalDouble trimUnits) {
         return trimUnits.isPresent()
                 ? OptionalDouble.of(scale.settingFor(trimUnits.getAsDouble()))
                 : OptionalDouble.empty();
+    }
+
+    /**
+     * How far a setting is from the right one.
+     *
+     * @param setUnits a setting in units, nose-up positive
+     * @return setting less right setting, positive where it is too much nose-up, free of rounding in its last digits;
+     *     empty where there is no right setting
+     */
+    public OptionalDouble differenceUnits(double setUnits) {
+        OptionalDouble right = settingUnits();
+        return right.isPresent()
+                ? OptionalDouble.of(Math.round((setUnits - right.getAsDouble()) * CLEAN) / CLEAN)
+                : right;
     }
 }

@@ -39,6 +39,9 @@ public final class Checker {
         balance.fuel().ifPresent(fuel -> FuelCheck.run(fuel, type.fuel(), findings));
         TrimCheck trim = new TrimCheck(type, findings);
         trim.takeoff(balance.takeoffTrim(), loading.setting(), balance.takeoff());
+        if (!balance.loadIsShared()) {
+            trim.recorded(balance.takeoffTrim(), loading.recordedTrimUnits());
+        }
         balance.landingTrim()
                 .ifPresent(result -> trim.hold(result, balance.landing().orElseThrow()));
         assumptions(loading, policy, findings);

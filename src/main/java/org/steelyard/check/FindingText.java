@@ -9,6 +9,7 @@ import org.steelyard.model.FindingCode;
 import org.steelyard.model.MassUnit;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
+import org.steelyard.model.TrimScale;
 import org.steelyard.model.TrimUnit;
 
 /**
@@ -175,6 +176,8 @@ public final class FindingText {
             case TRIM_OFF_SCALE -> "Trim off the scale";
             case TRIM_BAND -> close ? "Trim close to the end of its band" : "Trim outside its band";
             case TRIM_UNKNOWN -> "No trim without a flap setting";
+            case TRIM_RECORDED -> close ? "Recorded trim some way off" : "Recorded trim far off";
+            case TRIM_ESTIMATE -> "Trim is an estimate";
             case SHARED_LOAD -> "Load shared out from totals";
             case SHARED_FUEL -> "Fuel shared out from a total";
             case GIVEN_STATE -> "State taken as given";
@@ -214,6 +217,7 @@ public final class FindingText {
                 case TRIM_BAND ->
                     phase() + " trim " + trim(finding.value()) + gap("inside", "outside") + "the " + finding.subject()
                             + " end of its band at " + trim(finding.limit());
+                case TRIM_RECORDED, TRIM_ESTIMATE -> finding.subject();
                 case TRIM_UNKNOWN, SHARED_LOAD, SHARED_FUEL, GIVEN_STATE -> finding.subject();
             };
         }
@@ -263,8 +267,17 @@ public final class FindingText {
             return fixed(count, 0);
         }
 
-        private static String trim(double units) {
-            return FindingText.trim(units, 0.01, TrimUnit.UNITS);
+        private String trim(double units) {
+            return FindingText.trim(units, 0.01, trimUnit());
+        }
+
+        /** A type has one indicator, so all its scales for a phase are in one unit. */
+        private TrimUnit trimUnit() {
+            return type.trimScales().stream()
+                    .filter(scale -> scale.phase() == finding.phase())
+                    .map(TrimScale::unit)
+                    .findFirst()
+                    .orElse(TrimUnit.UNITS);
         }
     }
 }

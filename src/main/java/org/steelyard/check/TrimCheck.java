@@ -2,6 +2,7 @@ package org.steelyard.check;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.steelyard.balance.TrimResult;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.CgRange;
@@ -11,7 +12,9 @@ import org.steelyard.model.FlightSetting;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Quantity;
+import org.steelyard.model.RecordedTrimRule;
 import org.steelyard.model.Severity;
+import org.steelyard.model.TrimBasis;
 import org.steelyard.model.TrimScale;
 
 /** Holds the trim against its scale and band. */
@@ -39,11 +42,44 @@ final class TrimCheck {
     }
 
     void hold(TrimResult trim, MassMoment state) {
+        if (trim.scale().basis() == TrimBasis.ESTIMATE) {
+            findings.add(Finding.plain(
+                    FindingCode.TRIM_ESTIMATE,
+                    Severity.NOTE,
+                    trim.scale().phase(),
+                    "the " + trim.scale().phase().label() + " trim for flaps "
+                            + trim.scale().flaps()
+                            + " is an estimate from the balance of moments, not a figure of the type's documents"));
+        }
         if (trim.trimUnits().isPresent()) {
             band(trim.scale(), trim.trimUnits().getAsDouble());
         } else {
             offScale(trim.scale(), state);
         }
+    }
+
+    /** Holds the setting that was recorded for take-off against the right one. */
+    void recorded(Optional<TrimResult> trim, OptionalDouble recordedUnits) {
+        Optional<RecordedTrimRule> rule = findings.policy().recordedTrim();
+        if (rule.isPresent() && trim.isPresent() && recordedUnits.isPresent()) {
+            double setUnits = recordedUnits.getAsDouble();
+            trim.get()
+                    .differenceUnits(setUnits)
+                    .ifPresent(difference -> recorded(trim.get(), setUnits, difference, rule.get()));
+        }
+    }
+
+    private void recorded(TrimResult trim, double setUnits, double difference, RecordedTrimRule rule) {
+        double rightUnits = trim.settingUnits().orElseThrow();
+        findings.measure(
+                FindingCode.TRIM_RECORDED,
+                Phase.TAKEOFF,
+                RecordedTrimText.of(trim.scale(), setUnits, rightUnits, difference),
+                Quantity.TRIM,
+                setUnits,
+                rightUnits + Math.signum(difference) * rule.breachUnits(),
+                rule.breachUnits() - Math.abs(difference),
+                rule.breachUnits() - rule.marginalUnits());
     }
 
     private void band(TrimScale scale, double trimUnits) {

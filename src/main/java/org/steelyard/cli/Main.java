@@ -16,7 +16,14 @@ import picocli.CommandLine.Spec;
         name = "steelyard",
         versionProvider = Version.class,
         mixinStandardHelpOptions = true,
-        subcommands = {AuditCommand.class, DemoCommand.class},
+        subcommands = {
+            SetCommand.class,
+            CardsCommand.class,
+            AuditCommand.class,
+            FitScaleCommand.class,
+            EstimateScaleCommand.class,
+            DemoCommand.class
+        },
         header = "Mass, CG and stabilizer trim of every flight of a season.",
         description = {
             "",

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.steelyard.model.AircraftType;
+import org.steelyard.model.Airframe;
 import org.steelyard.model.ColumnMap;
 import org.steelyard.model.MassScheme;
 import org.steelyard.model.Policy;
@@ -18,8 +19,8 @@ import org.steelyard.model.Tail;
 
 /**
  * Reads a configuration folder: {@code standard-masses.yaml}, {@code types/*.yaml}, {@code fleet.csv},
- * {@code policy.yaml} and {@code columns/*.yaml}. The folder's own README explains each key. Reading goes on past every
- * fault, so that all of them are named in one go.
+ * {@code policy.yaml}, {@code columns/*.yaml} and, if there are any, {@code airframes/*.yaml}. The folder's own README
+ * explains each key. Reading goes on past every fault, so that all of them are named in one go.
  */
 public final class ConfigFolder {
 
@@ -28,6 +29,7 @@ public final class ConfigFolder {
     static final String FLEET = "fleet.csv";
     static final String POLICY = "policy.yaml";
     static final String COLUMNS = "columns";
+    static final String AIRFRAMES = "airframes";
 
     private final SourceFiles files;
     private final Faults faults;
@@ -59,12 +61,18 @@ public final class ConfigFolder {
         Known<AircraftType> types = types(schemes());
         Map<String, Tail> tails = tails(types);
         Optional<Policy> policy = keys(POLICY, "policy").flatMap(PolicyFile::read);
+        Map<String, Airframe> airframes = airframes(types);
         List<ColumnMap> maps = maps(types);
         if (!faults.isEmpty()) {
             return new ConfigResult.Faulty(faults.sorted());
         }
         return new ConfigResult.Loaded(new Configuration(
-                new TreeMap<>(types.values()), new TreeMap<>(tails), policy.orElseThrow(), maps, files.sources()));
+                new TreeMap<>(types.values()),
+                new TreeMap<>(tails),
+                policy.orElseThrow(),
+                new TreeMap<>(airframes),
+                maps,
+                files.sources()));
     }
 
     private Known<MassScheme> schemes() {
@@ -91,6 +99,14 @@ public final class ConfigFolder {
         return files.text(FLEET)
                 .map(text -> FleetFile.read(CsvTable.rows(FLEET, text, FleetFile.HEADINGS, faults), types))
                 .orElse(Map.of());
+    }
+
+    private Map<String, Airframe> airframes(Known<AircraftType> types) {
+        Map<String, Airframe> airframes = new TreeMap<>();
+        for (Keys keys : named(files.yamlFilesIfAny(AIRFRAMES), "airframe")) {
+            AirframeFile.read(keys, types).ifPresent(airframe -> airframes.put(airframe.typeId(), airframe));
+        }
+        return airframes;
     }
 
     private List<ColumnMap> maps(Known<AircraftType> types) {

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.steelyard.model.AircraftType;
+import org.steelyard.model.Airframe;
 import org.steelyard.model.ColumnMap;
 import org.steelyard.model.Policy;
 import org.steelyard.model.Tail;
@@ -17,6 +18,7 @@ import org.steelyard.model.Tail;
  * @param types aircraft types by their id, sorted
  * @param tails aircraft by registration, sorted
  * @param policy the operator's rules
+ * @param airframes what is known to estimate trim from, by type, sorted
  * @param maps heading maps in the order of their files' names
  * @param sources files that all this comes from, sorted by path
  */
@@ -24,6 +26,7 @@ public record Configuration(
         SortedMap<String, AircraftType> types,
         SortedMap<String, Tail> tails,
         Policy policy,
+        SortedMap<String, Airframe> airframes,
         List<ColumnMap> maps,
         List<ConfigSource> sources) {
 
@@ -32,6 +35,7 @@ public record Configuration(
         types = sorted(types);
         tails = sorted(tails);
         Objects.requireNonNull(policy);
+        airframes = sorted(airframes);
         maps = List.copyOf(maps);
         sources = List.copyOf(sources);
     }

@@ -50,6 +50,14 @@ record Measure(String noun, String example, Map<String, BigDecimal> factors, Roo
     static final Measure PERCENT_MAC = bare("a distance on the chord", "0.5 % MAC", "% MAC", Room.NOT_NEGATIVE);
     static final Measure TRIM = bare("an amount of trim", "0.2 units", "units", Room.NOT_NEGATIVE);
 
+    static final Measure SURFACE = new Measure("an area", "120 m2", Units.SURFACES, Room.POSITIVE);
+    static final Measure ANGLE = new Measure("an angle", "-2 deg", Units.ANGLES, Room.ANY);
+    static final Measure ANGLE_NOT_NEGATIVE = new Measure("an angle", "1.5 deg", Units.ANGLES, Room.NOT_NEGATIVE);
+    static final Measure LIFT_SLOPE =
+            new Measure("a lift-curve slope", "5.2 per rad", Units.LIFT_SLOPES, Room.POSITIVE);
+    static final Measure FORCE = new Measure("a force", "180 kN", Units.FORCES, Room.NOT_NEGATIVE);
+    static final Measure SPEED = new Measure("a speed", "145 kt", Units.SPEEDS, Room.POSITIVE);
+
     private static Measure bare(String noun, String example, String unit, Room room) {
         return new Measure(noun, example, Map.of(unit, BigDecimal.ONE), room);
     }

@@ -3,6 +3,7 @@ package org.steelyard.config;
 import java.util.List;
 import java.util.Optional;
 import org.steelyard.model.Policy;
+import org.steelyard.model.RecordedTrimRule;
 import org.steelyard.model.SharingRule;
 
 /** Reads {@code policy.yaml}: the operator's rules. */
@@ -12,6 +13,7 @@ final class PolicyFile {
 
     static Optional<Policy> read(Keys keys) {
         Optional<Policy> marginal = keys.part("marginal", PolicyFile::marginal);
+        Optional<RecordedTrimRule> recordedTrim = keys.partIfAny("recorded-trim", PolicyFile::recordedTrim);
         SharingRule sharing = keys.read(
                 "sharing", Words.choice(SharingRule::label, List.of(SharingRule.values())), SharingRule.BY_CAPACITY);
         return keys.make(() -> {
@@ -21,7 +23,8 @@ final class PolicyFile {
                     found.marginalMassPercent(),
                     found.marginalLoadPercent(),
                     found.marginalTrimUnits(),
-                    sharing);
+                    sharing,
+                    recordedTrim);
         });
     }
 
@@ -31,5 +34,12 @@ final class PolicyFile {
         double loadPercent = keys.number("load", Measure.PERCENT);
         double trimUnits = keys.number("trim", Measure.TRIM);
         return keys.make(() -> new Policy(cgPercentMac, massPercent, loadPercent, trimUnits, SharingRule.BY_CAPACITY));
+    }
+
+    private static Optional<RecordedTrimRule> recordedTrim(Keys keys) {
+        double marginalUnits = keys.number("marginal", Measure.TRIM);
+        double breachUnits = keys.number("breach", Measure.TRIM);
+        String groupBy = keys.find("by", Keys::notBlank).orElse("");
+        return keys.make(() -> new RecordedTrimRule(marginalUnits, breachUnits, groupBy));
     }
 }

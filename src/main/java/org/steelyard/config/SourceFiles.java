@@ -47,6 +47,11 @@ final class SourceFiles {
         return yaml;
     }
 
+    /** The same where there need not be any. */
+    List<String> yamlFilesIfAny(String subfolder) {
+        return names(subfolder).isEmpty() ? List.of() : yamlFiles(subfolder);
+    }
+
     private List<String> names(String subfolder) {
         if (!Files.isDirectory(folder.resolve(subfolder))) {
             return List.of();

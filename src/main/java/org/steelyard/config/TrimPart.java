@@ -9,6 +9,7 @@ import org.steelyard.model.CgRange;
 import org.steelyard.model.Geometry;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
+import org.steelyard.model.TrimBasis;
 import org.steelyard.model.TrimLaw;
 import org.steelyard.model.TrimPoint;
 import org.steelyard.model.TrimPoints;
@@ -41,6 +42,8 @@ final class TrimPart {
                 "unit",
                 Words.choice(value -> value.name().toLowerCase(Locale.ROOT), List.of(TrimUnit.values())),
                 TrimUnit.UNITS);
+        TrimBasis basis = keys.find("basis", Words.choice(TrimBasis::label, List.of(TrimBasis.values())))
+                .orElse(TrimBasis.DOCUMENT);
         Optional<String> positive = keys.require("positive", Words.choice(UP, DOWN));
         double stepUnits = keys.number("step", Measure::positiveNumber);
         TrimPart part = new TrimPart(geometry.map(Geometry::chord), positive);
@@ -54,7 +57,8 @@ final class TrimPart {
                 law.orElseThrow(),
                 stepUnits,
                 band.orElseThrow().lowUnits(),
-                band.orElseThrow().highUnits()));
+                band.orElseThrow().highUnits(),
+                basis));
     }
 
     private record Band(double lowUnits, double highUnits) {}

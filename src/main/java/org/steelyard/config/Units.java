@@ -26,6 +26,17 @@ final class Units {
     static final Map<String, BigDecimal> AREA_LOADS = inOrder(
             "kg/m2", BigDecimal.ONE, "lb/ft2", per(MassUnit.LB, m(LengthUnit.FT).pow(2)));
 
+    static final Map<String, BigDecimal> SURFACES =
+            inOrder("m2", BigDecimal.ONE, "ft2", m(LengthUnit.FT).pow(2));
+    static final Map<String, BigDecimal> ANGLES = inOrder("deg", exact(Math.PI / 180), "rad", BigDecimal.ONE);
+    static final Map<String, BigDecimal> LIFT_SLOPES =
+            inOrder("per rad", BigDecimal.ONE, "per deg", exact(180 / Math.PI));
+    /** 1 kt = 1852 m / 3600 s. */
+    static final Map<String, BigDecimal> SPEEDS = inOrder(
+            "kt", new BigDecimal(1852).divide(new BigDecimal(3600), MathContext.DECIMAL128), "m/s", BigDecimal.ONE);
+
+    static final Map<String, BigDecimal> FORCES = forces();
+
     private Units() {}
 
     /** Masses, and volumes of a density. */
@@ -42,6 +53,15 @@ final class Units {
         for (MassUnit unit : MassUnit.values()) {
             factors.put(unit.symbol(), kg(unit));
         }
+        return Collections.unmodifiableMap(factors);
+    }
+
+    /** 1 lbf = 0.45359237 kg × 9.80665 m/s². */
+    private static Map<String, BigDecimal> forces() {
+        Map<String, BigDecimal> factors = new LinkedHashMap<>();
+        factors.put("N", BigDecimal.ONE);
+        factors.put("kN", new BigDecimal(1000));
+        factors.put("lbf", kg(MassUnit.LB).multiply(new BigDecimal("9.80665")));
         return Collections.unmodifiableMap(factors);
     }
 

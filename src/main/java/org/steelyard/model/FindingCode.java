@@ -36,6 +36,10 @@ public enum FindingCode {
     TRIM_BAND("trim-band"),
     /** No trim, because the flap setting is not given. */
     TRIM_UNKNOWN("trim-unknown"),
+    /** The recorded setting differs from the right one by more than the policy tolerates. */
+    TRIM_RECORDED("trim-recorded"),
+    /** The trim comes from a scale that is only an estimate. */
+    TRIM_ESTIMATE("trim-estimate"),
     /** Totals were shared out among places by the policy's rule. */
     SHARED_LOAD("shared-load"),
     /** A fuel total was shared out among tanks by the type's fill order. */

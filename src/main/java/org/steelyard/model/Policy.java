@@ -1,6 +1,7 @@
 package org.steelyard.model;
 
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * The operator's rules: how close to a limit is marginal, and how totals are shared out.
@@ -10,13 +11,15 @@ import java.util.Objects;
  * @param marginalLoadPercent a hold, floor or group within this percentage of its limit is marginal
  * @param marginalTrimUnits a trim nearer to an end of its band than this many units is marginal
  * @param sharing rule for totals
+ * @param recordedTrim how recorded trim settings are held against the right ones; empty where they are not
  */
 public record Policy(
         double marginalCgPercentMac,
         double marginalMassPercent,
         double marginalLoadPercent,
         double marginalTrimUnits,
-        SharingRule sharing) {
+        SharingRule sharing,
+        Optional<RecordedTrimRule> recordedTrim) {
 
     /**
      * Checks the numbers.
@@ -29,5 +32,30 @@ public record Policy(
         Require.notNegative("marginalLoadPercent", marginalLoadPercent);
         Require.notNegative("marginalTrimUnits", marginalTrimUnits);
         Objects.requireNonNull(sharing);
+        Objects.requireNonNull(recordedTrim);
+    }
+
+    /**
+     * A policy that does not hold recorded trim settings against the right ones.
+     *
+     * @param marginalCgPercentMac a CG nearer to a limit line than this many % MAC is marginal
+     * @param marginalMassPercent a mass within this percentage of a mass limit is marginal
+     * @param marginalLoadPercent a hold, floor or group within this percentage of its limit is marginal
+     * @param marginalTrimUnits a trim nearer to an end of its band than this many units is marginal
+     * @param sharing rule for totals
+     */
+    public Policy(
+            double marginalCgPercentMac,
+            double marginalMassPercent,
+            double marginalLoadPercent,
+            double marginalTrimUnits,
+            SharingRule sharing) {
+        this(
+                marginalCgPercentMac,
+                marginalMassPercent,
+                marginalLoadPercent,
+                marginalTrimUnits,
+                sharing,
+                Optional.empty());
     }
 }

@@ -14,6 +14,7 @@ import java.util.Objects;
  * @param stepUnits smallest step of the indicator, more than zero
  * @param bandLowUnits most nose-down setting permitted, nose-up positive
  * @param bandHighUnits most nose-up setting permitted
+ * @param basis where the scale comes from
  */
 public record TrimScale(
         Phase phase,
@@ -23,7 +24,8 @@ public record TrimScale(
         TrimLaw law,
         double stepUnits,
         double bandLowUnits,
-        double bandHighUnits) {
+        double bandHighUnits,
+        TrimBasis basis) {
 
     private static final double CLEAN = 1e6;
 
@@ -43,6 +45,31 @@ public record TrimScale(
         Require.finite("bandLowUnits", bandLowUnits);
         Require.finite("bandHighUnits", bandHighUnits);
         Require.that(bandLowUnits < bandHighUnits, "the trim band must run from its nose-down to its nose-up end");
+        Objects.requireNonNull(basis);
+    }
+
+    /**
+     * A scale from the type's documents.
+     *
+     * @param phase take-off or landing
+     * @param flaps the flap setting, as written in inputs
+     * @param thrustRating the thrust rating that it is for; blank for any
+     * @param unit what its numbers are
+     * @param law trim against CG
+     * @param stepUnits smallest step of the indicator, more than zero
+     * @param bandLowUnits most nose-down setting permitted, nose-up positive
+     * @param bandHighUnits most nose-up setting permitted
+     */
+    public TrimScale(
+            Phase phase,
+            String flaps,
+            String thrustRating,
+            TrimUnit unit,
+            TrimLaw law,
+            double stepUnits,
+            double bandLowUnits,
+            double bandHighUnits) {
+        this(phase, flaps, thrustRating, unit, law, stepUnits, bandLowUnits, bandHighUnits, TrimBasis.DOCUMENT);
     }
 
     /**

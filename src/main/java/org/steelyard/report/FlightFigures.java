@@ -68,6 +68,20 @@ final class FlightFigures {
                 trim.get().scale().unit());
     }
 
+    /** Recorded less right setting for take-off. */
+    static OptionalDouble recordedLessRightUnits(AuditedFlight flight) {
+        OptionalDouble recorded = flight.loading().recordedTrimUnits();
+        Optional<TrimResult> trim = flight.balance().takeoffTrim();
+        return recorded.isPresent() && trim.isPresent()
+                ? trim.get().differenceUnits(recorded.getAsDouble())
+                : OptionalDouble.empty();
+    }
+
+    /** Where the scale comes from; blank where there is none. */
+    static String trimBasis(Optional<TrimResult> trim) {
+        return trim.map(result -> result.scale().basis().label()).orElse("");
+    }
+
     /** How much the input gives of the load. */
     static String inputLevel(Load load) {
         if (load instanceof Load.ByPlace) {

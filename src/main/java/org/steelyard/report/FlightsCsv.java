@@ -33,6 +33,9 @@ import org.steelyard.model.Phase;
  *   <li>{@code assumed}: yes where load or fuel was shared out by a rule.
  *   <li>{@code extras}: columns carried along, as {@code pilot=Ida; gate=7}. Which there are is not known before the
  *       last flight, so they share one cell; a backslash stands before {@code \ ; =} that belong to a name or value.
+ *   <li>{@code recorded_less_right_units}: recorded less right take-off setting, positive where it is too much nose-up;
+ *       where {@code assumed} says yes the right setting is only an assumption.
+ *   <li>{@code trim_basis}: document, evidence or estimate: where the scale comes from.
  * </ul>
  */
 final class FlightsCsv implements SeasonOutput {
@@ -105,7 +108,11 @@ final class FlightsCsv implements SeasonOutput {
                     flight -> FlightFigures.inputLevel(flight.loading().load())),
             text("assumed", flight -> FlightFigures.assumed(flight) ? "yes" : "no"),
             number("recorded_trim_units", flight -> flight.loading().recordedTrimUnits()),
-            text("extras", FlightsCsv::extras));
+            text("extras", FlightsCsv::extras),
+            number("recorded_less_right_units", FlightFigures::recordedLessRightUnits),
+            text(
+                    "trim_basis",
+                    flight -> FlightFigures.trimBasis(flight.balance().takeoffTrim())));
 
     private final CsvFile file;
     private final CsvLine line = new CsvLine();

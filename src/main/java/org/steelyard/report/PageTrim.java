@@ -27,7 +27,7 @@ final class PageTrim {
         html.open("section", "id", "trim").element("h2", "Spread of take-off trim");
         pictures(html, summary, names);
         List<TrimGroup> groups = summary.trim();
-        table(html, "Take-off trim", SeasonTables.trimSpread(summary), (row, column) -> {
+        table(html, groups, "Take-off trim", SeasonTables.trimSpread(summary), (row, column) -> {
             double units = row.getDouble(column);
             TrimGroup group = groups.get(row.getRowNumber());
             return column.equals("sd") ? Shown.fixed(units, 2) : FindingText.trim(units, STEP, group.unit());
@@ -35,6 +35,7 @@ final class PageTrim {
         html.element("h3", "Take-off CG, % MAC");
         table(
                 html,
+                groups,
                 "Take-off CG in % MAC",
                 SeasonTables.cgSpread(summary),
                 (row, column) -> Shown.fixed(row.getDouble(column), 2));
@@ -70,15 +71,14 @@ final class PageTrim {
         String of(Row row, String column);
     }
 
-    private static void table(Html html, String name, Table table, Cell cell) {
+    private static void table(Html html, List<TrimGroup> groups, String name, Table table, Cell cell) {
         Tables.open(html, name, "", HEADINGS);
         for (Row row : table) {
             html.open("tr")
                     .open("th", "scope", "row")
                     .data(row.getString("type"))
                     .close();
-            String flaps = row.getString("flaps");
-            html.open("td").data(flaps.isBlank() ? "not given" : flaps).close();
+            html.open("td").data(groups.get(row.getRowNumber()).flapsShown()).close();
             Tables.numbers(html, Shown.count(row.getLong("n")));
             Tables.numbers(html, shown(row, "mean", cell), shown(row, "sd", cell));
             FIGURES.forEach(figure -> Tables.numbers(html, shown(row, figure, cell)));

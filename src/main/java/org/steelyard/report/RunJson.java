@@ -124,12 +124,17 @@ final class RunJson implements SeasonOutput {
     }
 
     private static ObjectNode policy(Policy policy) {
-        return JSON.objectNode()
+        ObjectNode tree = JSON.objectNode()
                 .put("marginal_cg_pct_mac", policy.marginalCgPercentMac())
                 .put("marginal_mass_pct", policy.marginalMassPercent())
                 .put("marginal_load_pct", policy.marginalLoadPercent())
                 .put("marginal_trim_units", policy.marginalTrimUnits())
                 .put("sharing", policy.sharing().label());
+        policy.recordedTrim()
+                .ifPresent(rule -> tree.put("recorded_trim_marginal_units", rule.marginalUnits())
+                        .put("recorded_trim_breach_units", rule.breachUnits())
+                        .put("recorded_trim_by", rule.groupBy()));
+        return tree;
     }
 
     private static ObjectNode methods() {

@@ -122,9 +122,13 @@ public final class SeasonWorkbook implements AutoCloseable {
         WorkbookPage page = new WorkbookPage(text.cell(facts.season()));
         new SheetOverview(grid(SheetOverview.NAME), styles, steps).write(summary, facts, page);
         new SheetTrimSpread(grid(SheetTrimSpread.NAME), styles, steps).write(summary.trim(), page);
+        boolean recordedTrim = !summary.recordedTrim().isEmpty();
+        if (recordedTrim) {
+            new SheetRecordedTrim(grid(SheetRecordedTrim.NAME), styles).write(summary.recordedTrim(), page);
+        }
         SheetRunFacts runFacts = new SheetRunFacts(grid(SheetRunFacts.NAME), styles);
         runFacts.write(facts, policy, List.of(findingRows, flightRows, noteRows, rejectedRows), text.cutCells());
-        order();
+        order(recordedTrim);
         runFacts.print(page);
         findingRows.finish(page, SheetFindings.NONE);
         noteRows.finish(page, SheetFindings.NO_NOTES);
@@ -138,12 +142,15 @@ public final class SeasonWorkbook implements AutoCloseable {
         return new SheetGrid(book.createSheet(name), text);
     }
 
-    private void order() {
+    private void order(boolean recordedTrim) {
         List<String> names = new ArrayList<>();
         names.add(SheetOverview.NAME);
         names.addAll(findingRows.names());
         names.addAll(flightRows.names());
         names.add(SheetTrimSpread.NAME);
+        if (recordedTrim) {
+            names.add(SheetRecordedTrim.NAME);
+        }
         names.addAll(noteRows.names());
         names.addAll(rejectedRows.names());
         names.add(SheetRunFacts.NAME);

@@ -3,6 +3,7 @@ package org.steelyard.report;
 import java.util.List;
 import java.util.Locale;
 import org.steelyard.model.Policy;
+import org.steelyard.model.RecordedTrimRule;
 
 /** What was read, under which rules and by which methods, so that the results can be traced and repeated. */
 final class SheetRunFacts {
@@ -126,6 +127,7 @@ final class SheetRunFacts {
                 "Trim",
                 "Nose-up positive; 0.2 UP is nose-up, 1.1 DN nose-down. A setting is the trim rounded to the step of"
                         + " the scale, halves to nose-up; a scale is never extended.");
+        policy.recordedTrim().ifPresent(rule -> line("Recorded trim", recordedTrim(rule)));
         line(
                 "Percentiles",
                 "Inclusive method: linear between the order statistics at rank 1 + p (n − 1), Hyndman and"
@@ -136,6 +138,15 @@ final class SheetRunFacts {
                 "Flights and Trim spread: kg and % MAC for all types. Findings: the units of the type's users."
                         + " 1 lb = 0.45359237 kg and 1 in = 0.0254 m, exactly.");
         grid.gap(10);
+    }
+
+    private static String recordedTrim(RecordedTrimRule rule) {
+        return String.format(
+                Locale.ROOT,
+                "Recorded less right setting, both for take-off: farther off than %s units is marginal, than %s units a"
+                        + " breach.",
+                rule.marginalUnits(),
+                rule.breachUnits());
     }
 
     private static String distances(Policy policy) {

@@ -62,9 +62,7 @@ final class SheetTrimSpread {
     }
 
     private SheetRow group(TrimGroup group) {
-        return grid.row()
-                .data(group.typeId(), styles.text)
-                .data(group.flaps().isBlank() ? "not given" : group.flaps(), styles.text);
+        return grid.row().data(group.typeId(), styles.text).data(group.flapsShown(), styles.text);
     }
 
     private void trimNumbers(TrimGroup group) {

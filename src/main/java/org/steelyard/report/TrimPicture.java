@@ -58,7 +58,7 @@ final class TrimPicture {
 
     private void row(Html html, TrimGroup group, double y) {
         Spread spread = group.trimUnits().orElseThrow();
-        String flaps = group.flaps().isBlank() ? "flaps not given" : "flaps " + group.flaps();
+        String flaps = "flaps " + group.flapsShown();
         Svg.text(html, LEFT - 8, y - 1, "end", flaps);
         html.element(
                 "text",

@@ -56,7 +56,7 @@ class ConfigFolderTest {
                         "types/example.yaml:9:masses.max-ramp: the unit is missing (value '5730'; expected a mass in kg,"
                                 + " lb or t, as '18500 kg')",
                         "types/example.yaml:37:groups[2].zones[1]: unknown zone (value 'C'; expected A or B)",
-                        "types/example.yaml:113:trim[3].law.slope: trim must not turn nose-up as the CG moves aft, as a"
+                        "types/example.yaml:114:trim[3].law.slope: trim must not turn nose-up as the CG moves aft, as a"
                                 + " slope of 0.15 says; is the sign of the scale right");
     }
 
@@ -108,6 +108,7 @@ class ConfigFolderTest {
 
         assertThat(messages())
                 .containsExactly(
+                        "airframes/example.yaml: the file is empty (expected keys and values as the README of the folder shows them)",
                         "columns/example.yaml: the file is empty (expected keys and values as the README of the folder"
                                 + " shows them)",
                         "fleet.csv: the file is empty (expected a line of headings and a line for each entry)",
@@ -196,12 +197,13 @@ class ConfigFolderTest {
         assertThat(loaded().sources())
                 .extracting(ConfigSource::path)
                 .containsExactly(
+                        "airframes/example.yaml",
                         "columns/example.yaml",
                         "fleet.csv",
                         "policy.yaml",
                         "standard-masses.yaml",
                         "types/example.yaml");
-        assertThat(loaded().sources().get(1).sha256())
+        assertThat(loaded().sources().get(2).sha256())
                 .isEqualTo("c88bc749b0c09cc7927d21c5e026914963dd36b4441b482e2207a0026789e7c6");
     }
 

@@ -42,6 +42,7 @@ class ReadmeTest {
         "Standard masses, schemes.",
         "Policy, policy.",
         "Columns, map.",
+        "Airframes, airframe.",
     })
     void everyKeyThatTheLoaderAsksForIsExplainedAndNoOther(String section, String kind, @TempDir Path folder) {
         Readme.write(folder, Readme.examples());
@@ -66,6 +67,7 @@ class ReadmeTest {
         "Standard masses, standard-masses.yaml",
         "Policy, policy.yaml",
         "Columns, columns/example.yaml",
+        "Airframes, airframes/example.yaml",
     })
     void everyExampleInATableStandsInTheExampleFile(String section, String file) {
         String example = Readme.examples().get(file);

@@ -1,0 +1,90 @@
+package org.steelyard.analyse;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.steelyard.balance.TrimResult;
+import org.steelyard.check.AuditedFlight;
+import org.steelyard.model.Extra;
+import org.steelyard.model.Policy;
+import org.steelyard.model.RecordedTrimRule;
+
+/**
+ * Holds the difference between recorded and right settings by tail, and by the column that the policy names; not where
+ * the load was shared out by a rule, as the right setting is then only assumed.
+ */
+final class RecordedTrimTally {
+
+    private record Key(String kind, String name) {}
+
+    private static final RecordedTrimRule NOTHING_BEYOND = new RecordedTrimRule(Double.MAX_VALUE, Double.MAX_VALUE, "");
+
+    private static final Comparator<RecordedTrimGroup> TAILS_THEN_FARTHEST_OFF = Comparator.comparing(
+                    (RecordedTrimGroup group) -> !group.kind().equals(RecordedTrimGroup.TAIL))
+            .thenComparing(RecordedTrimGroup::kind)
+            .thenComparing(RecordedTrimGroup::shareBeyond, Comparator.reverseOrder())
+            .thenComparing(group -> -Math.abs(group.meanUnits()))
+            .thenComparing(RecordedTrimGroup::name, GroupOrder.BY_NAME);
+
+    private final RecordedTrimRule rule;
+    private final Map<Key, Group> groups = new HashMap<>();
+
+    RecordedTrimTally(Policy policy) {
+        rule = policy.recordedTrim().orElse(NOTHING_BEYOND);
+    }
+
+    void add(AuditedFlight flight) {
+        OptionalDouble difference = difference(flight);
+        if (difference.isPresent()) {
+            double units = difference.getAsDouble();
+            String tail = flight.loading().tail().registration();
+            groups.computeIfAbsent(new Key(RecordedTrimGroup.TAIL, tail), absent -> new Group())
+                    .add(units);
+            for (Extra extra : flight.loading().extras()) {
+                if (!rule.groupBy().isBlank() && extra.name().equalsIgnoreCase(rule.groupBy())) {
+                    groups.computeIfAbsent(new Key(rule.groupBy(), extra.value()), absent -> new Group())
+                            .add(units);
+                }
+            }
+        }
+    }
+
+    private static OptionalDouble difference(AuditedFlight flight) {
+        OptionalDouble recorded = flight.loading().recordedTrimUnits();
+        if (recorded.isEmpty()
+                || flight.balance().loadIsShared()
+                || flight.balance().takeoffTrim().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        TrimResult trim = flight.balance().takeoffTrim().get();
+        return trim.differenceUnits(recorded.getAsDouble());
+    }
+
+    List<RecordedTrimGroup> groups() {
+        return groups.entrySet().stream()
+                .map(entry -> entry.getValue().named(entry.getKey()))
+                .sorted(TAILS_THEN_FARTHEST_OFF)
+                .toList();
+    }
+
+    private final class Group {
+
+        private final Numbers differences = new Numbers();
+        private long noseUp;
+        private long noseDown;
+
+        void add(double units) {
+            differences.add(units);
+            noseUp += units > rule.marginalUnits() ? 1 : 0;
+            noseDown += -units > rule.marginalUnits() ? 1 : 0;
+        }
+
+        RecordedTrimGroup named(Key key) {
+            Spread spread = differences.spread().orElseThrow();
+            return new RecordedTrimGroup(
+                    key.kind(), key.name(), spread.n(), spread.mean(), spread.sd(), noseUp, noseDown);
+        }
+    }
+}

@@ -1,0 +1,37 @@
+package org.steelyard.check;
+
+import java.util.Locale;
+import org.steelyard.model.TrimScale;
+
+/** What a recorded setting off the right one means, in words. */
+public final class RecordedTrimText {
+
+    private RecordedTrimText() {}
+
+    static String of(TrimScale scale, double setUnits, double rightUnits, double difference) {
+        return String.format(
+                Locale.ROOT,
+                "take-off trim was recorded as %s where %s is right, %s too far %s: %s",
+                FindingText.trim(setUnits, scale.stepUnits(), scale.unit()),
+                FindingText.trim(rightUnits, scale.stepUnits(), scale.unit()),
+                FindingText.trim(Math.abs(difference), scale.stepUnits(), scale.unit())
+                        .replace(" UP", ""),
+                difference > 0 ? "nose-up" : "nose-down",
+                risk(difference));
+    }
+
+    /**
+     * What a setting off the right one risks (common practice).
+     *
+     * @param differenceUnits recorded less right setting, nose-up positive
+     * @return the risk in words, without a full stop; blank for no difference
+     */
+    public static String risk(double differenceUnits) {
+        if (differenceUnits == 0) {
+            return "";
+        }
+        return differenceUnits > 0
+                ? "it may rotate early or too far, with risk of a tail strike or a stall after take-off"
+                : "it may rotate late and feel heavy, with risk of a long take-off";
+    }
+}

@@ -1,0 +1,29 @@
+package org.steelyard.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** A {@code trim} section: into a file, or to the output. */
+final class SectionOutput {
+
+    private SectionOutput() {}
+
+    static void write(String section, Optional<Path> into, PrintWriter out) throws CannotException {
+        if (into.isEmpty()) {
+            out.println();
+            out.print(section);
+            out.flush();
+            return;
+        }
+        try {
+            Files.writeString(into.get(), section, StandardCharsets.UTF_8);
+            out.println("The trim section is in " + into.get() + ": put it into the type's file.");
+        } catch (IOException e) {
+            throw new CannotException("The trim section cannot be written to " + into.get() + ": " + e);
+        }
+    }
+}

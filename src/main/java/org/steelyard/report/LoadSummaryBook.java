@@ -1,0 +1,126 @@
+package org.steelyard.report;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.steelyard.report.LoadSummary.Fact;
+import org.steelyard.report.LoadSummary.State;
+import org.steelyard.report.LoadSummary.Trim;
+
+/** The load summary of one flight as a workbook of one sheet, which prints on one page. */
+final class LoadSummaryBook {
+
+    private static final int LAST = 5;
+
+    private final LoadSummary summary;
+    private final SheetGrid grid;
+    private final WorkbookStyles styles;
+
+    private LoadSummaryBook(LoadSummary summary, SheetGrid grid, WorkbookStyles styles) {
+        this.summary = summary;
+        this.grid = grid;
+        this.styles = styles;
+    }
+
+    static void write(LoadSummary summary, Path file) throws IOException {
+        try (SmallBook book = new SmallBook("Load summary: " + summary.title())) {
+            SheetGrid grid = book.sheet("Load summary");
+            new LoadSummaryBook(summary, grid, book.styles()).content();
+            book.page().setUp(grid.sheet(), 1, 1);
+            grid.sheet().getPrintSetup().setLandscape(false);
+            book.write(file);
+        }
+    }
+
+    private void content() {
+        grid.widths(27, 16, 16, 14, 18, 18);
+        grid.row(30).data(summary.title(), text(styles.title));
+        StringBuilder facts = new StringBuilder();
+        summary.facts()
+                .forEach(fact -> facts.append(facts.isEmpty() ? "" : "; ")
+                        .append(fact.name())
+                        .append(' ')
+                        .append(fact.value()));
+        grid.row(18).data(facts.toString(), text(styles.subtitle));
+        grid.row(30).label(Caution.TEXT, styles.caution);
+        grid.join(0, LAST);
+        trim();
+        if (summary.massKnown()) {
+            states();
+            facts("Limits", summary.limits());
+            facts("Load and fuel", summary.places());
+        }
+        findings();
+    }
+
+    private void trim() {
+        section("Take-off trim to set");
+        Optional<Trim> trim = summary.takeoffTrim();
+        WorkbookStyles.FigureStyle figure = styles.figure(WorkbookPalette.TINT, WorkbookPalette.INK);
+        String shown = trim.map(Trim::setting).orElse("none");
+        grid.row(44).data(shown, text(figure.figure()));
+        grid.join(0, LAST);
+        if (trim.isPresent()) {
+            if (trim.get().estimated()) {
+                grid.row(18).label("An estimate only", styles.severity(org.steelyard.model.Severity.MARGINAL));
+                grid.join(0, LAST);
+            }
+            trim.get().facts().forEach(this::fact);
+        }
+        summary.landingTrim().ifPresent(landing -> fact(new Fact("landing trim", landing.setting())));
+    }
+
+    private void states() {
+        section("States");
+        SheetRow head = grid.row(28).label("State", styles.tableHeading);
+        for (String heading : List.of(
+                "Mass, " + summary.massUnit(),
+                "CG, " + summary.cgUnit(),
+                "Index",
+                "Room forward, " + summary.cgUnit(),
+                "Room aft, " + summary.cgUnit())) {
+            head.label(heading, styles.tableHeadingRight);
+        }
+        for (State state : summary.states()) {
+            SheetRow row = grid.row().data(state.name(), styles.text);
+            for (String value :
+                    List.of(state.mass(), state.cg(), state.index(), state.forwardRoom(), state.aftRoom())) {
+                row.data(value, styles.setting);
+            }
+        }
+    }
+
+    private void facts(String title, List<Fact> facts) {
+        if (!facts.isEmpty()) {
+            section(title);
+            facts.forEach(this::fact);
+        }
+    }
+
+    private void fact(Fact fact) {
+        grid.row().data(fact.name(), text(styles.quiet)).data(fact.value(), styles.text);
+        grid.join(1, LAST);
+    }
+
+    private void findings() {
+        section("Findings");
+        grid.row().label(WorkbookWords.status(summary.status()), styles.status(summary.status()));
+        for (LoadSummary.Line line : summary.findings()) {
+            grid.row(line.sentence().length() > 90 ? 28 : 15)
+                    .label(WorkbookWords.severity(line.severity()), styles.severity(line.severity()))
+                    .data(WorkbookWords.sentence(line.sentence()), styles.wrapped);
+            grid.join(1, LAST);
+        }
+    }
+
+    private void section(String title) {
+        grid.row(24).label(title, styles.section);
+        grid.join(0, LAST);
+    }
+
+    private static WorkbookStyles.TextStyle text(CellStyle style) {
+        return new WorkbookStyles.TextStyle(style, style);
+    }
+}

@@ -1,0 +1,41 @@
+package org.steelyard.report;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Locale;
+
+/** Writes the load summary of one flight as a page to print: HTML or XLSX, by the ending of the file's name. */
+public final class LoadSummaryFile {
+
+    private static final String PAGE = ".html";
+    private static final String BOOK = ".xlsx";
+
+    private LoadSummaryFile() {}
+
+    /** Whether a file's name ends in one of the kinds that can be written. */
+    public static boolean knows(Path file) {
+        return isKind(file, PAGE) || isKind(file, BOOK);
+    }
+
+    private static boolean isKind(Path file, String ending) {
+        return String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(ending);
+    }
+
+    /**
+     * Writes a summary.
+     *
+     * @param summary the flight
+     * @param file where to
+     * @param version version of the program
+     * @throws IOException if it cannot be written; a file that stood there is then as it was
+     */
+    public static void write(LoadSummary summary, Path file, String version) throws IOException {
+        if (isKind(file, BOOK)) {
+            LoadSummaryBook.write(summary, file);
+        } else {
+            String page = LoadSummaryPage.of(summary, version);
+            WholeFile.write(file, out -> out.write(page.getBytes(StandardCharsets.UTF_8)));
+        }
+    }
+}

@@ -1,0 +1,33 @@
+package org.steelyard.report;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import org.steelyard.trim.TrimCard;
+
+/** Writes trim cards: a page to print on one sheet for each, and a workbook with a sheet for each. */
+public final class TrimCardFiles {
+
+    /** Name of the page. */
+    public static final String PAGE = "trim-cards.html";
+
+    /** Name of the workbook. */
+    public static final String BOOK = "trim-cards.xlsx";
+
+    private TrimCardFiles() {}
+
+    /**
+     * Writes both files.
+     *
+     * @param cards at least one
+     * @param folder where to; made if it is not there
+     * @param version version of the program
+     * @throws IOException if one cannot be written
+     */
+    public static void write(List<TrimCard> cards, Path folder, String version) throws IOException {
+        String page = TrimCardsPage.of(cards, version);
+        WholeFile.write(folder.resolve(PAGE), out -> out.write(page.getBytes(StandardCharsets.UTF_8)));
+        TrimCardsBook.write(cards, folder.resolve(BOOK));
+    }
+}
