@@ -155,7 +155,7 @@ class ArchitectureTest {
                     packages("model", "config", "read", "balance", "check", "trim", "analyse", "report", "run"),
                     JDK_VALUES,
                     JDK_FILES,
-                    new String[] {"java.security"})
+                    new String[] {"java.security", "java.util.random"})
             .because("it wires the other packages for whoever calls them, without a terminal");
 
     @ArchTest
