@@ -72,11 +72,13 @@ public final class PairsFile {
     private static Optional<Pair> pair(Keys row, MeanChord chord) {
         double cgPercentMac = row.number(CG, text -> Cg.readPercentMac(text, chord));
         double settingUnits = row.number(SETTING, PairsFile::setting);
-        Optional<Double> massKg = row.find(MASS, text -> text.isBlank() ? Double.NaN : Measure.MASS.read(text));
+        OptionalDouble massKg = row.find(MASS, PairsFile::mass).orElseGet(OptionalDouble::empty);
         row.find(NOTE, text -> text);
-        OptionalDouble known =
-                massKg.filter(kg -> !kg.isNaN()).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
-        return row.make(() -> new Pair(row.line(), cgPercentMac, known, settingUnits));
+        return row.make(() -> new Pair(row.line(), cgPercentMac, massKg, settingUnits));
+    }
+
+    private static OptionalDouble mass(String text) throws Unfit {
+        return text.isBlank() ? OptionalDouble.empty() : OptionalDouble.of(Measure.MASS.read(text));
     }
 
     private static double setting(String text) throws Unfit {
