@@ -58,11 +58,12 @@ public final class ConfigFolder {
     }
 
     private ConfigResult read() {
-        Known<AircraftType> types = types(schemes());
-        Map<String, Tail> tails = tails(types);
+        Known<MassScheme> schemes = schemes();
+        Known<AircraftType> types = types(schemes);
+        Map<String, Tail> tails = tails(types, schemes);
         Optional<Policy> policy = keys(POLICY, "policy").flatMap(PolicyFile::read);
         Map<String, Airframe> airframes = airframes(types);
-        List<ColumnMap> maps = maps(types);
+        List<ColumnMap> maps = maps(types, schemes);
         if (!faults.isEmpty()) {
             return new ConfigResult.Faulty(faults.sorted());
         }
@@ -71,6 +72,7 @@ public final class ConfigFolder {
                 new TreeMap<>(tails),
                 policy.orElseThrow(),
                 new TreeMap<>(airframes),
+                new TreeMap<>(schemes.values()),
                 maps,
                 files.sources()));
     }
@@ -95,9 +97,9 @@ public final class ConfigFolder {
         return new Known<>("type", types, names, each.size() == paths.size() && !names.contains(""));
     }
 
-    private Map<String, Tail> tails(Known<AircraftType> types) {
+    private Map<String, Tail> tails(Known<AircraftType> types, Known<MassScheme> schemes) {
         return files.text(FLEET)
-                .map(text -> FleetFile.read(CsvTable.rows(FLEET, text, FleetFile.HEADINGS, faults), types))
+                .map(text -> FleetFile.read(CsvTable.rows(FLEET, text, FleetFile.HEADINGS, faults), types, schemes))
                 .orElse(Map.of());
     }
 
@@ -109,11 +111,11 @@ public final class ConfigFolder {
         return airframes;
     }
 
-    private List<ColumnMap> maps(Known<AircraftType> types) {
+    private List<ColumnMap> maps(Known<AircraftType> types, Known<MassScheme> schemes) {
         Places places = Places.of(types.values().values(), types.allSound());
         List<ColumnMap> maps = new ArrayList<>();
         for (Keys keys : named(files.yamlFiles(COLUMNS), "map")) {
-            ColumnsFile.read(keys, places).ifPresent(maps::add);
+            ColumnsFile.read(keys, places, schemes).ifPresent(maps::add);
         }
         return maps;
     }

@@ -12,8 +12,10 @@ import org.steelyard.model.Extra;
 import org.steelyard.model.FlightIdent;
 import org.steelyard.model.FlightSetting;
 import org.steelyard.model.Fuel;
+import org.steelyard.model.LastMinuteChange;
 import org.steelyard.model.Load;
 import org.steelyard.model.Loading;
+import org.steelyard.model.MassScheme;
 import org.steelyard.model.Origin;
 import org.steelyard.model.PerformanceLimits;
 import org.steelyard.model.ProblemCode;
@@ -82,9 +84,10 @@ import org.steelyard.model.Tail;
  *   <li>The pantry code is one of the type's, or blank for the standard one. Blank crew is the standard crew.
  * </ul>
  */
-public final class RowParser {
+public final class RowParser implements RowReader {
 
     private static final ParsedRow BLANK = new ParsedRow.Blank();
+    private static final MassScheme NO_SCHEME = new MassScheme("none", "for rows of unknown tails", 1, 1, 1, 1, 0, 1, 1, 1);
 
     private final TableName name;
     private final Binding binding;
@@ -92,20 +95,45 @@ public final class RowParser {
     private final Map<String, TypePlan> plans = new HashMap<>();
     private final TypePlan unknownType;
     private final CellParser cells;
+    private final Optional<MassScheme> mapScheme;
+    private final ItemBook items;
 
     RowParser(TableName name, Binding binding, Tails tails) {
+        this(name, binding, tails, ItemBook.NONE);
+    }
+
+    RowParser(TableName name, Binding binding, Tails tails, ItemBook items) {
         this.name = name;
         this.binding = binding;
         this.tails = tails;
         this.cells = new CellParser(binding.map().decimalComma());
+        this.items = items;
+        String schemeId = binding.map().scheme();
+        this.mapScheme = tails.scheme(schemeId);
+        if (mapScheme.isEmpty() && !schemeId.isBlank()) {
+            throw new IllegalArgumentException(
+                    "heading map " + binding.map().name() + " names the scheme " + schemeId + ", which is not known");
+        }
         List<BoundColumn> columns = binding.columns().all();
-        this.unknownType = TypePlan.unknownType(columns.size());
+        this.unknownType = TypePlan.unknownType(columns.size(), tails.schemes());
         for (AircraftType type : tails.types()) {
-            plans.put(type.id(), new TypePlan(type, columns));
+            plans.put(type.id(), new TypePlan(type, columns, tails.schemes()));
+        }
+    }
+
+    /**
+     * Takes the load items of a row's flight for it, in the order of the rows: an item belongs to the first flight with
+     * its key. To be called by the reading thread before the row goes to a worker.
+     */
+    void claim(RawRow row) {
+        if (!items.isEmpty() && !row.isBlank()) {
+            Optional<AircraftType> type = tail(row).map(Tail::type);
+            items.find(row, binding.columns(), tails).forEach(found -> found.claim(name.row(row.number()), type));
         }
     }
 
     /** What a row says: a loading, or every reason why it is none, or nothing. */
+    @Override
     public ParsedRow parse(RawRow row) {
         if (row.isBlank()) {
             return BLANK;
@@ -119,8 +147,11 @@ public final class RowParser {
         Optional<Tail> tail = tail(row);
         TypePlan plan = tail.map(known -> plans.get(known.type().id())).orElse(unknownType);
         RowDraft draft = new RowDraft(row, plan, binding.columns(), problems);
-        List<Extra> extras = read(row, draft, tail);
-        Optional<Loading> loading = loading(origin, tail, draft, extras, problems);
+        double densityKgPerL = densityKgPerL(row, draft.plan());
+        List<Extra> extras = read(row, draft, tail, densityKgPerL);
+        MassScheme scheme = scheme(draft, tail);
+        join(row, origin, draft, scheme, densityKgPerL);
+        Optional<Loading> loading = loading(origin, tail, draft, scheme, extras, problems);
         return loading.isPresent() ? new ParsedRow.Accepted(loading.get()) : rejected(row, origin, problems);
     }
 
@@ -128,8 +159,23 @@ public final class RowParser {
         return binding.columns().first(Slot.TAIL).flatMap(column -> tails.find(Blanks.strip(row.cell(column.index()))));
     }
 
-    private List<Extra> read(RawRow row, RowDraft draft, Optional<Tail> tail) {
-        double densityKgPerL = densityKgPerL(row, draft.plan());
+    /** The row's own scheme, else that of its heading map, tail or type; any will do where nothing is computed. */
+    private MassScheme scheme(RowDraft draft, Optional<Tail> tail) {
+        return tails.scheme(draft.text(Slot.SCHEME))
+                .or(() -> mapScheme)
+                .or(() -> tail.map(Tail::scheme))
+                .orElse(NO_SCHEME);
+    }
+
+    private void join(RawRow row, Origin origin, RowDraft draft, MassScheme scheme, double densityKgPerL) {
+        if (!items.isEmpty()) {
+            for (FlightItems found : items.find(row, binding.columns(), tails)) {
+                ItemJoin.join(found, items, origin, draft, scheme, densityKgPerL);
+            }
+        }
+    }
+
+    private List<Extra> read(RawRow row, RowDraft draft, Optional<Tail> tail, double densityKgPerL) {
         List<Extra> extras = new ArrayList<>(binding.extras());
         for (BoundColumn column : binding.columns().all()) {
             if (column.slot() == Slot.EXTRA) {
@@ -174,10 +220,16 @@ public final class RowParser {
     }
 
     private static Optional<Loading> loading(
-            Origin origin, Optional<Tail> tail, RowDraft draft, List<Extra> extras, RowProblems problems) {
+            Origin origin,
+            Optional<Tail> tail,
+            RowDraft draft,
+            MassScheme scheme,
+            List<Extra> extras,
+            RowProblems problems) {
         Crew crew = CrewRules.crew(draft);
-        Optional<Load> load = LoadRules.load(draft);
+        Optional<Load> load = LoadRules.load(draft, scheme);
         Optional<Fuel> fuel = FuelRules.fuel(draft);
+        LastMinuteChange change = ChangeRules.change(draft, scheme, load, fuel);
         if (!problems.isEmpty()) {
             return Optional.empty();
         }
@@ -187,9 +239,11 @@ public final class RowParser {
                 new FlightIdent(draft.text(Slot.FLIGHT), date, draft.text(Slot.FROM), draft.text(Slot.TO)),
                 tail.orElseThrow(),
                 new FlightSetting(draft.text(Slot.FLAPS), draft.text(Slot.THRUST), draft.text(Slot.LANDING_FLAPS)),
+                scheme,
                 crew,
                 load.orElseThrow(),
                 fuel.orElseThrow(),
+                change,
                 new PerformanceLimits(draft.amount(Slot.TAKEOFF_LIMIT), draft.amount(Slot.LANDING_LIMIT)),
                 draft.amount(Slot.RECORDED_TRIM),
                 extras));
