@@ -89,9 +89,7 @@ final class ColumnsFile {
 
     private Optional<ColumnRule> column(Keys keys, SourceForm form) {
         String heading = keys.text("heading");
-        List<Field> fields =
-                Stream.of(Field.values()).filter(one -> one.suits(form)).toList();
-        Optional<Field> field = keys.require("field", Words.choice(Field::key, fields));
+        Optional<Field> field = keys.require("field", text -> field(text, form));
         boolean required = keys.find("required", Words::yes).orElse(false);
         Optional<ColumnUnit> unit = keys.find("unit", text -> unit(text, field));
         Optional<String> place = keys.find("place", text -> place(text, field));
@@ -111,6 +109,19 @@ final class ColumnsFile {
                 unit.orElse(ColumnUnit.NONE),
                 dates.orElse(""),
                 required));
+    }
+
+    private static Field field(String text, SourceForm form) throws Unfit {
+        for (Field other : Field.values()) {
+            if (other.key().equals(text) && !other.suits(form)) {
+                String its = form == SourceForm.ITEMS ? SourceForm.FLIGHTS.key() : SourceForm.ITEMS.key();
+                throw new Unfit(
+                        "the field is for a map of the form " + its, "a field of a map of the form " + form.key());
+            }
+        }
+        List<Field> fields =
+                Stream.of(Field.values()).filter(one -> one.suits(form)).toList();
+        return Words.choice(Field::key, fields).read(text);
     }
 
     private static boolean needsPlace(Field field) {

@@ -2,6 +2,7 @@ package org.steelyard.read;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -52,6 +53,9 @@ public final class ItemBook {
     }
 
     private void gather(Path path, ReadOptions options, Tails tails) {
+        if (!mayBeOfItems(path, options)) {
+            return;
+        }
         try (SourceFile source = SourceFile.open(path, options, tails)) {
             if (source.map().map(ColumnMap::form).orElse(SourceForm.FLIGHTS) != SourceForm.ITEMS) {
                 return;
@@ -67,9 +71,26 @@ public final class ItemBook {
         }
     }
 
-    /** Whether a file is one of items: it can be read to the end only after all flights have been. */
-    public boolean isOfItems(Path path) {
-        return files.contains(path);
+    /** Whether a map of items comes into question by the name of the file. */
+    private static boolean mayBeOfItems(Path path, ReadOptions options) {
+        try {
+            return MapChoice.candidates(options, SeasonFolder.nameOf(path)).stream()
+                    .anyMatch(map -> map.form() == SourceForm.ITEMS);
+        } catch (SourceFault e) {
+            return false;
+        }
+    }
+
+    /**
+     * The files of a season in the order in which they are to be read.
+     *
+     * @param paths the files
+     * @return those of flights first, which claim their items, and those of items after them; else in the same order
+     */
+    public List<Path> inOrder(List<Path> paths) {
+        List<Path> ordered = new ArrayList<>(paths);
+        ordered.sort(Comparator.comparing(files::contains));
+        return ordered;
     }
 
     /** Whether there are no items at all. */

@@ -3,8 +3,6 @@ package org.steelyard.run;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
@@ -57,8 +55,7 @@ final class Reading implements Runnable {
             Step last = new Step.End();
             try {
                 ItemBook items = ItemBook.gather(files, options, tails);
-                List<Path> ordered = new ArrayList<>(files);
-                ordered.sort(Comparator.comparing(items::isOfItems));
+                List<Path> ordered = items.inOrder(files);
                 for (int i = 0; i < ordered.size(); i++) {
                     read(ordered.get(i), i + 1, items);
                 }
