@@ -59,12 +59,12 @@ final class ItemJoin {
             FlightItems items, ItemBook book, Origin origin, RowDraft row, MassScheme scheme, double densityKgPerL) {
         Origin owner = items.claimedBy().orElse(origin);
         if (!owner.equals(origin)) {
-            row.rowFault(
+            row.refuseItems(
                     ProblemCode.CONTRADICTION,
                     "its load items belong to the flight of " + owner + " already",
                     "one flight for each item: flights that differ in a column that the items have, too");
         } else if (items.fault().isPresent()) {
-            row.rowFault(
+            row.refuseItems(
                     ProblemCode.CONTRADICTION,
                     "its load item at " + items.fault().get() + " cannot be used, so its load is not complete",
                     "an item that can be used; its reason stands with the item");
@@ -92,7 +92,7 @@ final class ItemJoin {
                     case NAMED, ANYWHERE -> anywhere(all, item, spot, items.items(i));
                 }
             } catch (ItemRefusal refusal) {
-                row.rowFault(
+                row.refuseItems(
                         refusal.code(),
                         "one of its load items cannot be used: " + refusal.getMessage()
                                 + (refusal.value().isEmpty() ? "" : " '" + refusal.value() + "'"),

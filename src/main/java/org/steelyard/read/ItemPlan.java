@@ -137,8 +137,9 @@ final class ItemPlan {
             throw noPlace(item.place());
         }
         List<ItemSpot> best = fitting.isEmpty() ? found : fitting;
-        boolean cabinOrHold = best.size() == 2 && best.get(0).where() == ItemPlace.Kind.ZONE && isBelow(best.get(1));
-        if (best.size() > 1 && !cabinOrHold) {
+        Optional<ItemSpot> hold =
+                item.kind() == ItemKind.BAGS || item.kind() == ItemKind.CARGO ? hold(best) : Optional.empty();
+        if (best.size() > 1 && hold.isEmpty()) {
             throw new ItemRefusal(
                     Slot.ITEM_PLACE,
                     ProblemCode.CONTRADICTION,
@@ -147,12 +148,14 @@ final class ItemPlan {
                     item.place().name(),
                     "a kind of item that fits one of them, or a column for each kind of place");
         }
-        return cabinOrHold ? best.get(1) : best.get(0);
+        return hold.orElse(best.get(0));
     }
 
-    /** Bags and cargo whose place is named like a zone and a hold lie in the hold. */
-    private static boolean isBelow(ItemSpot spot) {
-        return spot.where() == ItemPlace.Kind.HOLD && (spot.kind() == ItemKind.BAGS || spot.kind() == ItemKind.CARGO);
+    /** Bags and cargo whose place is named like a hold and something else lie in the hold. */
+    private static Optional<ItemSpot> hold(List<ItemSpot> spots) {
+        return spots.stream()
+                .filter(spot -> spot.where() == ItemPlace.Kind.HOLD)
+                .findFirst();
     }
 
     private static boolean fits(ItemPlace.Kind where, ItemKind kind, LoadItem.Measure measure) {

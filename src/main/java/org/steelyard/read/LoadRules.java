@@ -42,15 +42,21 @@ final class LoadRules {
                     .map(Load.ZeroFuelGiven::new);
         }
         if (!row.given((CABIN | BELOW) & ~INFANTS)) {
+            missing(row);
+            return Optional.empty();
+        }
+        requireRoom(row);
+        return aboard(row, scheme);
+    }
+
+    private static void missing(RowDraft row) {
+        if (!row.itemsRefused()) {
             row.rowFault(
                     ProblemCode.MISSING,
                     "no load is given",
                     "passengers and holds by place or in total (0 for none), or zero-fuel mass and CG,"
                             + " or take-off mass and CG");
-            return Optional.empty();
         }
-        requireRoom(row);
-        return aboard(row, scheme);
     }
 
     private static void forbidBeside(RowDraft row, long state, long others) {

@@ -47,6 +47,7 @@ final class RowDraft {
     private final int[] allCounts = new int[CATEGORIES];
     private Optional<LocalDate> date = Optional.empty();
     private final int[] itemFigures = new int[SLOTS];
+    private boolean itemsRefused;
     private long given;
     private long several;
     private long bad;
@@ -105,6 +106,16 @@ final class RowDraft {
 
     void rowFault(ProblemCode code, String reason, String expected) {
         problems.add("", code, reason, "", expected);
+    }
+
+    /** A fault of the load items, after which nothing is said of what the row lacks. */
+    void refuseItems(ProblemCode code, String reason, String expected) {
+        itemsRefused = true;
+        rowFault(code, reason, expected);
+    }
+
+    boolean itemsRefused() {
+        return itemsRefused;
     }
 
     void text(BoundColumn column, String text) {
