@@ -78,7 +78,8 @@ public final class Balancer {
         FuelSystem system = loading.type().fuel();
         FuelBalancer balancer = new FuelBalancer(system, zeroFuel);
         Fuel given = loading.fuel();
-        FuelBalance fuel = balancer.follow(FuelBalancer.rampKg(system, given, loading.change()), given.taxiKg(), given.tripKg());
+        FuelBalance fuel =
+                balancer.follow(FuelBalancer.rampKg(system, given, loading.change()), given.taxiKg(), given.tripKg());
         MassMoment takeoff = state(balancer, fuel.takeoffKg());
         MassMoment landing = state(balancer, fuel.landingKg());
         return new Balance(

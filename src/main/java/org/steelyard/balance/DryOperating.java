@@ -26,8 +26,9 @@ final class DryOperating {
         double massKg = tail.basic().massKg();
         double momentKgM = tail.basic().momentKgM();
         for (CrewRole role : CrewRole.values()) {
-            MassMoment aboard =
-                    isByStation(cabin, crew, role) ? byStation(cabin, scheme, crew, role) : crew(cabin, scheme, crew, role);
+            MassMoment aboard = isByStation(cabin, crew, role)
+                    ? byStation(cabin, scheme, crew, role)
+                    : crew(cabin, scheme, crew, role);
             massKg += aboard.massKg();
             momentKgM += aboard.momentKgM();
         }
@@ -62,9 +63,7 @@ final class DryOperating {
     private static MassMoment crew(Cabin cabin, MassScheme scheme, Crew crew, CrewRole role) {
         int count = crew.count(role).orElse(cabin.standardCrew(role));
         OptionalDouble actualKg = role == CrewRole.FLIGHT ? crew.flightCrewKg() : OptionalDouble.empty();
-        double eachKg = actualKg.isPresent()
-                ? actualKg.getAsDouble() / Math.max(count, 1)
-                : scheme.massKg(role);
+        double eachKg = actualKg.isPresent() ? actualKg.getAsDouble() / Math.max(count, 1) : scheme.massKg(role);
         int heads = actualKg.isPresent() ? Math.max(count, 1) : count;
         return seat(cabin, role, heads, eachKg);
     }

@@ -52,8 +52,8 @@ final class FuelBalancer {
     }
 
     /**
-     * Fuel in each tank at the ramp: as given, or a total shared out by the type's fill order. A last-minute change of a
-     * tank stands for the tank; one of the total changes a total before it is shared out, and by tank it fills by the
+     * Fuel in each tank at the ramp: as given, or a total shared out by the type's fill order. A last-minute change of
+     * a tank stands for the tank; one of the total changes a total before it is shared out, and by tank it fills by the
      * fill order or empties by the burn order.
      */
     static double[] rampKg(FuelSystem system, Fuel fuel, LastMinuteChange change) {

@@ -65,9 +65,8 @@ final class Places {
     /** Shares persons by the rule; each place then carries its part of their mass, at the mean mass of all. */
     void sharePersons(double persons, double kg, SharingRule rule) {
         double[] parts = Sharing.share(persons, capacities, rule);
-        double[] kgs = persons == 0
-                ? Sharing.share(kg, capacities, SharingRule.BY_CAPACITY)
-                : scaled(parts, kg / persons);
+        double[] kgs =
+                persons == 0 ? Sharing.share(kg, capacities, SharingRule.BY_CAPACITY) : scaled(parts, kg / persons);
         addAll(parts, kgs);
     }
 

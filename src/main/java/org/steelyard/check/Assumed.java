@@ -17,7 +17,10 @@ final class Assumed {
     static List<LoadPart> parts(Loading loading, Balance balance) {
         List<LoadPart> parts = new ArrayList<>(0);
         if (balance.distribution().map(Distribution::passengersAssumed).orElse(false)
-                || changesState(loading, LoadPart.PASSENGERS, loading.type().cabin().zones().size())) {
+                || changesState(
+                        loading,
+                        LoadPart.PASSENGERS,
+                        loading.type().cabin().zones().size())) {
             parts.add(LoadPart.PASSENGERS);
         }
         if (balance.distribution().map(Distribution::holdsAssumed).orElse(false)

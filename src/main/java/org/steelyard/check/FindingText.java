@@ -81,8 +81,7 @@ public final class FindingText {
      *
      * @param quantity what is measured
      * @param type the flight's type
-     * @return its symbol; "units" for trim in units, "seats" or "passengers" for counts, blank for
-     *     no numbers
+     * @return its symbol; "units" for trim in units, "seats" or "passengers" for counts, blank for no numbers
      */
     public static String unit(Quantity quantity, AircraftType type) {
         DisplayUnits units = type.geometry().units();

@@ -31,7 +31,8 @@ final class LastMinuteCheck {
             return;
         }
         findings.policy().lastMinute().ifPresent(rule -> amounts(change, rule, findings));
-        MassMoment before = Balancer.balance(loading.beforeChange(), findings.policy()).takeoff();
+        MassMoment before =
+                Balancer.balance(loading.beforeChange(), findings.policy()).takeoff();
         findings.add(Finding.plain(
                 FindingCode.LAST_MINUTE_EFFECT,
                 Severity.NOTE,
@@ -40,28 +41,43 @@ final class LastMinuteCheck {
     }
 
     private static void amounts(LastMinuteChange change, LastMinuteRule rule, Findings findings) {
-        amount(FindingCode.LAST_MINUTE_PASSENGERS, "passengers", Quantity.PERSONS, change.persons(), rule.passengers(), findings);
-        amount(FindingCode.LAST_MINUTE_MASS, "traffic load", Quantity.MASS, change.trafficLoadKg(), rule.massKg(), findings);
+        amount(
+                FindingCode.LAST_MINUTE_PASSENGERS,
+                "passengers",
+                Quantity.PERSONS,
+                change.persons(),
+                rule.passengers(),
+                findings);
+        amount(
+                FindingCode.LAST_MINUTE_MASS,
+                "traffic load",
+                Quantity.MASS,
+                change.trafficLoadKg(),
+                rule.massKg(),
+                findings);
         amount(FindingCode.LAST_MINUTE_FUEL, "fuel", Quantity.MASS, change.fuelKg(), rule.fuelKg(), findings);
     }
 
     private static void amount(
             FindingCode code, String subject, Quantity quantity, double value, double limit, Findings findings) {
-        findings.measure(
-                code, Phase.TAKEOFF, subject, quantity, value, limit, limit - value, Double.NEGATIVE_INFINITY);
+        findings.measure(code, Phase.TAKEOFF, subject, quantity, value, limit, limit - value, Double.NEGATIVE_INFINITY);
     }
 
     private static String effect(Loading loading, MassMoment before, MassMoment after) {
         DisplayUnits units = loading.type().geometry().units();
         double massKg = after.massKg() - before.massKg();
         Optional<String> mass = signed(
-                units.mass().fromKg(massKg), FindingText.decimals(Quantity.MASS, loading.type()), units.mass().symbol());
+                units.mass().fromKg(massKg),
+                FindingText.decimals(Quantity.MASS, loading.type()),
+                units.mass().symbol());
         double shiftM = after.armM() - before.armM();
         double shift = units.cg() == CgForm.ARM
                 ? units.length().fromM(shiftM)
                 : 100 * shiftM / loading.type().geometry().chord().lengthM();
         Optional<String> cg = signed(
-                shift, FindingText.decimals(Quantity.CG, loading.type()), FindingText.unit(Quantity.CG, loading.type()));
+                shift,
+                FindingText.decimals(Quantity.CG, loading.type()),
+                FindingText.unit(Quantity.CG, loading.type()));
         return "changed take-off mass by " + mass.orElse("nothing") + " and take-off CG by " + cg.orElse("nothing")
                 + cg.map(shown -> shown.startsWith("+") ? ", aft" : ", forward").orElse("");
     }

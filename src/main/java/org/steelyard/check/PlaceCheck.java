@@ -20,8 +20,8 @@ import org.steelyard.model.Phase;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.SeatRow;
 import org.steelyard.model.SeatRowLoad;
-import org.steelyard.model.ZoneLoad;
 import org.steelyard.model.Severity;
+import org.steelyard.model.ZoneLoad;
 
 /** Holds what lies in zones and holds, alone and together, against seats, masses and floors. */
 final class PlaceCheck {

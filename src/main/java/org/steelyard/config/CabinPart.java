@@ -92,7 +92,11 @@ final class CabinPart {
             for (SeatRow row : zones.get(i).rows()) {
                 String before = owners.putIfAbsent(row.id(), zones.get(i).id());
                 if (before != null) {
-                    keys.fault("zones", i + 1, "rows", "seat row " + row.id() + " stands twice, first in zone " + before,
+                    keys.fault(
+                            "zones",
+                            i + 1,
+                            "rows",
+                            "seat row " + row.id() + " stands twice, first in zone " + before,
                             "each row once");
                     return;
                 }

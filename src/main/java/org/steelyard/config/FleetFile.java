@@ -13,8 +13,8 @@ import org.steelyard.model.WeighingRecord;
 
 /**
  * Reads {@code fleet.csv}: a tail in each row, with the columns tail, type, basic mass, basic CG and, if wanted,
- * weighing, scheme and note. A weighing stands in place of basic mass and CG, which are then blank. The units stand with the
- * numbers, as {@code 41230 kg}, or in the heading, as {@code basic mass (kg)}.
+ * weighing, scheme and note. A weighing stands in place of basic mass and CG, which are then blank. The units stand
+ * with the numbers, as {@code 41230 kg}, or in the heading, as {@code basic mass (kg)}.
  */
 final class FleetFile {
 
@@ -59,7 +59,10 @@ final class FleetFile {
                 row.take(row.require(TYPE, types.reference()).flatMap(found -> found));
         Optional<MassMoment> basic = row.take(isWeighed(row) ? weighed(row) : stated(row, type));
         Optional<MassScheme> scheme = row.find(
-                        SCHEME, text -> text.isBlank() ? Optional.<MassScheme>empty() : schemes.reference().read(text))
+                        SCHEME,
+                        text -> text.isBlank()
+                                ? Optional.<MassScheme>empty()
+                                : schemes.reference().read(text))
                 .flatMap(found -> found);
         row.find(NOTE, text -> text);
         if (type.isPresent() && basic.isPresent()) {

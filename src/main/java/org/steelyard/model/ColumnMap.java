@@ -79,15 +79,6 @@ public record ColumnMap(
             boolean decimalComma,
             UnknownColumns unknownColumns,
             List<ColumnRule> columns) {
-        this(
-                name,
-                filePatterns,
-                charset,
-                delimiter,
-                decimalComma,
-                unknownColumns,
-                columns,
-                SourceForm.FLIGHTS,
-                "");
+        this(name, filePatterns, charset, delimiter, decimalComma, unknownColumns, columns, SourceForm.FLIGHTS, "");
     }
 }

@@ -6,12 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What an input says of the load, from full detail to the finished state alone. */
-public sealed interface Load permits Load.ByPlace,
-                Load.ByZone,
-                Load.ByHold,
-                Load.Totals,
-                Load.ZeroFuelGiven,
-                Load.TakeoffGiven {
+public sealed interface Load
+        permits Load.ByPlace, Load.ByZone, Load.ByHold, Load.Totals, Load.ZeroFuelGiven, Load.TakeoffGiven {
 
     /**
      * Full detail: every zone and hold.

@@ -37,9 +37,9 @@ public record Loading(
     /**
      * Checks that load and fuel fit each other and the type.
      *
-     * @throws IllegalArgumentException if there is not one entry for each zone, hold, tank and, if any, crew station,
-     *     a seat row or a changed place is not there, or a given take-off state comes with fuel or a change, or any
-     *     other load without fuel
+     * @throws IllegalArgumentException if there is not one entry for each zone, hold, tank and, if any, crew station, a
+     *     seat row or a changed place is not there, or a given take-off state comes with fuel or a change, or any other
+     *     load without fuel
      */
     public Loading {
         Objects.requireNonNull(origin);
@@ -119,8 +119,7 @@ public record Loading(
     private static void requireFit(AircraftType type, Crew crew) {
         Require.that(
                 crew.stations().isEmpty()
-                        || crew.stations().size()
-                                == type.cabin().crewStations().size(),
+                        || crew.stations().size() == type.cabin().crewStations().size(),
                 "the crew must have one entry for each station of " + type.id());
     }
 
@@ -129,15 +128,13 @@ public record Loading(
                 change.isNone() || !(load instanceof Load.TakeoffGiven),
                 "a given take-off state does not change any more");
         for (LastMinuteChange.Part part : change.parts()) {
-            int places =
-                    switch (part.what()) {
-                        case PASSENGERS -> type.cabin().zones().size();
-                        case HOLDS -> type.holds().size();
-                        case FUEL -> type.fuel().tanks().size();
-                    };
+            int places = switch (part.what()) {
+                case PASSENGERS -> type.cabin().zones().size();
+                case HOLDS -> type.holds().size();
+                case FUEL -> type.fuel().tanks().size();
+            };
             Require.that(
-                    part.place() < places && places > 0,
-                    "a change names a place that " + type.id() + " does not have");
+                    part.place() < places && places > 0, "a change names a place that " + type.id() + " does not have");
         }
     }
 

@@ -162,7 +162,9 @@ final class CellParser {
                 || column.rule().field() == Field.LANDING_LIMIT;
         boolean change = column.rule().field().isChange();
         if (Math.abs(massKg) > MOST_KG || (massKg < 0 && !change) || (positive && massKg == 0)) {
-            String from = change ? "a mass from -1,000,000 to" : positive ? "a mass of more than 0 and at most" : "a mass from 0 to";
+            String from = change
+                    ? "a mass from -1,000,000 to"
+                    : positive ? "a mass of more than 0 and at most" : "a mass from 0 to";
             outOfRange(massKg, text, from + " 1,000,000 kg", column, draft);
         } else {
             place(massKg, text, column, draft);

@@ -19,8 +19,8 @@ import org.steelyard.model.ZoneLoad;
 final class ChangeRules {
 
     private static final double NOTHING_KG = 1e-6;
-    private static final long ALL = Slot.bits(
-            Slot.PASSENGERS_CHANGE, Slot.HOLD_MASS_CHANGE, Slot.HOLD_BAGS_CHANGE, Slot.FUEL_CHANGE);
+    private static final long ALL =
+            Slot.bits(Slot.PASSENGERS_CHANGE, Slot.HOLD_MASS_CHANGE, Slot.HOLD_BAGS_CHANGE, Slot.FUEL_CHANGE);
 
     private final RowDraft row;
     private final MassScheme scheme;
@@ -73,7 +73,12 @@ final class ChangeRules {
             Levels.contradiction(row, row.firstOf(ALL), row.firstOf(LoadRules.TAKEOFF));
             return;
         }
-        requirePlaces(change, LoadPart.PASSENGERS, Slot.PASSENGERS_CHANGE, type.cabin().zones().size(), "passengers");
+        requirePlaces(
+                change,
+                LoadPart.PASSENGERS,
+                Slot.PASSENGERS_CHANGE,
+                type.cabin().zones().size(),
+                "passengers");
         Slot holdSlot = row.given(Slot.HOLD_MASS_CHANGE) ? Slot.HOLD_MASS_CHANGE : Slot.HOLD_BAGS_CHANGE;
         requirePlaces(change, LoadPart.HOLDS, holdSlot, type.holds().size(), "holds");
         if (!load.isState()) {
@@ -131,7 +136,9 @@ final class ChangeRules {
                     .toArray());
         }
         if (load instanceof Load.Totals totals) {
-            return new double[] {totals.passengersKg().orElse(totals.passengers().massKg(scheme))};
+            return new double[] {
+                totals.passengersKg().orElse(totals.passengers().massKg(scheme))
+            };
         }
         return load instanceof Load.ByHold byHold
                 ? new double[] {byHold.passengersKg().orElse(byHold.passengers().massKg(scheme))}

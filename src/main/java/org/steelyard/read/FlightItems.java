@@ -80,7 +80,7 @@ final class FlightItems {
         return new LoadItem(
                 places.at(placeNumbers[index]),
                 ItemKind.ALL.get(kinds[index] / MEASURES),
-                LoadItem.Measure.values()[kinds[index] % MEASURES],
+                LoadItem.Measure.ALL.get(kinds[index] % MEASURES),
                 pieces[index],
                 amounts[index]);
     }

@@ -16,7 +16,10 @@ record FlightKey(boolean byDate, boolean byTail) {
 
     /** All combinations, the most columns first. */
     static final List<FlightKey> ALL = List.of(
-            new FlightKey(true, true), new FlightKey(true, false), new FlightKey(false, true), new FlightKey(false, false));
+            new FlightKey(true, true),
+            new FlightKey(true, false),
+            new FlightKey(false, true),
+            new FlightKey(false, false));
 
     /** The key of the items of a table. */
     static FlightKey ofItems(BoundColumns columns) {

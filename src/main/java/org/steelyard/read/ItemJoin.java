@@ -116,9 +116,7 @@ final class ItemJoin {
     private void seat(Seats seats, LoadItem item, ItemSpot spot, int zone, int figures) {
         boolean persons = spot.kind().category().isPresent();
         boolean actual = item.measure() == LoadItem.Measure.KG;
-        double eachKg = persons
-                ? scheme.massKg(spot.kind().category().orElseThrow())
-                : scheme.bagKg();
+        double eachKg = persons ? scheme.massKg(spot.kind().category().orElseThrow()) : scheme.bagKg();
         double massKg = actual ? item.amount() : item.pieces() * eachKg;
         seats.massKg += massKg;
         seats.actual |= actual || !persons;
@@ -158,7 +156,9 @@ final class ItemJoin {
         add(Slot.CREW_STATION, spot.index(), item.pieces(), figures);
         stationKg[spot.index()] += weighed
                 ? item.amount()
-                : item.pieces() * scheme.massKg(type.cabin().crewStations().get(spot.index()).role());
+                : item.pieces()
+                        * scheme.massKg(
+                                type.cabin().crewStations().get(spot.index()).role());
         actual[spot.index()] |= weighed;
     }
 

@@ -34,8 +34,8 @@ public final class ItemParser implements RowReader {
 
     private static final ParsedRow BLANK = new ParsedRow.Blank();
     private static final ParsedRow ITEM = new ParsedRow.Item();
-    private static final List<Slot> PLACES = List.of(
-            Slot.ITEM_ZONE, Slot.ITEM_ROW, Slot.ITEM_HOLD, Slot.ITEM_TANK, Slot.ITEM_STATION, Slot.ITEM_PLACE);
+    private static final List<Slot> PLACES =
+            List.of(Slot.ITEM_ZONE, Slot.ITEM_ROW, Slot.ITEM_HOLD, Slot.ITEM_TANK, Slot.ITEM_STATION, Slot.ITEM_PLACE);
 
     private final TableName name;
     private final Binding binding;
@@ -80,7 +80,8 @@ public final class ItemParser implements RowReader {
         Optional<LoadItem> item = read(row, problems);
         if (flight.isPresent()) {
             FlightItems items = into.of(key, flight.get());
-            item.filter(read -> into.places().takes(read.place())).ifPresentOrElse(items::add, () -> items.fault(origin));
+            item.filter(read -> into.places().takes(read.place()))
+                    .ifPresentOrElse(items::add, () -> items.fault(origin));
         }
     }
 
@@ -143,9 +144,15 @@ public final class ItemParser implements RowReader {
             return;
         }
         if (!draft.given(slot)) {
-            draft.fault(column, ProblemCode.MISSING, slot.label() + " is missing", "", "the " + slot.label() + " of the"
-                    + " flight to which the item belongs");
-        } else if (slot == Slot.TAIL && !draft.bad(slot.bit()) && tails.find(draft.text(slot)).isEmpty()) {
+            draft.fault(
+                    column,
+                    ProblemCode.MISSING,
+                    slot.label() + " is missing",
+                    "",
+                    "the " + slot.label() + " of the" + " flight to which the item belongs");
+        } else if (slot == Slot.TAIL
+                && !draft.bad(slot.bit())
+                && tails.find(draft.text(slot)).isEmpty()) {
             List<String> nearest = tails.nearest(draft.text(slot));
             String hint = nearest.isEmpty() ? "" : "; nearest " + String.join(", ", nearest);
             draft.fault(
@@ -203,11 +210,12 @@ public final class ItemParser implements RowReader {
                 : LoadItem.Measure.KG;
     }
 
-    private static void require(
-            RowDraft draft, ItemPlace place, ItemKind kind, LoadItem.Measure measure, int pieces) {
+    private static void require(RowDraft draft, ItemPlace place, ItemKind kind, LoadItem.Measure measure, int pieces) {
         if (place.equals(ItemPlace.ANYWHERE) && kind == ItemKind.UNSAID && !draft.bad(Slot.ITEM_KIND.bit())) {
             draft.rowFault(
-                    ProblemCode.MISSING, "neither place nor kind of the item is given", "a place, or " + ItemKind.WORDS);
+                    ProblemCode.MISSING,
+                    "neither place nor kind of the item is given",
+                    "a place, or " + ItemKind.WORDS);
         }
         boolean weighed = measure == LoadItem.Measure.STANDARD;
         if (weighed && (kind == ItemKind.CARGO || kind == ItemKind.FUEL)) {

@@ -1,5 +1,7 @@
 package org.steelyard.read;
 
+import java.util.List;
+
 /**
  * One item of a load, or several alike summed up.
  *
@@ -15,6 +17,8 @@ record LoadItem(ItemPlace place, ItemKind kind, Measure measure, int pieces, dou
     enum Measure {
         STANDARD,
         KG,
-        LITRE
+        LITRE;
+
+        static final List<Measure> ALL = List.of(values());
     }
 }

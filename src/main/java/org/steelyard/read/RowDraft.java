@@ -227,7 +227,8 @@ final class RowDraft {
     /** What stands in a slot's cell, or the sum of its cells if several are filled. */
     String valueOf(Slot slot) {
         return (several & slot.bit()) == 0 && firstGiven[slot.index()] != null
-                ? Blanks.strip(row.cell(column(slot).index())) : sumOf(slot);
+                ? Blanks.strip(row.cell(column(slot).index()))
+                : sumOf(slot);
     }
 
     /** The sum of a slot's cells with its unit inside, for messages. */

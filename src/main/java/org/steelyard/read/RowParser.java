@@ -87,7 +87,8 @@ import org.steelyard.model.Tail;
 public final class RowParser implements RowReader {
 
     private static final ParsedRow BLANK = new ParsedRow.Blank();
-    private static final MassScheme NO_SCHEME = new MassScheme("none", "for rows of unknown tails", 1, 1, 1, 1, 0, 1, 1, 1);
+    private static final MassScheme NO_SCHEME =
+            new MassScheme("none", "for rows of unknown tails", 1, 1, 1, 1, 0, 1, 1, 1);
 
     private final TableName name;
     private final Binding binding;

@@ -78,8 +78,7 @@ public final class SourceFile implements AutoCloseable {
         return sheets;
     }
 
-    private void start(List<Table> tables, List<ColumnMap> candidates, Tails tails, ItemBook items)
-            throws SourceFault {
+    private void start(List<Table> tables, List<ColumnMap> candidates, Tails tails, ItemBook items) throws SourceFault {
         TableChoice choice = TableChoice.among(tables, candidates, file);
         notes.addAll(choice.notes());
         OpenTable opened = OpenTable.open(choice.table(), choice.headings(), tails, items);

@@ -95,7 +95,8 @@ public record ScaleEvidence(AircraftType type, String flaps, String thrustRating
      */
     public static Season of(Path season, ReadOptions reading, Configuration configuration)
             throws SeasonUnreadableException, IOException {
-        Tails tails = Tails.of(configuration.tails().values(), configuration.schemes().values());
+        Tails tails =
+                Tails.of(configuration.tails().values(), configuration.schemes().values());
         Map<Key, List<TrimEvidence>> pairs = new TreeMap<>();
         List<InputProblem> problems = new ArrayList<>();
         long rejected = 0;

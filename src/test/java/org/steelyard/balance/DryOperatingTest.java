@@ -99,7 +99,8 @@ class DryOperatingTest {
         assertThat(DryOperating.of(tail, SCHEME, pantry("")).massKg()).isEqualTo(40_500);
         assertThat(DryOperating.of(tail, SCHEME, pantry("dry"))).isEqualTo(new MassMoment(40_200, 682_000));
         assertThat(DryOperating.of(tail, SCHEME, pantry("full")).momentKgM()).isEqualTo(690_000);
-        assertThat(DryOperating.of(tail(STATIONS, List.of()), SCHEME, pantry("")).massKg())
+        assertThat(DryOperating.of(tail(STATIONS, List.of()), SCHEME, pantry(""))
+                        .massKg())
                 .isEqualTo(40_000);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> DryOperating.of(tail, SCHEME, pantry("none")))

@@ -107,17 +107,20 @@ class PartlyGivenLoadTest {
                 plain.extras());
     }
 
-    /** Three rows at 16, 17 and 18.5 m: persons of 100 kg, but 350 kg for four in the last row and two of no known row. */
+    /**
+     * Three rows at 16, 17 and 18.5 m: persons of 100 kg, but 350 kg for four in the last row and two of no known row.
+     */
     @Test
     void aSeatRowReachesTheMomentAtItsOwnArm() {
-        AircraftType type = typeWith(
-                List.of(new SeatRow("10", 16, 10), new SeatRow("11", 17, 10), new SeatRow("12", 18.5, 10)));
+        AircraftType type =
+                typeWith(List.of(new SeatRow("10", 16, 10), new SeatRow("11", 17, 10), new SeatRow("12", 18.5, 10)));
         ZoneLoad zone = new ZoneLoad(
                 Passengers.adults(9),
                 OptionalDouble.of(850),
                 List.of(new SeatRowLoad(0, 3, 300), new SeatRowLoad(2, 4, 350)));
         Balance balance = Balancer.balance(loading(type, Optional.empty(), Crew.STANDARD, zone), POLICY);
-        MassMoment traffic = balance.zeroFuel().orElseThrow().minus(balance.dryOperating().orElseThrow());
+        MassMoment traffic =
+                balance.zeroFuel().orElseThrow().minus(balance.dryOperating().orElseThrow());
         assertThat(traffic.massKg()).isEqualTo(850, within(1e-9));
         assertThat(traffic.momentKgM()).isEqualTo(300 * 16 + 350 * 18.5 + 200 * 17, within(1e-6));
     }
@@ -127,8 +130,8 @@ class PartlyGivenLoadTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> typeWith(List.of(new SeatRow("1", 16, 20))))
                 .withMessageContaining("have 20 seats together, but the zone has 30");
-        ZoneLoad strange = new ZoneLoad(
-                Passengers.adults(1), OptionalDouble.empty(), List.of(new SeatRowLoad(0, 1, 100)));
+        ZoneLoad strange =
+                new ZoneLoad(Passengers.adults(1), OptionalDouble.empty(), List.of(new SeatRowLoad(0, 1, 100)));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> loading(SampleJet.type(), Optional.empty(), Crew.STANDARD, strange))
                 .withMessageContaining("zone B of SAMPLE has 0 seat rows");

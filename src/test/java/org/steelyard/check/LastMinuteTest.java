@@ -91,8 +91,7 @@ class LastMinuteTest {
                 .takeoff();
         MassMoment after = flight.balance().takeoff();
         assertThat(after.massKg() - before.massKg()).isEqualTo(400, within(1e-9));
-        assertThat(after.momentKgM() - before.momentKgM())
-                .isEqualTo(200 * 19 - 100 * 15 + 300 * 17, within(1e-6));
+        assertThat(after.momentKgM() - before.momentKgM()).isEqualTo(200 * 19 - 100 * 15 + 300 * 17, within(1e-6));
         double shiftPercent = (after.armM() - before.armM()) / 4 * 100;
         assertThat(shiftPercent).isEqualTo(600 / after.massKg() / 4 * 100, within(1e-6));
         assertThat(sentences(flight))
@@ -125,7 +124,8 @@ class LastMinuteTest {
     @Test
     void aPolicyWithoutTheRuleFindsNothingButTheEffect() {
         Loading loading = with(SampleJet.loaded(), persons(0, 20));
-        assertThat(sentences(audit(loading, new Policy(0, 0, 0, 0, SharingRule.BY_CAPACITY)))).hasSize(1);
+        assertThat(sentences(audit(loading, new Policy(0, 0, 0, 0, SharingRule.BY_CAPACITY))))
+                .hasSize(1);
         assertThat(sentences(audit(loading.beforeChange(), policy(SharingRule.BY_CAPACITY, 0, 0, 0))))
                 .isEmpty();
     }
@@ -133,7 +133,9 @@ class LastMinuteTest {
     @Test
     void seatsAndHoldsAreCheckedAfterTheChange() {
         Loading loading = with(SampleJet.loaded().zone(0, 30), persons(0, 1));
-        assertThat(audit(loading, policy(SharingRule.BY_CAPACITY, 9, 900, 0)).assessment().findings())
+        assertThat(audit(loading, policy(SharingRule.BY_CAPACITY, 9, 900, 0))
+                        .assessment()
+                        .findings())
                 .anyMatch(finding -> finding.code() == FindingCode.ZONE_SEATS && finding.value() == 31);
     }
 
@@ -143,12 +145,11 @@ class LastMinuteTest {
     void whoComesAnywhereIsSeatedByTheRuleIntoTheRoomThatIsLeft(SharingRule rule) {
         AuditedFlight flight = audit(with(SampleJet.loaded(), persons(ANYWHERE, 30)), policy(rule, 99, 9999, 0));
         Distribution placed = flight.balance().distribution().orElseThrow();
-        double[] expected =
-                switch (rule) {
-                    case BY_CAPACITY -> new double[] {20, 20, 20};
-                    case FRONT_FIRST -> new double[] {30, 20, 10};
-                    case BACK_FIRST -> new double[] {10, 20, 30};
-                };
+        double[] expected = switch (rule) {
+            case BY_CAPACITY -> new double[] {20, 20, 20};
+            case FRONT_FIRST -> new double[] {30, 20, 10};
+            case BACK_FIRST -> new double[] {10, 20, 30};
+        };
         assertThat(placed.seatedByZone().toArray()).containsExactly(expected, within(1e-9));
         assertThat(placed.passengers()).hasValue(60);
         assertThat(flight.assumed()).containsExactly(LoadPart.PASSENGERS);
@@ -156,7 +157,12 @@ class LastMinuteTest {
 
     @Test
     void whatGoesFromAnywhereGoesFromWhereItIs() {
-        SampleJet jet = SampleJet.loaded().zone(0, 20).zone(1, 0).zone(2, 10).hold(0, 3000).hold(2, 1000);
+        SampleJet jet = SampleJet.loaded()
+                .zone(0, 20)
+                .zone(1, 0)
+                .zone(2, 10)
+                .hold(0, 3000)
+                .hold(2, 1000);
         Distribution placed = audit(
                         with(jet, persons(ANYWHERE, -3), load(ANYWHERE, -400)),
                         policy(SharingRule.FRONT_FIRST, 9, 9999, 0))
@@ -188,8 +194,7 @@ class LastMinuteTest {
                 .load(new Load.ZeroFuelGiven(MassMoment.at(50_000, 17)))
                 .fuel(new Fuel.ByTank(org.steelyard.model.Amounts.of(1000, 1000, 0), 0, 500));
         AuditedFlight placed = audit(with(state, persons(2, 5)), policy(SharingRule.BY_CAPACITY, 9, 9999, 0));
-        assertThat(placed.balance().zeroFuel().orElseThrow())
-                .isEqualTo(new MassMoment(50_500, 50_000 * 17 + 500 * 19));
+        assertThat(placed.balance().zeroFuel().orElseThrow()).isEqualTo(new MassMoment(50_500, 50_000 * 17 + 500 * 19));
         assertThat(placed.assumed()).isEmpty();
         AuditedFlight anywhere = audit(with(state, load(ANYWHERE, -300)), policy(SharingRule.BY_CAPACITY, 9, 9999, 0));
         assertThat(anywhere.balance().zeroFuel().orElseThrow().armM()).isEqualTo(17, within(1e-9));
@@ -200,8 +205,10 @@ class LastMinuteTest {
     void fuelChangesByTankByFillOrderAndByBurnOrder() {
         Policy policy = policy(SharingRule.BY_CAPACITY, 0, 0, 9999);
         assertThat(rampKg(with(SampleJet.loaded(), fuel(1, 500)), policy)).containsExactly(3000, 3500, 2000);
-        assertThat(rampKg(with(SampleJet.loaded(), fuel(ANYWHERE, 600)), policy)).containsExactly(3300, 3300, 2000);
-        assertThat(rampKg(with(SampleJet.loaded(), fuel(ANYWHERE, -600)), policy)).containsExactly(3000, 3000, 1400);
+        assertThat(rampKg(with(SampleJet.loaded(), fuel(ANYWHERE, 600)), policy))
+                .containsExactly(3300, 3300, 2000);
+        assertThat(rampKg(with(SampleJet.loaded(), fuel(ANYWHERE, -600)), policy))
+                .containsExactly(3000, 3000, 1400);
         SampleJet total = SampleJet.loaded().fuel(new Fuel.Total(9_000, 0, 1000));
         assertThat(rampKg(with(total, fuel(ANYWHERE, 2000)), policy)).containsExactly(5000, 5000, 1000);
         assertThat(audit(with(SampleJet.loaded(), fuel(ANYWHERE, 600)), policy).assumed())

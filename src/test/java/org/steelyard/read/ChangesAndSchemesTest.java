@@ -96,9 +96,7 @@ class ChangesAndSchemesTest {
 
     private static List<String> reasons(ParsedRow row) {
         return row instanceof ParsedRow.Rejected rejected
-                ? rejected.row().problems().stream()
-                        .map(InputProblem::detail)
-                        .toList()
+                ? rejected.row().problems().stream().map(InputProblem::detail).toList()
                 : List.of();
     }
 
@@ -164,9 +162,12 @@ class ChangesAndSchemesTest {
 
     @Test
     void theSchemeIsTheRowsElseTheMapsElseTheTailsElseTheTypes() throws IOException {
-        assertThat(loading("Pax A=3", "Fuel=3000").scheme()).isEqualTo(Fixtures.TWIN.cabin().scheme());
+        assertThat(loading("Pax A=3", "Fuel=3000").scheme())
+                .isEqualTo(Fixtures.TWIN.cabin().scheme());
         assertThat(loading("Pax A=3", "Fuel=3000", "Tail=SX-OWN").scheme()).isEqualTo(LIGHT);
-        assertThat(loading("Pax A=3", "Fuel=3000", "Tail=SX-OWN", "Masses=Winter").scheme()).isEqualTo(WINTER);
+        assertThat(loading("Pax A=3", "Fuel=3000", "Tail=SX-OWN", "Masses=Winter")
+                        .scheme())
+                .isEqualTo(WINTER);
         ColumnMap winter = new ColumnMap(
                 "winter",
                 List.of(),
@@ -177,11 +178,14 @@ class ChangesAndSchemesTest {
                 MAP.columns(),
                 SourceForm.FLIGHTS,
                 "winter");
-        assertThat(((ParsedRow.Accepted) read(winter, "Pax A=3", "Fuel=3000", "Tail=SX-OWN")).loading().scheme())
+        assertThat(((ParsedRow.Accepted) read(winter, "Pax A=3", "Fuel=3000", "Tail=SX-OWN"))
+                        .loading()
+                        .scheme())
                 .isEqualTo(WINTER);
         assertThat(reasons(read(MAP, "Pax A=3", "Fuel=3000", "Masses=summer")))
-                .containsExactly("Masses: unknown scheme of standard masses (value 'summer'; expected one of light, test,"
-                        + " winter, or blank)");
+                .containsExactly(
+                        "Masses: unknown scheme of standard masses (value 'summer'; expected one of light, test,"
+                                + " winter, or blank)");
     }
 
     @Test
@@ -193,10 +197,12 @@ class ChangesAndSchemesTest {
 
     @Test
     void theActualMassOfBagsTakesThePlaceOfTheirStandardMass() throws IOException {
-        Load.ByPlace byPlace = (Load.ByPlace) loading("Pax A=3", "Fuel=3000", "Bags 2=10", "Bags 2 kg=142.5", "Hold 2=50")
-                .load();
+        Load.ByPlace byPlace =
+                (Load.ByPlace) loading("Pax A=3", "Fuel=3000", "Bags 2=10", "Bags 2 kg=142.5", "Hold 2=50")
+                        .load();
         assertThat(byPlace.holds().get(1)).isEqualTo(new HoldLoad(192.5, 0));
-        Load.Totals totals = (Load.Totals) loading("Pax=3", "Fuel=3000", "Bags=10", "Bags kg=142.5").load();
+        Load.Totals totals = (Load.Totals)
+                loading("Pax=3", "Fuel=3000", "Bags=10", "Bags kg=142.5").load();
         assertThat(totals.hold()).isEqualTo(new HoldLoad(142.5, 0));
         assertThat(reasons(read(MAP, "Pax A=3", "Fuel=3000", "Bags 2=10", "Bags 2 kg=0")))
                 .containsExactly("Bags 2 kg: an actual mass of 0 for 10 bags"

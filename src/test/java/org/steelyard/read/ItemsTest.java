@@ -84,7 +84,9 @@ class ItemsTest {
                 twin.geometry(),
                 twin.limits(),
                 new Cabin(
-                        List.of(new CabinZone("A", "front", 8, 40, rows), cabin.zones().get(1)),
+                        List.of(
+                                new CabinZone("A", "front", 8, 40, rows),
+                                cabin.zones().get(1)),
                         cabin.crewStations(),
                         2,
                         2,
@@ -128,7 +130,8 @@ class ItemsTest {
     private Season read(String... namesAndTexts) throws IOException {
         List<Path> files = new ArrayList<>();
         for (int i = 0; i < namesAndTexts.length; i += 2) {
-            files.add(Files.writeString(folder.resolve(namesAndTexts[i]), namesAndTexts[i + 1], StandardCharsets.UTF_8));
+            files.add(
+                    Files.writeString(folder.resolve(namesAndTexts[i]), namesAndTexts[i + 1], StandardCharsets.UTF_8));
         }
         Collections.sort(files);
         ReadOptions options = ReadOptions.of(List.of(Fixtures.forFiles(Fixtures.MAP, "flights*"), ITEM_MAP));
@@ -202,10 +205,16 @@ class ItemsTest {
     @Test
     void theOrderOfItemsAndFilesDoesNotMatter() throws IOException {
         List<String> items = new ArrayList<>(List.of(
-                item(";3;;;;;male;2;"), item("B;;;;;;;5;"), item(";;2;;;;bags;7;"), item(";;;left;;;;;900"),
-                item(";;;right;;;fuel;;800"), item(";3;;;;;child;1;"), item(";;2;;;;cargo;;33.25")));
+                item(";3;;;;;male;2;"),
+                item("B;;;;;;;5;"),
+                item(";;2;;;;bags;7;"),
+                item(";;;left;;;;;900"),
+                item(";;;right;;;fuel;;800"),
+                item(";3;;;;;child;1;"),
+                item(";;2;;;;cargo;;33.25")));
         String flights = FLIGHTS + flight(";;;;;;100;1500;");
-        Loading first = read("flights.csv", flights, "items.csv", ITEMS + String.join("", items)).flight();
+        Loading first = read("flights.csv", flights, "items.csv", ITEMS + String.join("", items))
+                .flight();
         for (int seed = 0; seed < 5; seed++) {
             Collections.shuffle(items, new Random(seed));
             Loading other = read(
@@ -223,11 +232,14 @@ class ItemsTest {
 
     @Test
     void aSeatRowCountsAtItsOwnArmWhereTheTypeHasARowTableElseAtTheZones() throws IOException {
-        Load.ByPlace load = one(";2;;;;;male;3;", "A;10C;;;;;;1;95", "B;14;;;;;female;2;").byPlace();
+        Load.ByPlace load =
+                one(";2;;;;;male;3;", "A;10C;;;;;;1;95", "B;14;;;;;female;2;").byPlace();
         assertThat(load.zones().get(0).rows())
                 .containsExactly(new SeatRowLoad(1, 3, 3 * 88), new SeatRowLoad(9, 1, 95));
         assertThat(load.zones().get(0).massKg(ROWS.cabin().scheme())).isEqualTo(3 * 88 + 95);
-        assertThat(load.zones().get(0).momentKgM(ROWS.cabin().scheme(), ROWS.cabin().zones().get(0)))
+        assertThat(load.zones()
+                        .get(0)
+                        .momentKgM(ROWS.cabin().scheme(), ROWS.cabin().zones().get(0)))
                 .isEqualTo(3 * 88 * 4.8 + 95 * 11.2, within(1e-9));
         assertThat(load.zones().get(1).rows()).isEmpty();
         assertThat(load.zones().get(1).passengers()).isEqualTo(new Passengers(0, 2, 0, 0, 0));
@@ -235,7 +247,8 @@ class ItemsTest {
 
     @Test
     void actualMassesStandBesideStandardOnes() throws IOException {
-        Load.ByPlace load = one("A;;;;;;male;2;", "A;;;;;;adult;1;104.5", "A;;;;;;cargo;;40").byPlace();
+        Load.ByPlace load = one("A;;;;;;male;2;", "A;;;;;;adult;1;104.5", "A;;;;;;cargo;;40")
+                .byPlace();
         assertThat(load.zones().get(0).passengers()).isEqualTo(new Passengers(2, 0, 1, 0, 0));
         assertThat(load.zones().get(0).actualKg()).hasValue(2 * 88 + 104.5 + 40);
     }
@@ -246,12 +259,16 @@ class ItemsTest {
                         "flights.csv",
                         FLIGHTS + flight(";;;;;;100;1500;"),
                         "items.csv",
-                        ITEMS + item(";;;;;;pax;50;") + item(";;;;;;INF;2;") + item(";;;;;;bag;31;")
-                                + item(";;;;;;freight;;300") + item(";;;;;;fuel;;2000"))
+                        ITEMS
+                                + item(";;;;;;pax;50;")
+                                + item(";;;;;;INF;2;")
+                                + item(";;;;;;bag;31;")
+                                + item(";;;;;;freight;;300")
+                                + item(";;;;;;fuel;;2000"))
                 .flight();
         assertThat(flight.load())
-                .isEqualTo(new Load.Totals(
-                        new Passengers(0, 0, 50, 0, 2), OptionalDouble.empty(), new HoldLoad(300, 31)));
+                .isEqualTo(
+                        new Load.Totals(new Passengers(0, 0, 50, 0, 2), OptionalDouble.empty(), new HoldLoad(300, 31)));
         assertThat(flight.fuel()).isEqualTo(new Fuel.Total(2000, 100, 1500));
     }
 
@@ -337,9 +354,10 @@ class ItemsTest {
                 "items.csv",
                 ITEMS + item("A;;;;;;;2;"));
         assertThat(season.reasons())
-                .containsExactly("flights.csv:2:ZFM: both zero-fuel mass ('ZFM') and passengers by zone (load items) are"
-                        + " given (value '30000'; expected only one of them; the heading map may declare the other as"
-                        + " extra or ignored)");
+                .containsExactly(
+                        "flights.csv:2:ZFM: both zero-fuel mass ('ZFM') and passengers by zone (load items) are"
+                                + " given (value '30000'; expected only one of them; the heading map may declare the other as"
+                                + " extra or ignored)");
     }
 
     @Test

@@ -63,12 +63,11 @@ enum FormStyle {
         List<ColumnRule> rules = new ArrayList<>();
         for (Column column : columns) {
             Field field = column.field();
-            ColumnUnit unit =
-                    switch (field.kind()) {
-                        case MASS, FUEL -> mass;
-                        case CG -> cg;
-                        case TEXT, DATE, COUNT, DENSITY, TRIM -> ColumnUnit.NONE;
-                    };
+            ColumnUnit unit = switch (field.kind()) {
+                case MASS, FUEL -> mass;
+                case CG -> cg;
+                case TEXT, DATE, COUNT, DENSITY, TRIM -> ColumnUnit.NONE;
+            };
             rules.add(new ColumnRule(
                     heading(column),
                     field,
@@ -91,7 +90,9 @@ enum FormStyle {
     }
 
     String heading(Column column) {
-        String category = column.category() == PassengerCategory.ADULT ? "" : " " + column.category().label();
+        String category = column.category() == PassengerCategory.ADULT
+                ? ""
+                : " " + column.category().label();
         return (lead + column.field().key() + " " + column.place() + category).strip();
     }
 
@@ -124,12 +125,11 @@ enum FormStyle {
         }
         if (value instanceof StateCg state) {
             double armM = state.state().armM();
-            double figure =
-                    switch (cg) {
-                        case INCH -> armM / 0.0254;
-                        case INDEX -> type.geometry().index().indexOf(state.state());
-                        default -> type.geometry().chord().percentAt(armM);
-                    };
+            double figure = switch (cg) {
+                case INCH -> armM / 0.0254;
+                case INDEX -> type.geometry().index().indexOf(state.state());
+                default -> type.geometry().chord().percentAt(armM);
+            };
             return new BigDecimal(figure).round(DIGITS);
         }
         return value;

@@ -59,7 +59,9 @@ final class FormWriter {
         Wide tanks() {
             for (int i = 0; i < type.fuel().tanks().size(); i++) {
                 int tank = i;
-                add(Column.of(Field.FUEL, type.fuel().tanks().get(i).id()), flight -> flight.tanksLb().get(tank));
+                add(
+                        Column.of(Field.FUEL, type.fuel().tanks().get(i).id()),
+                        flight -> flight.tanksLb().get(tank));
             }
             return burn();
         }
@@ -98,7 +100,8 @@ final class FormWriter {
         }
 
         Wide fuel() {
-            return add(Column.of(Field.FUEL), flight -> KnownFlight.sum(flight.tanksLb())).burn();
+            return add(Column.of(Field.FUEL), flight -> KnownFlight.sum(flight.tanksLb()))
+                    .burn();
         }
 
         FormFiles table() {
@@ -154,10 +157,14 @@ final class FormWriter {
 
     FormFiles takeoffStates(List<Balance> known) {
         return new Wide("takeoff")
-                .add(Column.of(Field.TAKEOFF_MASS), flight -> new FormStyle.StateMass(
-                        known.get(flight.number()).takeoff()))
-                .add(Column.of(Field.TAKEOFF_CG), flight -> new FormStyle.StateCg(
-                        known.get(flight.number()).takeoff()))
+                .add(
+                        Column.of(Field.TAKEOFF_MASS),
+                        flight -> new FormStyle.StateMass(
+                                known.get(flight.number()).takeoff()))
+                .add(
+                        Column.of(Field.TAKEOFF_CG),
+                        flight ->
+                                new FormStyle.StateCg(known.get(flight.number()).takeoff()))
                 .table();
     }
 
@@ -230,7 +237,16 @@ final class FormWriter {
         for (int t = 0; t < type.fuel().tanks().size(); t++) {
             Tank tank = type.fuel().tanks().get(t);
             String id = byTank ? tank.id() : null;
-            add(rows, flight, null, null, null, id, "fuel", null, flight.tanksLb().get(t));
+            add(
+                    rows,
+                    flight,
+                    null,
+                    null,
+                    null,
+                    id,
+                    "fuel",
+                    null,
+                    flight.tanksLb().get(t));
         }
     }
 

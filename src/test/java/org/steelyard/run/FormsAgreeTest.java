@@ -34,8 +34,9 @@ import org.steelyard.report.LoadSummary;
 import org.steelyard.samples.KnownFlight;
 
 /**
- * The same flights (a hundred in the full proof, {@code -Dsteelyard.formFlights=100}) at every level and in every form, as text and as workbooks, in kilograms, pounds and tons,
- * through three heading maps, come to the same printed results wherever they say the same.
+ * The same flights (a hundred in the full proof, {@code -Dsteelyard.formFlights=100}) at every level and in every form,
+ * as text and as workbooks, in kilograms, pounds and tons, through three heading maps, come to the same printed results
+ * wherever they say the same.
  */
 class FormsAgreeTest {
 
@@ -59,8 +60,7 @@ class FormsAgreeTest {
         List<Tail> jets = configuration.tails().values().stream()
                 .filter(tail -> tail.type().equals(type))
                 .toList();
-        tails = Tails.of(
-                configuration.tails().values(), configuration.schemes().values());
+        tails = Tails.of(configuration.tails().values(), configuration.schemes().values());
         known = KnownFlight.draw(FLIGHTS, SEED, jets);
         writer = new FormWriter(type, known);
         detail = read(first, FormStyle.KILOS, false, writer.detail());
@@ -81,9 +81,7 @@ class FormsAgreeTest {
         List<AuditedFlight> flights = new ArrayList<>();
         for (Path path : items.inOrder(paths)) {
             try (SourceFile source = SourceFile.open(path, options, tails, items)) {
-                for (Optional<RawRows> rows = source.nextBatch(500);
-                        rows.isPresent();
-                        rows = source.nextBatch(500)) {
+                for (Optional<RawRows> rows = source.nextBatch(500); rows.isPresent(); rows = source.nextBatch(500)) {
                     rows.get().parse().forEach(row -> take(row, flights));
                 }
                 assertThat(source.problems()).isEmpty();
@@ -154,8 +152,9 @@ class FormsAgreeTest {
     void detailInColumnsAgreesWithDecimalSumsOfEveryPersonAndBag() {
         assertZeroFuel(detail, false);
         assertThat(detail).allMatch(flight -> flight.assumed().isEmpty());
-        assertThat(detail).extracting(flight -> flight.assessment().status()).containsAnyOf(
-                org.steelyard.check.Status.BREACHED, org.steelyard.check.Status.CLEAN);
+        assertThat(detail)
+                .extracting(flight -> flight.assessment().status())
+                .containsAnyOf(org.steelyard.check.Status.BREACHED, org.steelyard.check.Status.CLEAN);
     }
 
     @Test
@@ -203,7 +202,11 @@ class FormsAgreeTest {
             AuditedFlight flight = ways.get(0).get(i);
             for (Phase phase : Phase.values()) {
                 assertThat(flight.balance().state(phase).map(MassMoment::massKg).map(Math::round))
-                        .isEqualTo(detail.get(i).balance().state(phase).map(MassMoment::massKg).map(Math::round));
+                        .isEqualTo(detail.get(i)
+                                .balance()
+                                .state(phase)
+                                .map(MassMoment::massKg)
+                                .map(Math::round));
             }
             assertThat(flight.assumed()).containsExactly(LoadPart.PASSENGERS, LoadPart.HOLDS, LoadPart.FUEL);
         }
@@ -220,12 +223,36 @@ class FormsAgreeTest {
         assertThat(zones.get(0)).allMatch(flight -> flight.assumed().equals(List.of(LoadPart.HOLDS, LoadPart.FUEL)));
         assertThat(holds.get(0)).allMatch(flight -> flight.assumed().equals(List.of(LoadPart.PASSENGERS)));
         for (int i = 0; i < FLIGHTS; i++) {
-            assertThat(zones.get(0).get(i).balance().distribution().orElseThrow().zoneMomentKgM().sum())
+            assertThat(zones.get(0)
+                            .get(i)
+                            .balance()
+                            .distribution()
+                            .orElseThrow()
+                            .zoneMomentKgM()
+                            .sum())
                     .isEqualTo(
-                            detail.get(i).balance().distribution().orElseThrow().zoneMomentKgM().sum(), within(1e-6));
-            assertThat(holds.get(0).get(i).balance().distribution().orElseThrow().holdKg().toArray())
+                            detail.get(i)
+                                    .balance()
+                                    .distribution()
+                                    .orElseThrow()
+                                    .zoneMomentKgM()
+                                    .sum(),
+                            within(1e-6));
+            assertThat(holds.get(0)
+                            .get(i)
+                            .balance()
+                            .distribution()
+                            .orElseThrow()
+                            .holdKg()
+                            .toArray())
                     .containsExactly(
-                            detail.get(i).balance().distribution().orElseThrow().holdKg().toArray(), within(1e-9));
+                            detail.get(i)
+                                    .balance()
+                                    .distribution()
+                                    .orElseThrow()
+                                    .holdKg()
+                                    .toArray(),
+                            within(1e-9));
         }
     }
 
@@ -236,7 +263,8 @@ class FormsAgreeTest {
             for (int i = 0; i < FLIGHTS; i++) {
                 LoadSummary summary = new LoadSummary(way.get(i), true);
                 LoadSummary wanted = new LoadSummary(detail.get(i), true);
-                assertThat(summary.states()).isEqualTo(wanted.states().subList(1, wanted.states().size()));
+                assertThat(summary.states())
+                        .isEqualTo(wanted.states().subList(1, wanted.states().size()));
                 assertThat(summary.takeoffTrim()).isEqualTo(wanted.takeoffTrim());
                 assertThat(summary.landingTrim()).isEqualTo(wanted.landingTrim());
                 assertThat(of(way.get(i), Phase.TAKEOFF, Phase.FLIGHT, Phase.LANDING))
@@ -255,8 +283,7 @@ class FormsAgreeTest {
                 LoadSummary wanted = new LoadSummary(detail.get(i), true);
                 assertThat(summary.states()).hasSize(1).allMatch(wanted.states()::contains);
                 assertThat(summary.takeoffTrim()).isEqualTo(wanted.takeoffTrim());
-                assertThat(of(way.get(i), Phase.TAKEOFF))
-                        .containsAll(of(detail.get(i), Phase.TAKEOFF));
+                assertThat(of(way.get(i), Phase.TAKEOFF)).containsAll(of(detail.get(i), Phase.TAKEOFF));
             }
         }
     }

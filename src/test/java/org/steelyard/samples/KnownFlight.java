@@ -44,8 +44,8 @@ public record KnownFlight(
         BigDecimal taxiLb,
         BigDecimal tripLb) {
 
-    private static final List<PassengerCategory> SEATED = List.of(
-            PassengerCategory.MALE, PassengerCategory.FEMALE, PassengerCategory.ADULT, PassengerCategory.CHILD);
+    private static final List<PassengerCategory> SEATED =
+            List.of(PassengerCategory.MALE, PassengerCategory.FEMALE, PassengerCategory.ADULT, PassengerCategory.CHILD);
 
     /** Flights from a seed. */
     public static List<KnownFlight> draw(int count, long seed, List<Tail> tails) {
@@ -74,7 +74,8 @@ public record KnownFlight(
             bags.add(random.nextInt((int) (hold.maxKg() / 40)));
         });
         double wingKg = 1500 + random.nextInt(2500);
-        List<BigDecimal> tanks = new ArrayList<>(Collections.nCopies(type.fuel().tanks().size(), BigDecimal.ZERO));
+        List<BigDecimal> tanks =
+                new ArrayList<>(Collections.nCopies(type.fuel().tanks().size(), BigDecimal.ZERO));
         tanks.set(0, tenths(random, 200).add(new BigDecimal(Math.round(2.2 * wingKg))));
         tanks.set(2, tenths(random, 200).add(new BigDecimal(Math.round(2.2 * wingKg))));
         tanks.set(1, random.nextBoolean() ? tenths(random, 4000) : BigDecimal.ZERO);
@@ -135,8 +136,8 @@ public record KnownFlight(
     }
 
     /**
-     * The zero-fuel state, person by person and bag by bag in decimal arithmetic: a second computation that shares no code
-     * with the program's.
+     * The zero-fuel state, person by person and bag by bag in decimal arithmetic: a second computation that shares no
+     * code with the program's.
      *
      * @param byRow whether passengers on seats count at the arm of their row, not of their zone
      */
@@ -154,8 +155,9 @@ public record KnownFlight(
             sum.add(infants.get(z), new BigDecimal(scheme.infantKg()), zone.armM());
             for (int r = 0; r < rows.get(z).size(); r++) {
                 double armM = byRow ? zone.rows().get(r).armM() : zone.armM();
-                rows.get(z).get(r).forEach(
-                        (category, count) -> sum.add(count, new BigDecimal(scheme.massKg(category)), armM));
+                rows.get(z)
+                        .get(r)
+                        .forEach((category, count) -> sum.add(count, new BigDecimal(scheme.massKg(category)), armM));
             }
         }
         for (int h = 0; h < bags.size(); h++) {
