@@ -165,7 +165,7 @@ public final class FindingText {
             case CG_FORWARD -> close ? "CG close to the forward limit" : "CG ahead of the forward limit";
             case CG_AFT -> close ? "CG close to the aft limit" : "CG behind the aft limit";
             case MASS_OFF_ENVELOPE -> "Mass off the envelope";
-            case ZONE_SEATS -> "More passengers than seats in a zone";
+            case ZONE_SEATS -> "More passengers than seats";
             case CREW_SEATS -> "More crew than seats";
             case HOLD_MASS -> close ? "Hold close to its limit" : "Too much in a hold";
             case FLOOR_RUNNING -> close ? "Running load close to its limit" : "Running load too high";

@@ -78,8 +78,9 @@ final class LastMinuteCheck {
                 shift,
                 FindingText.decimals(Quantity.CG, loading.type()),
                 FindingText.unit(Quantity.CG, loading.type()));
-        return "changed take-off mass by " + mass.orElse("nothing") + " and take-off CG by " + cg.orElse("nothing")
-                + cg.map(shown -> shown.startsWith("+") ? ", aft" : ", forward").orElse("");
+        return "moved take-off mass by " + mass.orElse("nothing") + " and take-off CG by " + cg.orElse("nothing")
+                + cg.map(shown -> shown.startsWith("+") ? " (aft)" : " (forward)")
+                        .orElse("");
     }
 
     /** A figure with its sign; empty where nothing but zeros would be shown. */

@@ -37,9 +37,10 @@ import org.steelyard.model.Tail;
  *   <li>Numbers: an optional sign, digits, optionally a decimal sign and digits. The decimal sign is a point, or a
  *       comma where the map says so; there is no thousands separator. Numbers that a workbook stores as numbers are
  *       taken as stored.
- *   <li>Masses and fuel from 0 to 1,000,000 kg; masses of a given state and limits of the day more than 0. Counts
- *       whole, from 0 to 10,000. CG from -100 to 200 % MAC, also where given as arm or index. Density from 0.5 to 1.0
- *       kg/L. Trim within 90 units, as a number, or as a number without sign and UP or DN.
+ *   <li>Masses and fuel from 0 to 1,000,000 kg, changes either way; masses of a given state and limits of the day more
+ *       than 0. Counts whole, from 0 to 10,000, changes either way. CG from -100 to 200 % MAC, also where given as arm
+ *       or index. Density from 0.5 to 1.0 kg/L. Trim within 90 units, as a number, or as a number without sign and UP
+ *       or DN.
  *   <li>Dates: by the map's pattern, strictly, or as year-month-day; date cells of a workbook always. Years 1900 to
  *       2199.
  *   <li>An error cell, or a formula without a stored result, is a fault where its column means something; columns that
@@ -57,17 +58,32 @@ import org.steelyard.model.Tail;
  * <h2>Load: the level follows from the cells that are filled</h2>
  *
  * <ol>
- *   <li>By place: a zone or hold has a figure. Every other zone and hold is empty; passenger categories of a zone and
- *       several columns of a hold add up. The passengers' mass, where given, replaces their standard mass; it cannot be
- *       0 for somebody. A total beside its parts is a check: masses agree to half a kg for each column compared, counts
- *       exactly, a total of passengers with the infants or without. A total of more than 0 without its parts cannot
- *       stand beside other load by place. Places that the type does not have must be blank or 0.
- *   <li>In total: passengers, their mass, baggage and cargo, bags; what is blank is 0.
+ *   <li>Aboard: passengers and holds, each by place or in total. By place, where one of the part's zones or holds has a
+ *       figure, every other one is empty; passenger categories of a zone and several columns of a hold add up. In
+ *       total, what is blank is 0. The passengers' mass, where given, replaces their standard mass, and that of bags
+ *       theirs; it cannot be 0 for somebody. A total beside its parts is a check: masses agree to half a kg for each
+ *       figure compared, counts exactly, a total of passengers with the infants or without. A total of more than 0
+ *       cannot stand beside other figures of the same part by place, but for infants whose scheme gives them no mass.
+ *       Places that the type does not have must be blank or 0.
  *   <li>Zero-fuel mass and CG, both, with fuel.
  *   <li>Take-off mass and CG, both, without fuel.
  * </ol>
  *
- * Two levels with figures in one row contradict each other. Zeros beside a given state do not.
+ * Two levels with figures in one row contradict each other. Zeros beside a given state do not. Load items of the flight
+ * in files of their own ({@link ItemParser}) count as if they stood in columns of the row.
+ *
+ * <h2>Standard masses</h2>
+ *
+ * <ul>
+ *   <li>By the scheme that the row names, else by that of the heading map, of the tail, of the type.
+ * </ul>
+ *
+ * <h2>Last-minute changes</h2>
+ *
+ * <ul>
+ *   <li>Signed; by zone, hold and tank, or anywhere. Passengers and bags count at standard mass. Of each place that is
+ *       given, and in all, no more can go than is there. A take-off state alone does not change.
+ * </ul>
  *
  * <h2>Fuel</h2>
  *
@@ -81,7 +97,8 @@ import org.steelyard.model.Tail;
  * <ul>
  *   <li>Flap settings and thrust ratings are those of the type's trim scales, in any case of letters; where a type has
  *       none, any text. Blank is accepted. 5 in a workbook is "5"; "05" is another name.
- *   <li>The pantry code is one of the type's, or blank for the standard one. Blank crew is the standard crew.
+ *   <li>The pantry code is one of the type's, or blank for the standard one. Blank crew is the standard crew; where a
+ *       station of a role has crew, all of that role sit as the stations say.
  * </ul>
  */
 public final class RowParser implements RowReader {

@@ -105,8 +105,13 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
         add(facts, "take-off flaps", setting.flaps());
         add(facts, "thrust rating", setting.thrustRating());
         add(facts, "landing flaps", setting.landingFlaps());
-        add(facts, "ASSUMED, not given", FlightFigures.assumed(flight));
+        add(facts, "ASSUMED", assumed());
         return facts;
+    }
+
+    private String assumed() {
+        String parts = FlightFigures.assumed(flight);
+        return parts.isEmpty() ? "" : parts + " (shared out from totals)";
     }
 
     private static void add(List<Fact> facts, String name, String value) {

@@ -95,8 +95,8 @@ class LastMinuteTest {
         double shiftPercent = (after.armM() - before.armM()) / 4 * 100;
         assertThat(shiftPercent).isEqualTo(600 / after.massKg() / 4 * 100, within(1e-6));
         assertThat(sentences(flight))
-                .containsExactly("note: the last-minute change changed take-off mass by +400 kg and take-off CG by"
-                        + " +0.28 % MAC, aft");
+                .containsExactly("note: the last-minute change moved take-off mass by +400 kg and take-off CG by"
+                        + " +0.28 % MAC (aft)");
         assertThat(flight.assumed()).isEmpty();
     }
 
@@ -112,7 +112,7 @@ class LastMinuteTest {
                                 + " lets without a new load sheet",
                         "breach: last-minute change of 500 kg of fuel is 100 kg beyond the 400 kg that the policy lets"
                                 + " without a new load sheet",
-                        "note: the last-minute change changed take-off mass by +50 kg and take-off CG by +0.66 % MAC, aft");
+                        "note: the last-minute change moved take-off mass by +50 kg and take-off CG by +0.66 % MAC (aft)");
         Finding finding = flight.assessment().findings().stream()
                 .filter(one -> one.code() == FindingCode.LAST_MINUTE_PASSENGERS)
                 .findFirst()
