@@ -1,9 +1,7 @@
 package org.steelyard.read;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.MassScheme;
 import org.steelyard.model.Origin;
@@ -23,9 +21,8 @@ final class ItemJoin {
             Slot.ALL_FUEL.bit(),
             Slot.bits(Slot.CREW_STATION, Slot.CREW_STATION_MASS));
 
-    /** Persons of one zone, or of the whole cabin: by category, with what is known of their mass. */
+    /** What the persons of one zone, or of the whole cabin, weigh, and where their rows are known. */
     private static final class Seats {
-        private final Map<PassengerCategory, int[]> persons = new EnumMap<>(PassengerCategory.class);
         private double massKg;
         private boolean actual;
         private final double[] rowKg;
