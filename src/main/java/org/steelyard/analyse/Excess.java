@@ -35,7 +35,7 @@ final class Excess {
                         finding.limit(),
                         isMassOfState(finding.code()) ? policy.marginalMassPercent() : policy.marginalLoadPercent());
             case RUNNING_LOAD, AREA_LOAD -> percentOf(finding.limit(), policy.marginalLoadPercent());
-            case COUNT, NONE -> 1;
+            case COUNT, PERSONS, NONE -> 1;
         };
     }
 

@@ -3,7 +3,6 @@ package org.steelyard.balance;
 import java.util.Optional;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Amounts;
-import org.steelyard.model.CabinZone;
 import org.steelyard.model.Fuel;
 import org.steelyard.model.FuelSystem;
 import org.steelyard.model.Hold;
@@ -26,39 +25,30 @@ public final class Balancer {
      * @param loading one flight
      * @param policy rule for sharing out totals
      * @return its states, fuel path and trim
-     * @throws IllegalArgumentException if crew, passengers or a pantry code have no place in the type
+     * @throws IllegalArgumentException if crew, passengers, baggage or a pantry code have no place in the type
      */
     public static Balance balance(Loading loading, Policy policy) {
         if (loading.load() instanceof Load.TakeoffGiven given) {
             return fromTakeoff(loading, given.takeoff());
         }
         if (loading.load() instanceof Load.ZeroFuelGiven given) {
-            return fromZeroFuel(loading, Optional.empty(), Optional.empty(), given.zeroFuel());
+            MassMoment zeroFuel = given.zeroFuel().plus(LoadPlacer.change(loading, policy.sharing()));
+            return fromZeroFuel(loading, Optional.empty(), Optional.empty(), zeroFuel);
         }
-        MassMoment dryOperating = DryOperating.of(loading.tail(), loading.crew());
-        Distribution distribution = distribution(loading, policy);
+        MassMoment dryOperating = DryOperating.of(loading.tail(), loading.scheme(), loading.crew());
+        Distribution distribution = LoadPlacer.place(loading, policy.sharing());
         MassMoment zeroFuel = dryOperating.plus(trafficLoad(loading.type(), distribution));
         return fromZeroFuel(loading, Optional.of(dryOperating), Optional.of(distribution), zeroFuel);
-    }
-
-    private static Distribution distribution(Loading loading, Policy policy) {
-        LoadPlacer placer = new LoadPlacer(loading.type());
-        if (loading.load() instanceof Load.ByPlace byPlace) {
-            return placer.place(byPlace);
-        }
-        return placer.place((Load.Totals) loading.load(), policy.sharing());
     }
 
     private static MassMoment trafficLoad(AircraftType type, Distribution distribution) {
         double massKg = 0;
         double momentKgM = 0;
-        int i = 0;
-        for (CabinZone zone : type.cabin().zones()) {
-            double zoneKg = distribution.zoneKg().at(i++);
-            massKg += zoneKg;
-            momentKgM += zoneKg * zone.armM();
+        for (int i = 0; i < distribution.zoneKg().size(); i++) {
+            massKg += distribution.zoneKg().at(i);
+            momentKgM += distribution.zoneMomentKgM().at(i);
         }
-        i = 0;
+        int i = 0;
         for (Hold hold : type.holds()) {
             double holdKg = distribution.holdKg().at(i++);
             massKg += holdKg;
@@ -88,7 +78,8 @@ public final class Balancer {
         FuelSystem system = loading.type().fuel();
         FuelBalancer balancer = new FuelBalancer(system, zeroFuel);
         Fuel given = loading.fuel();
-        FuelBalance fuel = balancer.follow(FuelBalancer.rampKg(system, given), given.taxiKg(), given.tripKg());
+        FuelBalance fuel =
+                balancer.follow(FuelBalancer.rampKg(system, given, loading.change()), given.taxiKg(), given.tripKg());
         MassMoment takeoff = state(balancer, fuel.takeoffKg());
         MassMoment landing = state(balancer, fuel.landingKg());
         return new Balance(

@@ -1,28 +1,34 @@
 package org.steelyard.balance;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.steelyard.model.Cabin;
 import org.steelyard.model.Crew;
 import org.steelyard.model.CrewRole;
 import org.steelyard.model.CrewStation;
+import org.steelyard.model.CrewStationLoad;
 import org.steelyard.model.MassMoment;
+import org.steelyard.model.MassScheme;
 import org.steelyard.model.Pantry;
 import org.steelyard.model.Tail;
 
 /**
- * The dry operating state: basic mass, crew at their stations, pantry. Crew of a role fill its stations in the type's
- * order; more crew than seats all count at the last station, which the checks report.
+ * The dry operating state: basic mass, crew at their stations, pantry. Crew of a role sit where the input says so,
+ * station by station; else they fill the role's stations in the type's order, and more crew than seats all count at the
+ * last station, which the checks report.
  */
 final class DryOperating {
 
     private DryOperating() {}
 
-    static MassMoment of(Tail tail, Crew crew) {
+    static MassMoment of(Tail tail, MassScheme scheme, Crew crew) {
         Cabin cabin = tail.type().cabin();
         double massKg = tail.basic().massKg();
         double momentKgM = tail.basic().momentKgM();
         for (CrewRole role : CrewRole.values()) {
-            MassMoment aboard = crew(cabin, crew, role);
+            MassMoment aboard = isByStation(cabin, crew, role)
+                    ? byStation(cabin, scheme, crew, role)
+                    : crew(cabin, scheme, crew, role);
             massKg += aboard.massKg();
             momentKgM += aboard.momentKgM();
         }
@@ -30,12 +36,34 @@ final class DryOperating {
         return new MassMoment(massKg + pantry.massKg(), momentKgM + pantry.momentKgM());
     }
 
-    private static MassMoment crew(Cabin cabin, Crew crew, CrewRole role) {
+    private static boolean isByStation(Cabin cabin, Crew crew, CrewRole role) {
+        for (int i = 0; i < cabin.crewStations().size(); i++) {
+            if (cabin.crewStations().get(i).role() == role && crew.at(i).isPresent()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static MassMoment byStation(Cabin cabin, MassScheme scheme, Crew crew, CrewRole role) {
+        double massKg = 0;
+        double momentKgM = 0;
+        for (int i = 0; i < cabin.crewStations().size(); i++) {
+            CrewStation station = cabin.crewStations().get(i);
+            Optional<CrewStationLoad> load = crew.at(i);
+            if (station.role() == role && load.isPresent()) {
+                double hereKg = load.get().actualKg().orElse(load.get().count() * scheme.massKg(role));
+                massKg += hereKg;
+                momentKgM += hereKg * station.armM();
+            }
+        }
+        return new MassMoment(massKg, momentKgM);
+    }
+
+    private static MassMoment crew(Cabin cabin, MassScheme scheme, Crew crew, CrewRole role) {
         int count = crew.count(role).orElse(cabin.standardCrew(role));
         OptionalDouble actualKg = role == CrewRole.FLIGHT ? crew.flightCrewKg() : OptionalDouble.empty();
-        double eachKg = actualKg.isPresent()
-                ? actualKg.getAsDouble() / Math.max(count, 1)
-                : cabin.scheme().massKg(role);
+        double eachKg = actualKg.isPresent() ? actualKg.getAsDouble() / Math.max(count, 1) : scheme.massKg(role);
         int heads = actualKg.isPresent() ? Math.max(count, 1) : count;
         return seat(cabin, role, heads, eachKg);
     }

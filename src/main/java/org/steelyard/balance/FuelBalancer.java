@@ -5,6 +5,8 @@ import java.util.List;
 import org.steelyard.model.Amounts;
 import org.steelyard.model.Fuel;
 import org.steelyard.model.FuelSystem;
+import org.steelyard.model.LastMinuteChange;
+import org.steelyard.model.LoadPart;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.Tank;
 
@@ -49,26 +51,59 @@ final class FuelBalancer {
         return new MassMoment(zeroFuel.massKg() + massKg, zeroFuel.momentKgM() + momentKgM);
     }
 
-    /** Fuel in each tank at the ramp: as given, or a total shared out by the type's fill order. */
-    static double[] rampKg(FuelSystem system, Fuel fuel) {
-        if (fuel instanceof Fuel.ByTank byTank) {
-            return byTank.tanksKg().toArray();
+    /**
+     * Fuel in each tank at the ramp: as given, or a total shared out by the type's fill order. A last-minute change of
+     * a tank stands for the tank; one of the total changes a total before it is shared out, and by tank it fills by the
+     * fill order or empties by the burn order.
+     */
+    static double[] rampKg(FuelSystem system, Fuel fuel, LastMinuteChange change) {
+        double anywhereKg = 0;
+        double[] byTankKg = new double[system.tanks().size()];
+        for (LastMinuteChange.Part part : change.of(LoadPart.FUEL)) {
+            if (part.place() == LastMinuteChange.ANYWHERE) {
+                anywhereKg += part.massKg();
+            } else {
+                byTankKg[part.place()] += part.massKg();
+            }
         }
+        double[] tanksKg = fuel instanceof Fuel.ByTank byTank
+                ? changed(system, byTank.tanksKg().toArray(), anywhereKg)
+                : shared(system, total(fuel) + anywhereKg);
+        for (int i = 0; i < tanksKg.length; i++) {
+            tanksKg[i] = Math.max(tanksKg[i] + byTankKg[i], 0);
+        }
+        return tanksKg;
+    }
+
+    private static double total(Fuel fuel) {
         if (fuel instanceof Fuel.Total total) {
-            return shared(system, total.totalKg());
+            return total.totalKg();
         }
         throw new IllegalArgumentException("no fuel is given");
     }
 
+    private static double[] changed(FuelSystem system, double[] tanksKg, double changeKg) {
+        if (changeKg > 0) {
+            fill(system, tanksKg, changeKg);
+        } else if (changeKg < 0) {
+            FuelFlow.burn(system.tanks(), system.burnOrder(), tanksKg, -changeKg, () -> {});
+        }
+        return tanksKg;
+    }
+
     private static double[] shared(FuelSystem system, double totalKg) {
         double[] tanksKg = new double[system.tanks().size()];
-        double tooMuchKg = FuelFlow.fill(system.tanks(), system.fillOrder(), tanksKg, totalKg);
+        fill(system, tanksKg, totalKg);
+        return tanksKg;
+    }
+
+    private static void fill(FuelSystem system, double[] tanksKg, double amountKg) {
+        double tooMuchKg = FuelFlow.fill(system.tanks(), system.fillOrder(), tanksKg, amountKg);
         if (tooMuchKg > 0) {
             double capacityKg = system.capacityKg();
             for (int i = 0; i < tanksKg.length; i++) {
                 tanksKg[i] += tooMuchKg * system.tanks().get(i).capacityKg() / capacityKg;
             }
         }
-        return tanksKg;
     }
 }

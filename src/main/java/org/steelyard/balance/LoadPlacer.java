@@ -1,83 +1,151 @@
 package org.steelyard.balance;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Amounts;
 import org.steelyard.model.CabinZone;
 import org.steelyard.model.Hold;
 import org.steelyard.model.HoldLoad;
+import org.steelyard.model.LastMinuteChange;
 import org.steelyard.model.Load;
+import org.steelyard.model.LoadPart;
+import org.steelyard.model.Loading;
+import org.steelyard.model.MassMoment;
 import org.steelyard.model.MassScheme;
 import org.steelyard.model.Passengers;
 import org.steelyard.model.SharingRule;
 import org.steelyard.model.ZoneLoad;
 
-/** Says what lies in each zone and hold. */
+/**
+ * Says what lies in each zone and hold: what is given by place, what is given in total shared out by the rule, each for
+ * passengers and for holds on its own, and then what the last-minute change adds and takes away.
+ */
 final class LoadPlacer {
 
     private final AircraftType type;
     private final MassScheme scheme;
+    private final SharingRule rule;
+    private final Places zones;
+    private final Places holds;
+    private int persons;
 
-    LoadPlacer(AircraftType type) {
+    private LoadPlacer(AircraftType type, MassScheme scheme, SharingRule rule) {
         this.type = type;
-        this.scheme = type.cabin().scheme();
+        this.scheme = scheme;
+        this.rule = rule;
+        List<CabinZone> cabin = type.cabin().zones();
+        zones = new Places(
+                cabin.stream().mapToDouble(CabinZone::armM).toArray(),
+                cabin.stream().mapToDouble(CabinZone::seats).toArray());
+        holds = new Places(
+                type.holds().stream().mapToDouble(Hold::armM).toArray(),
+                type.holds().stream().mapToDouble(Hold::maxKg).toArray());
     }
 
-    Distribution place(Load.ByPlace load) {
-        int zones = load.zones().size();
-        double[] seated = new double[zones];
-        double[] zoneKg = new double[zones];
-        int persons = 0;
-        for (int i = 0; i < zones; i++) {
-            ZoneLoad zone = load.zones().get(i);
-            seated[i] = zone.passengers().seated();
-            zoneKg[i] = zone.massKg(scheme);
-            persons += zone.passengers().seated() + zone.passengers().infant();
+    /** Where the load of a loading lies. */
+    static Distribution place(Loading loading, SharingRule rule) {
+        LoadPlacer placer = new LoadPlacer(loading.type(), loading.scheme(), rule);
+        placer.load(loading.load());
+        placer.change(loading.change());
+        return placer.distribution();
+    }
+
+    /** What a last-minute change adds to a state of which nothing more is known. */
+    static MassMoment change(Loading loading, SharingRule rule) {
+        LoadPlacer placer = new LoadPlacer(loading.type(), loading.scheme(), rule);
+        double massKg = 0;
+        double momentKgM = 0;
+        for (LoadPart what : List.of(LoadPart.PASSENGERS, LoadPart.HOLDS)) {
+            for (LastMinuteChange.Part part : loading.change().of(what)) {
+                massKg += part.massKg();
+                momentKgM += part.massKg() * placer.armM(what, part.place());
+            }
         }
-        boolean onlyMass = persons == 0 && Amounts.of(zoneKg).sum() > 0;
+        return new MassMoment(massKg, momentKgM);
+    }
+
+    /** The arm of a place, or the mean arm of all by capacity. */
+    private double armM(LoadPart what, int place) {
+        Places places = what == LoadPart.PASSENGERS ? zones : holds;
+        return place == LastMinuteChange.ANYWHERE ? places.meanArmM() : places.placeArmM(place);
+    }
+
+    private void load(Load load) {
+        Optional<List<ZoneLoad>> byZone = load.zonesIfGiven();
+        if (byZone.isPresent()) {
+            byZone(byZone.get());
+        } else if (load instanceof Load.Totals totals) {
+            inTotal(totals.passengers(), totals.passengersKg());
+        } else if (load instanceof Load.ByHold byHold) {
+            inTotal(byHold.passengers(), byHold.passengersKg());
+        }
+        Optional<List<HoldLoad>> byHold = load.holdsIfGiven();
+        if (byHold.isPresent()) {
+            byHold(byHold.get());
+        } else if (load instanceof Load.Totals totals) {
+            holds.shareMass(totals.hold().massKg(scheme), rule);
+        } else if (load instanceof Load.ByZone byZones) {
+            holds.shareMass(byZones.hold().massKg(scheme), rule);
+        }
+    }
+
+    private void byZone(List<ZoneLoad> loads) {
+        for (int i = 0; i < loads.size(); i++) {
+            ZoneLoad zone = loads.get(i);
+            Passengers passengers = zone.passengers();
+            zones.add(
+                    i,
+                    passengers.seated(),
+                    zone.massKg(scheme),
+                    zone.momentKgM(scheme, type.cabin().zones().get(i)));
+            persons += passengers.seated() + passengers.infant();
+        }
+    }
+
+    private void inTotal(Passengers passengers, OptionalDouble actualKg) {
+        double massKg = actualKg.orElseGet(() -> passengers.massKg(scheme));
+        zones.sharePersons(passengers.seated(), massKg, rule);
+        persons += passengers.seated() + passengers.infant();
+    }
+
+    private void byHold(List<HoldLoad> loads) {
+        for (int i = 0; i < loads.size(); i++) {
+            double massKg = loads.get(i).massKg(scheme);
+            holds.add(i, 0, massKg, massKg * type.holds().get(i).armM());
+        }
+    }
+
+    private void change(LastMinuteChange change) {
+        for (LastMinuteChange.Part part : change.of(LoadPart.PASSENGERS)) {
+            change(zones, part);
+            persons += part.persons();
+        }
+        change.of(LoadPart.HOLDS).forEach(part -> change(holds, part));
+    }
+
+    private void change(Places places, LastMinuteChange.Part part) {
+        if (part.place() != LastMinuteChange.ANYWHERE) {
+            places.change(part.place(), part.seats(), part.massKg());
+        } else if (part.massKg() < 0) {
+            places.leave(part.seats(), part.massKg());
+        } else {
+            places.come(part.seats(), part.massKg(), rule);
+        }
+    }
+
+    private Distribution distribution() {
+        Amounts zoneKg = Amounts.of(zones.massKg());
+        boolean onlyMass = persons == 0 && zoneKg.sum() > 0;
         return new Distribution(
-                Amounts.of(seated),
-                Amounts.of(zoneKg),
-                holdsKg(load.holds()),
+                Amounts.of(zones.seated()),
+                zoneKg,
+                Amounts.of(zones.momentKgM()),
+                Amounts.of(holds.massKg()),
                 onlyMass ? OptionalInt.empty() : OptionalInt.of(persons),
-                false);
-    }
-
-    private Amounts holdsKg(List<HoldLoad> holds) {
-        double[] holdKg = new double[holds.size()];
-        for (int i = 0; i < holdKg.length; i++) {
-            holdKg[i] = holds.get(i).massKg(scheme);
-        }
-        return Amounts.of(holdKg);
-    }
-
-    /** Shares seats by the rule; each zone then carries its part of the passengers' mass, at the mean mass of all. */
-    Distribution place(Load.Totals load, SharingRule rule) {
-        Passengers passengers = load.passengers();
-        double[] seats =
-                type.cabin().zones().stream().mapToDouble(CabinZone::seats).toArray();
-        double[] rooms = type.holds().stream().mapToDouble(Hold::maxKg).toArray();
-        double passengersKg = load.passengersKg().orElseGet(() -> passengers.massKg(scheme));
-        double[] seated = Sharing.share(passengers.seated(), seats, rule);
-        double[] zoneKg = passengers.seated() == 0
-                ? Sharing.share(passengersKg, seats, SharingRule.BY_CAPACITY)
-                : scaled(seated, passengersKg / passengers.seated());
-        double[] holdKg = Sharing.share(load.hold().massKg(scheme), rooms, rule);
-        boolean onlyMass = passengers.seated() == 0 && passengersKg > 0;
-        return new Distribution(
-                Amounts.of(seated),
-                Amounts.of(zoneKg),
-                Amounts.of(holdKg),
-                onlyMass ? OptionalInt.empty() : OptionalInt.of(passengers.seated() + passengers.infant()),
-                true);
-    }
-
-    private static double[] scaled(double[] values, double factor) {
-        double[] scaled = values.clone();
-        for (int i = 0; i < scaled.length; i++) {
-            scaled[i] *= factor;
-        }
-        return scaled;
+                zones.assumed(),
+                holds.assumed());
     }
 }

@@ -7,8 +7,8 @@ import org.steelyard.balance.FuelBalance;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Finding;
 import org.steelyard.model.FindingCode;
-import org.steelyard.model.Fuel;
 import org.steelyard.model.Load;
+import org.steelyard.model.LoadPart;
 import org.steelyard.model.Loading;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Policy;
@@ -44,7 +44,8 @@ public final class Checker {
         }
         balance.landingTrim()
                 .ifPresent(result -> trim.hold(result, balance.landing().orElseThrow()));
-        assumptions(loading, policy, findings);
+        LastMinuteCheck.run(loading, balance, findings);
+        assumptions(loading, balance, findings);
         return new Assessment(findings.sorted(), margins, trafficLoad(loading, balance));
     }
 
@@ -53,19 +54,27 @@ public final class Checker {
         if (balance.dryOperating().isPresent()) {
             places.crew(loading.crew());
         }
+        loading.load().zonesIfGiven().ifPresent(places::rows);
         balance.distribution().ifPresent(places::load);
     }
 
-    private static void assumptions(Loading loading, Policy policy, Findings findings) {
-        if (loading.load() instanceof Load.Totals) {
+    private static void assumptions(Loading loading, Balance balance, Findings findings) {
+        List<LoadPart> assumed = Assumed.parts(loading, balance);
+        boolean passengers = assumed.contains(LoadPart.PASSENGERS);
+        boolean holds = assumed.contains(LoadPart.HOLDS);
+        if (passengers || holds) {
+            String what = passengers && holds
+                    ? "totals were shared out among zones and holds "
+                    : passengers
+                            ? "passengers were shared out among the zones "
+                            : "baggage and cargo were shared out among the holds ";
             note(
                     findings,
                     FindingCode.SHARED_LOAD,
                     Phase.ZERO_FUEL,
-                    "totals were shared out among zones and holds "
-                            + policy.sharing().label());
+                    what + findings.policy().sharing().label());
         }
-        if (loading.fuel() instanceof Fuel.Total) {
+        if (assumed.contains(LoadPart.FUEL)) {
             note(
                     findings,
                     FindingCode.SHARED_FUEL,

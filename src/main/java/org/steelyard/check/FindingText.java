@@ -72,7 +72,7 @@ public final class FindingText {
                         : inside;
             case RUNNING_LOAD -> pounds ? MassUnit.LB.fromKg(inside) * FOOT_M : inside;
             case AREA_LOAD -> pounds ? MassUnit.LB.fromKg(inside) * FOOT_M * FOOT_M : inside;
-            case COUNT, TRIM, NONE -> inside;
+            case COUNT, PERSONS, TRIM, NONE -> inside;
         };
     }
 
@@ -81,7 +81,7 @@ public final class FindingText {
      *
      * @param quantity what is measured
      * @param type the flight's type
-     * @return its symbol; "units" for trim in units, "seats" for counts, blank for no numbers
+     * @return its symbol; "units" for trim in units, "seats" or "passengers" for counts, blank for no numbers
      */
     public static String unit(Quantity quantity, AircraftType type) {
         DisplayUnits units = type.geometry().units();
@@ -90,6 +90,7 @@ public final class FindingText {
             case MASS -> units.mass().symbol();
             case CG -> units.cg() == CgForm.ARM ? units.length().symbol() : "% MAC";
             case COUNT -> "seats";
+            case PERSONS -> "passengers";
             case TRIM -> "units";
             case RUNNING_LOAD -> pounds ? "lb/ft" : "kg/m";
             case AREA_LOAD -> pounds ? "lb/ft²" : "kg/m²";
@@ -122,7 +123,7 @@ public final class FindingText {
                         };
             case TRIM -> 2;
             case RUNNING_LOAD, AREA_LOAD -> 1;
-            case COUNT, NONE -> 0;
+            case COUNT, PERSONS, NONE -> 0;
         };
     }
 
@@ -164,7 +165,7 @@ public final class FindingText {
             case CG_FORWARD -> close ? "CG close to the forward limit" : "CG ahead of the forward limit";
             case CG_AFT -> close ? "CG close to the aft limit" : "CG behind the aft limit";
             case MASS_OFF_ENVELOPE -> "Mass off the envelope";
-            case ZONE_SEATS -> "More passengers than seats in a zone";
+            case ZONE_SEATS -> "More passengers than seats";
             case CREW_SEATS -> "More crew than seats";
             case HOLD_MASS -> close ? "Hold close to its limit" : "Too much in a hold";
             case FLOOR_RUNNING -> close ? "Running load close to its limit" : "Running load too high";
@@ -178,6 +179,10 @@ public final class FindingText {
             case TRIM_UNKNOWN -> "No trim without a flap setting";
             case TRIM_RECORDED -> close ? "Recorded trim some way off" : "Recorded trim far off";
             case TRIM_ESTIMATE -> "Trim is an estimate";
+            case LAST_MINUTE_PASSENGERS -> "Too many last-minute passengers";
+            case LAST_MINUTE_MASS -> "Too much last-minute load";
+            case LAST_MINUTE_FUEL -> "Too much last-minute fuel";
+            case LAST_MINUTE_EFFECT -> "Changed at the last minute";
             case SHARED_LOAD -> "Load shared out from totals";
             case SHARED_FUEL -> "Fuel shared out from a total";
             case GIVEN_STATE -> "State taken as given";
@@ -218,12 +223,19 @@ public final class FindingText {
                     phase() + " trim " + trim(finding.value()) + gap("inside", "outside") + "the " + finding.subject()
                             + " end of its band at " + trim(finding.limit());
                 case TRIM_RECORDED, TRIM_ESTIMATE -> finding.subject();
-                case TRIM_UNKNOWN, SHARED_LOAD, SHARED_FUEL, GIVEN_STATE -> finding.subject();
+                case LAST_MINUTE_PASSENGERS, LAST_MINUTE_MASS, LAST_MINUTE_FUEL -> lastMinute();
+                case LAST_MINUTE_EFFECT, TRIM_UNKNOWN, SHARED_LOAD, SHARED_FUEL, GIVEN_STATE -> finding.subject();
             };
         }
 
         private String phase() {
             return finding.phase().label();
+        }
+
+        private String lastMinute() {
+            String what = finding.quantity() == Quantity.PERSONS ? "" : " of " + finding.subject();
+            return "last-minute change of " + value() + what + " is " + amount(Math.abs(finding.margin()))
+                    + " beyond the " + limit() + " that the policy lets without a new load sheet";
         }
 
         private String offEnvelope() {

@@ -1,11 +1,16 @@
 package org.steelyard.check;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.steelyard.balance.Distribution;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.CabinZone;
 import org.steelyard.model.Crew;
 import org.steelyard.model.CrewRole;
+import org.steelyard.model.CrewStation;
+import org.steelyard.model.CrewStationLoad;
 import org.steelyard.model.Finding;
 import org.steelyard.model.FindingCode;
 import org.steelyard.model.FloorLimit;
@@ -13,7 +18,10 @@ import org.steelyard.model.Hold;
 import org.steelyard.model.LoadGroup;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Quantity;
+import org.steelyard.model.SeatRow;
+import org.steelyard.model.SeatRowLoad;
 import org.steelyard.model.Severity;
+import org.steelyard.model.ZoneLoad;
 
 /** Holds what lies in zones and holds, alone and together, against seats, masses and floors. */
 final class PlaceCheck {
@@ -29,7 +37,25 @@ final class PlaceCheck {
     }
 
     void crew(Crew crew) {
+        List<CrewStation> stations = type.cabin().crewStations();
+        Set<CrewRole> byStation = EnumSet.noneOf(CrewRole.class);
+        for (int i = 0; i < stations.size(); i++) {
+            CrewStation station = stations.get(i);
+            Optional<CrewStationLoad> load = crew.at(i);
+            if (load.isPresent()) {
+                byStation.add(station.role());
+                seats(
+                        FindingCode.CREW_SEATS,
+                        Phase.DRY_OPERATING,
+                        station.role().label() + " at " + station.id(),
+                        load.get().count(),
+                        station.seats());
+            }
+        }
         for (CrewRole role : CrewRole.values()) {
+            if (byStation.contains(role)) {
+                continue;
+            }
             int count = crew.count(role).orElse(type.cabin().standardCrew(role));
             seats(
                     FindingCode.CREW_SEATS,
@@ -37,6 +63,16 @@ final class PlaceCheck {
                     role.label(),
                     count,
                     type.cabin().crewSeats(role));
+        }
+    }
+
+    /** Seat rows that are known, as the load was before any last-minute change. */
+    void rows(List<ZoneLoad> loads) {
+        for (int i = 0; i < loads.size(); i++) {
+            for (SeatRowLoad load : loads.get(i).rows()) {
+                SeatRow row = type.cabin().zones().get(i).rows().get(load.row());
+                seats(FindingCode.ZONE_SEATS, Phase.ZERO_FUEL, "row " + row.id(), load.seated(), row.seats());
+            }
         }
     }
 

@@ -32,6 +32,9 @@ final class ClosingSummary {
         add("");
         add("Season %s", facts.season());
         add("  flights    %,9d", all.flights());
+        if (facts.accepted() > all.flights()) {
+            add("  load items %,9d of flights", facts.accepted() - all.flights());
+        }
         add("  clean      %,9d", all.clean());
         add("  marginal   %,9d", all.marginal());
         add("  breached   %,9d", all.breached());

@@ -36,7 +36,7 @@ final class FlightQuestions {
         this.configuration = configuration;
         this.in = in;
         this.out = out;
-        tails = Tails.of(configuration.tails().values());
+        tails = Tails.of(configuration.tails().values(), configuration.schemes().values());
     }
 
     List<Given> ask() throws CannotException {

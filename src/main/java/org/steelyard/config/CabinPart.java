@@ -1,6 +1,9 @@
 package org.steelyard.config;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.steelyard.model.Cabin;
 import org.steelyard.model.CabinZone;
@@ -9,9 +12,12 @@ import org.steelyard.model.CrewStation;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.MassScheme;
 import org.steelyard.model.Pantry;
+import org.steelyard.model.SeatRow;
 
 /** Reads a type's cabin: zones, crew, pantry variations and the scheme of standard masses. */
 final class CabinPart {
+
+    private static final int MOST_ROWS = 1000;
 
     private CabinPart() {}
 
@@ -26,6 +32,7 @@ final class CabinPart {
         List<Pantry> pantries = keys.eachIfAny("pantries", CabinPart::pantry);
         keys.names("zone", "zones", "id");
         List<CabinZone> zones = keys.eachIfAny("zones", CabinPart::zone);
+        requireRowsOnce(keys, zones);
         keys.requireAftward("zones", zones.stream().map(CabinZone::armM).toList());
         return keys.make(() -> new Cabin(zones, stations, flightCrew, cabinCrew, pantries, scheme.orElseThrow()));
     }
@@ -50,6 +57,50 @@ final class CabinPart {
         String name = keys.text("name");
         double armM = keys.number("arm", Measure.ARM);
         int seats = keys.count("seats", 1);
-        return keys.make(() -> new CabinZone(id, name, armM, seats));
+        List<SeatRow> rows = keys.eachIfAny("rows", inner -> rows(inner, armM)).stream()
+                .flatMap(List::stream)
+                .toList();
+        return keys.make(() -> new CabinZone(id, name, armM, seats, rows));
+    }
+
+    /** Rows that follow each other at one pitch; without an arm they count at the zone's. */
+    private static Optional<List<SeatRow>> rows(Keys keys, double zoneArmM) {
+        int first = keys.count("first", 1);
+        int last = keys.find("last", Measure.count(1)).orElse(first);
+        Optional<Double> armM = keys.find("arm", Measure.ARM);
+        Optional<Double> pitchM = keys.find("pitch", Measure.LENGTH);
+        int seats = keys.count("seats", 1);
+        if (last < first) {
+            keys.fault("last", "the last row comes before the first", "a number from " + first + " on");
+        } else if (armM.isPresent() && last > first && pitchM.isEmpty() && !keys.has("pitch")) {
+            keys.fault("pitch", "the key is missing", "the distance from row to row, as '0.79 m'");
+        } else if (armM.isEmpty() && pitchM.isPresent() && !keys.has("arm")) {
+            keys.fault("arm", "the key is missing", "the arm of the first row, as '12.4 m'");
+        }
+        List<SeatRow> rows = new ArrayList<>();
+        for (int row = first; row <= Math.min(last, first + MOST_ROWS); row++) {
+            double rowArmM = armM.orElse(zoneArmM) + (row - first) * pitchM.orElse(0.0);
+            rows.add(new SeatRow(Integer.toString(row), rowArmM, seats));
+        }
+        return keys.make(() -> rows);
+    }
+
+    /** A row number belongs to one row of the whole cabin. */
+    private static void requireRowsOnce(Keys keys, List<CabinZone> zones) {
+        Map<String, String> owners = new HashMap<>();
+        for (int i = 0; i < zones.size(); i++) {
+            for (SeatRow row : zones.get(i).rows()) {
+                String before = owners.putIfAbsent(row.id(), zones.get(i).id());
+                if (before != null) {
+                    keys.fault(
+                            "zones",
+                            i + 1,
+                            "rows",
+                            "seat row " + row.id() + " stands twice, first in zone " + before,
+                            "each row once");
+                    return;
+                }
+            }
+        }
     }
 }

@@ -16,7 +16,9 @@ import org.steelyard.model.ColumnMap.UnknownColumns;
 import org.steelyard.model.ColumnRule;
 import org.steelyard.model.ColumnUnit;
 import org.steelyard.model.Field;
+import org.steelyard.model.MassScheme;
 import org.steelyard.model.PassengerCategory;
+import org.steelyard.model.SourceForm;
 
 /** Reads {@code columns/*.yaml}: how the headings of a source become fields. */
 final class ColumnsFile {
@@ -27,13 +29,15 @@ final class ColumnsFile {
     private static final LocalDate YEAR_END = LocalDate.of(2024, 12, 30);
 
     private final Places places;
+    private final Known<MassScheme> schemes;
 
-    private ColumnsFile(Places places) {
+    private ColumnsFile(Places places, Known<MassScheme> schemes) {
         this.places = places;
+        this.schemes = schemes;
     }
 
-    static Optional<ColumnMap> read(Keys keys, Places places) {
-        return new ColumnsFile(places).map(keys);
+    static Optional<ColumnMap> read(Keys keys, Places places, Known<MassScheme> schemes) {
+        return new ColumnsFile(places, schemes).map(keys);
     }
 
     private Optional<ColumnMap> map(Keys keys) {
@@ -51,9 +55,17 @@ final class ColumnsFile {
                                 value -> value.name().toLowerCase(Locale.ROOT).replace('_', ' '),
                                 List.of(UnknownColumns.values())))
                 .orElse(UnknownColumns.KEEP);
-        List<ColumnRule> columns = keys.each("columns", this::column);
+        SourceForm form = keys.find("form", Words.choice(SourceForm::key, List.of(SourceForm.values())))
+                .orElse(SourceForm.FLIGHTS);
+        String scheme = keys.find("scheme", this::scheme).orElse("");
+        List<ColumnRule> columns = keys.each("columns", inner -> column(inner, form));
         requireHeadingsOnce(keys, columns);
-        return keys.make(() -> new ColumnMap(name, files, charset, delimiter, comma, unknown, columns));
+        return keys.make(() -> new ColumnMap(name, files, charset, delimiter, comma, unknown, columns, form, scheme));
+    }
+
+    private String scheme(String text) throws Unfit {
+        schemes.reference().read(Keys.notBlank(text));
+        return text;
     }
 
     private static String charset(String text) throws Unfit {
@@ -75,14 +87,17 @@ final class ColumnsFile {
         }
     }
 
-    private Optional<ColumnRule> column(Keys keys) {
+    private Optional<ColumnRule> column(Keys keys, SourceForm form) {
         String heading = keys.text("heading");
-        Optional<Field> field = keys.require("field", Words.choice(Field::key, List.of(Field.values())));
+        Optional<Field> field = keys.require("field", text -> field(text, form));
         boolean required = keys.find("required", Words::yes).orElse(false);
         Optional<ColumnUnit> unit = keys.find("unit", text -> unit(text, field));
         Optional<String> place = keys.find("place", text -> place(text, field));
         Optional<PassengerCategory> category = keys.find("category", text -> category(text, field));
         Optional<String> dates = keys.find("dates", text -> dates(text, field));
+        if (field.map(ColumnsFile::needsPlace).orElse(false) && !keys.has("place")) {
+            keys.fault("place", "the key is missing", "one of the crew stations");
+        }
         if (field.isPresent() && unit.isEmpty() && !ColumnUnit.NONE.suits(field.get()) && !keys.has("unit")) {
             keys.fault("unit", "the key is missing", unitsOf(field.get()));
         }
@@ -94,6 +109,23 @@ final class ColumnsFile {
                 unit.orElse(ColumnUnit.NONE),
                 dates.orElse(""),
                 required));
+    }
+
+    private static Field field(String text, SourceForm form) throws Unfit {
+        for (Field other : Field.values()) {
+            if (other.key().equals(text) && !other.suits(form)) {
+                String its = form == SourceForm.ITEMS ? SourceForm.FLIGHTS.key() : SourceForm.ITEMS.key();
+                throw new Unfit(
+                        "the field is for a map of the form " + its, "a field of a map of the form " + form.key());
+            }
+        }
+        List<Field> fields =
+                Stream.of(Field.values()).filter(one -> one.suits(form)).toList();
+        return Words.choice(Field::key, fields).read(text);
+    }
+
+    private static boolean needsPlace(Field field) {
+        return field == Field.CREW || field == Field.CREW_MASS;
     }
 
     private static ColumnUnit unit(String text, Optional<Field> field) throws Unfit {
@@ -121,7 +153,7 @@ final class ColumnsFile {
     }
 
     private static PassengerCategory category(String text, Optional<Field> field) throws Unfit {
-        if (field.isPresent() && field.get() != Field.PASSENGERS) {
+        if (field.isPresent() && !field.get().hasCategory()) {
             throw new Unfit("the field " + field.get().key() + " counts no passengers", "no category");
         }
         return Words.choice(PassengerCategory::label, List.of(PassengerCategory.values()))

@@ -98,15 +98,17 @@ public final class ConfigFolder {
     }
 
     private ConfigResult readForFlight() {
-        Known<AircraftType> types = types(schemes());
-        return result(types, tails(types), keys(POLICY, "policy").flatMap(PolicyFile::read), Map.of(), List.of());
+        Known<MassScheme> schemes = schemes();
+        Known<AircraftType> types = types(schemes);
+        return result(types, tails(types, schemes), keys(POLICY, "policy").flatMap(PolicyFile::read), Map.of(), List.of());
     }
 
     private ConfigResult read() {
-        Known<AircraftType> types = types(schemes());
-        Map<String, Tail> tails = tails(types);
+        Known<MassScheme> schemes = schemes();
+        Known<AircraftType> types = types(schemes);
+        Map<String, Tail> tails = tails(types, schemes);
         Optional<Policy> policy = keys(POLICY, "policy").flatMap(PolicyFile::read);
-        return result(types, tails, policy, airframes(types), maps(types));
+        return result(types, tails, policy, airframes(types), maps(types, schemes));
     }
 
     private ConfigResult result(
@@ -123,6 +125,7 @@ public final class ConfigFolder {
                 new TreeMap<>(tails),
                 policy.orElseThrow(),
                 new TreeMap<>(airframes),
+                new TreeMap<>(schemes.values()),
                 maps,
                 files.sources()));
     }
@@ -157,9 +160,9 @@ public final class ConfigFolder {
                         .contains(onlyType.get().strip().toLowerCase(Locale.ROOT));
     }
 
-    private Map<String, Tail> tails(Known<AircraftType> types) {
+    private Map<String, Tail> tails(Known<AircraftType> types, Known<MassScheme> schemes) {
         return files.text(FLEET)
-                .map(text -> FleetFile.read(CsvTable.rows(FLEET, text, FleetFile.HEADINGS, faults), types))
+                .map(text -> FleetFile.read(CsvTable.rows(FLEET, text, FleetFile.HEADINGS, faults), types, schemes))
                 .orElse(Map.of());
     }
 
@@ -171,11 +174,11 @@ public final class ConfigFolder {
         return airframes;
     }
 
-    private List<ColumnMap> maps(Known<AircraftType> types) {
+    private List<ColumnMap> maps(Known<AircraftType> types, Known<MassScheme> schemes) {
         Places places = Places.of(types.values().values(), types.allSound());
         List<ColumnMap> maps = new ArrayList<>();
         for (Keys keys : named(files.yamlFiles(COLUMNS), "map")) {
-            ColumnsFile.read(keys, places).ifPresent(maps::add);
+            ColumnsFile.read(keys, places, schemes).ifPresent(maps::add);
         }
         return maps;
     }

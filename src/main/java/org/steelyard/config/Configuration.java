@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Airframe;
 import org.steelyard.model.ColumnMap;
+import org.steelyard.model.MassScheme;
 import org.steelyard.model.Policy;
 import org.steelyard.model.Tail;
 
@@ -19,6 +20,7 @@ import org.steelyard.model.Tail;
  * @param tails aircraft by registration, sorted
  * @param policy the operator's rules
  * @param airframes what is known to estimate trim from, by type, sorted
+ * @param schemes schemes of standard masses by their id, sorted
  * @param maps heading maps in the order of their files' names
  * @param sources files that all this comes from, sorted by path
  */
@@ -27,6 +29,7 @@ public record Configuration(
         SortedMap<String, Tail> tails,
         Policy policy,
         SortedMap<String, Airframe> airframes,
+        SortedMap<String, MassScheme> schemes,
         List<ColumnMap> maps,
         List<ConfigSource> sources) {
 
@@ -36,6 +39,7 @@ public record Configuration(
         tails = sorted(tails);
         Objects.requireNonNull(policy);
         airframes = sorted(airframes);
+        schemes = sorted(schemes);
         maps = List.copyOf(maps);
         sources = List.copyOf(sources);
     }

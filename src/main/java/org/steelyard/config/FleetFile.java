@@ -7,13 +7,14 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.MassMoment;
+import org.steelyard.model.MassScheme;
 import org.steelyard.model.Tail;
 import org.steelyard.model.WeighingRecord;
 
 /**
  * Reads {@code fleet.csv}: a tail in each row, with the columns tail, type, basic mass, basic CG and, if wanted,
- * weighing and note. A weighing stands in place of basic mass and CG, which are then blank. The units stand with the
- * numbers, as {@code 41230 kg}, or in the heading, as {@code basic mass (kg)}.
+ * weighing, scheme and note. A weighing stands in place of basic mass and CG, which are then blank. The units stand
+ * with the numbers, as {@code 41230 kg}, or in the heading, as {@code basic mass (kg)}.
  */
 final class FleetFile {
 
@@ -22,10 +23,11 @@ final class FleetFile {
     private static final String MASS = "basic mass";
     private static final String CG = "basic CG";
     private static final String WEIGHING = "weighing";
+    private static final String SCHEME = "scheme";
     private static final String NOTE = "note";
 
     static final CsvTable.Headings HEADINGS =
-            new CsvTable.Headings(List.of(TAIL, TYPE, MASS, CG), List.of(WEIGHING, NOTE));
+            new CsvTable.Headings(List.of(TAIL, TYPE, MASS, CG), List.of(WEIGHING, SCHEME, NOTE));
 
     /** A basic mass is never less than this part of the maximum zero-fuel mass: a unit is mistaken, more likely. */
     private static final double LEAST_PART = 0.4;
@@ -37,7 +39,7 @@ final class FleetFile {
 
     private FleetFile() {}
 
-    static Map<String, Tail> read(List<Keys> rows, Known<AircraftType> types) {
+    static Map<String, Tail> read(List<Keys> rows, Known<AircraftType> types, Known<MassScheme> schemes) {
         Map<String, Tail> tails = new TreeMap<>();
         Map<String, Integer> lines = new LinkedHashMap<>();
         for (Keys row : rows) {
@@ -46,20 +48,27 @@ final class FleetFile {
             if (before != null) {
                 row.fault(TAIL, "the tail stands twice, first in line " + before, "each tail once");
             }
-            tail(row, registration, types).ifPresent(tail -> tails.put(registration, tail));
+            tail(row, registration, types, schemes).ifPresent(tail -> tails.put(registration, tail));
         }
         return tails;
     }
 
-    private static Optional<Tail> tail(Keys row, String registration, Known<AircraftType> types) {
+    private static Optional<Tail> tail(
+            Keys row, String registration, Known<AircraftType> types, Known<MassScheme> schemes) {
         Optional<AircraftType> type =
                 row.take(row.require(TYPE, types.reference()).flatMap(found -> found));
         Optional<MassMoment> basic = row.take(isWeighed(row) ? weighed(row) : stated(row, type));
+        Optional<MassScheme> scheme = row.find(
+                        SCHEME,
+                        text -> text.isBlank()
+                                ? Optional.<MassScheme>empty()
+                                : schemes.reference().read(text))
+                .flatMap(found -> found);
         row.find(NOTE, text -> text);
         if (type.isPresent() && basic.isPresent()) {
             requirePlausible(row, type.get(), basic.get());
         }
-        return row.make(() -> new Tail(registration, type.orElseThrow(), basic.orElseThrow()));
+        return row.make(() -> new Tail(registration, type.orElseThrow(), basic.orElseThrow(), scheme));
     }
 
     private static boolean isWeighed(Keys row) {

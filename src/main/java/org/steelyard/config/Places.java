@@ -8,12 +8,13 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.CabinZone;
+import org.steelyard.model.CrewStation;
 import org.steelyard.model.Field;
 import org.steelyard.model.Hold;
 import org.steelyard.model.Tank;
 
-/** The zones, holds and tanks of all types, which the columns of an input may be for. */
-record Places(Known<String> zones, Known<String> holds, Known<String> tanks) {
+/** The zones, holds, tanks and crew stations of all types, which the columns of an input may be for. */
+record Places(Known<String> zones, Known<String> holds, Known<String> tanks, Known<String> stations) {
 
     /** The places of some types; complete unless another type is at fault. */
     static Places of(Collection<AircraftType> types, boolean complete) {
@@ -28,6 +29,13 @@ record Places(Known<String> zones, Known<String> holds, Known<String> tanks) {
                         "tank",
                         types,
                         type -> type.fuel().tanks().stream().map(Tank::id).toList(),
+                        complete),
+                known(
+                        "crew station",
+                        types,
+                        type -> type.cabin().crewStations().stream()
+                                .map(CrewStation::id)
+                                .toList(),
                         complete));
     }
 
@@ -41,9 +49,10 @@ record Places(Known<String> zones, Known<String> holds, Known<String> tanks) {
     /** What the column of a field may be for. */
     Accepts<String> forField(Field field) {
         return switch (field) {
-            case PASSENGERS, PASSENGER_MASS -> checkedBy(zones);
-            case HOLD_MASS, HOLD_BAGS -> checkedBy(holds);
-            case FUEL -> checkedBy(tanks);
+            case PASSENGERS, PASSENGER_MASS, PASSENGERS_CHANGE -> checkedBy(zones);
+            case HOLD_MASS, HOLD_BAGS, BAG_MASS, HOLD_MASS_CHANGE, HOLD_BAGS_CHANGE -> checkedBy(holds);
+            case FUEL, FUEL_CHANGE -> checkedBy(tanks);
+            case CREW, CREW_MASS -> checkedBy(stations);
             default ->
                 text -> {
                     throw new Unfit("the field " + field.key() + " is for the whole flight", "no place");

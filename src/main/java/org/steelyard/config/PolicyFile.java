@@ -2,6 +2,7 @@ package org.steelyard.config;
 
 import java.util.List;
 import java.util.Optional;
+import org.steelyard.model.LastMinuteRule;
 import org.steelyard.model.Policy;
 import org.steelyard.model.RecordedTrimRule;
 import org.steelyard.model.SharingRule;
@@ -14,6 +15,7 @@ final class PolicyFile {
     static Optional<Policy> read(Keys keys) {
         Optional<Policy> marginal = keys.part("marginal", PolicyFile::marginal);
         Optional<RecordedTrimRule> recordedTrim = keys.partIfAny("recorded-trim", PolicyFile::recordedTrim);
+        Optional<LastMinuteRule> lastMinute = keys.partIfAny("last-minute", PolicyFile::lastMinute);
         SharingRule sharing = keys.read(
                 "sharing", Words.choice(SharingRule::label, List.of(SharingRule.values())), SharingRule.BY_CAPACITY);
         return keys.make(() -> {
@@ -24,7 +26,8 @@ final class PolicyFile {
                     found.marginalLoadPercent(),
                     found.marginalTrimUnits(),
                     sharing,
-                    recordedTrim);
+                    recordedTrim,
+                    lastMinute);
         });
     }
 
@@ -34,6 +37,13 @@ final class PolicyFile {
         double loadPercent = keys.number("load", Measure.PERCENT);
         double trimUnits = keys.number("trim", Measure.TRIM);
         return keys.make(() -> new Policy(cgPercentMac, massPercent, loadPercent, trimUnits, SharingRule.BY_CAPACITY));
+    }
+
+    private static Optional<LastMinuteRule> lastMinute(Keys keys) {
+        int passengers = keys.count("passengers", 0);
+        double massKg = keys.number("mass", Measure.MASS_OR_NONE);
+        double fuelKg = keys.number("fuel", Measure.MASS_OR_NONE);
+        return keys.make(() -> new LastMinuteRule(passengers, massKg, fuelKg));
     }
 
     private static Optional<RecordedTrimRule> recordedTrim(Keys keys) {

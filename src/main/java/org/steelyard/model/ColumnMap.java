@@ -14,6 +14,9 @@ import java.util.Optional;
  * @param decimalComma whether numbers are written with a decimal comma
  * @param unknownColumns what becomes of columns without a rule
  * @param columns rules, each heading once
+ * @param form what each row of the source is
+ * @param scheme id of the scheme of standard masses by which the rows count, unless they name one themselves; blank for
+ *     that of the tail or type
  */
 public record ColumnMap(
         String name,
@@ -22,7 +25,9 @@ public record ColumnMap(
         Optional<Character> delimiter,
         boolean decimalComma,
         UnknownColumns unknownColumns,
-        List<ColumnRule> columns) {
+        List<ColumnRule> columns,
+        SourceForm form,
+        String scheme) {
 
     /** What becomes of columns that have no rule. */
     public enum UnknownColumns {
@@ -35,7 +40,8 @@ public record ColumnMap(
     /**
      * Checks the rules.
      *
-     * @throws IllegalArgumentException if the name is blank or there is no rule
+     * @throws IllegalArgumentException if the name is blank, there is no rule, or one is for a field that the form does
+     *     not have
      */
     public ColumnMap {
         Require.text("map name", name);
@@ -44,6 +50,35 @@ public record ColumnMap(
         Objects.requireNonNull(delimiter);
         Objects.requireNonNull(unknownColumns);
         columns = List.copyOf(columns);
+        Objects.requireNonNull(form);
+        Objects.requireNonNull(scheme);
         Require.that(!columns.isEmpty(), "a heading map needs at least one column");
+        for (ColumnRule rule : columns) {
+            Require.that(
+                    rule.field().suits(form),
+                    "field " + rule.field().key() + " cannot stand in a map of the form " + form.key());
+        }
+    }
+
+    /**
+     * A map for rows of flights that count by their tail's or type's scheme.
+     *
+     * @param name name of the map
+     * @param filePatterns names of files that it is for, with * for any characters and ? for one; may be empty
+     * @param charset name of the text encoding; blank to go by the byte order mark, and UTF-8 without one
+     * @param delimiter character between cells; empty to find it in the heading line
+     * @param decimalComma whether numbers are written with a decimal comma
+     * @param unknownColumns what becomes of columns without a rule
+     * @param columns rules, each heading once
+     */
+    public ColumnMap(
+            String name,
+            List<String> filePatterns,
+            String charset,
+            Optional<Character> delimiter,
+            boolean decimalComma,
+            UnknownColumns unknownColumns,
+            List<ColumnRule> columns) {
+        this(name, filePatterns, charset, delimiter, decimalComma, unknownColumns, columns, SourceForm.FLIGHTS, "");
     }
 }

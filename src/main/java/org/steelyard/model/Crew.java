@@ -1,6 +1,8 @@
 package org.steelyard.model;
 
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
@@ -11,8 +13,15 @@ import java.util.OptionalInt;
  * @param cabinCrew number of cabin crew
  * @param flightCrewKg actual mass of all flight crew together in kg, in place of the scheme's
  * @param pantryCode code of the pantry variation; blank for the standard one
+ * @param stations who sits at each of the type's crew stations, in its order, empty at stations of a role of which
+ *     nothing is said; an empty list where nothing is said of any. A role that is given here is not given above
  */
-public record Crew(OptionalInt flightCrew, OptionalInt cabinCrew, OptionalDouble flightCrewKg, String pantryCode) {
+public record Crew(
+        OptionalInt flightCrew,
+        OptionalInt cabinCrew,
+        OptionalDouble flightCrewKg,
+        String pantryCode,
+        List<Optional<CrewStationLoad>> stations) {
 
     /** The type's standard crew and pantry. */
     public static final Crew STANDARD = new Crew(OptionalInt.empty(), OptionalInt.empty(), OptionalDouble.empty(), "");
@@ -27,6 +36,19 @@ public record Crew(OptionalInt flightCrew, OptionalInt cabinCrew, OptionalDouble
         cabinCrew.ifPresent(count -> Require.notNegative("cabinCrew", count));
         flightCrewKg.ifPresent(mass -> Require.notNegative("flightCrewKg", mass));
         Objects.requireNonNull(pantryCode);
+        stations = List.copyOf(stations);
+    }
+
+    /**
+     * Crew by number, who fill the stations in the type's order.
+     *
+     * @param flightCrew number of flight crew
+     * @param cabinCrew number of cabin crew
+     * @param flightCrewKg actual mass of all flight crew together in kg, in place of the scheme's
+     * @param pantryCode code of the pantry variation; blank for the standard one
+     */
+    public Crew(OptionalInt flightCrew, OptionalInt cabinCrew, OptionalDouble flightCrewKg, String pantryCode) {
+        this(flightCrew, cabinCrew, flightCrewKg, pantryCode, List.of());
     }
 
     /**
@@ -37,5 +59,15 @@ public record Crew(OptionalInt flightCrew, OptionalInt cabinCrew, OptionalDouble
      */
     public OptionalInt count(CrewRole role) {
         return role == CrewRole.FLIGHT ? flightCrew : cabinCrew;
+    }
+
+    /**
+     * Who sits at a station.
+     *
+     * @param station which, from 0 in the type's order
+     * @return its crew; empty where nothing is said of its role station by station
+     */
+    public Optional<CrewStationLoad> at(int station) {
+        return stations.isEmpty() ? Optional.empty() : stations.get(station);
     }
 }

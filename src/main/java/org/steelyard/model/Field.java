@@ -24,8 +24,14 @@ public enum Field {
     CABIN_CREW("cabin-crew", Kind.COUNT),
     /** Actual mass of all flight crew. */
     FLIGHT_CREW_MASS("flight-crew-mass", Kind.MASS),
+    /** Number of crew at one of the type's stations. */
+    CREW("crew", Kind.COUNT),
+    /** Actual mass of the crew at a station. */
+    CREW_MASS("crew-mass", Kind.MASS),
     /** Code of the pantry variation. */
     PANTRY("pantry", Kind.TEXT),
+    /** Scheme of standard masses by which the row counts. */
+    SCHEME("scheme", Kind.TEXT),
     /** Passengers of a category, in a zone or in all. */
     PASSENGERS("passengers", Kind.COUNT),
     /** Actual mass of passengers, in a zone or in all. */
@@ -34,6 +40,8 @@ public enum Field {
     HOLD_MASS("hold-mass", Kind.MASS),
     /** Bags at standard mass in a hold or in all. */
     HOLD_BAGS("hold-bags", Kind.COUNT),
+    /** Actual mass of the counted bags in a hold or in all, in place of their standard mass. */
+    BAG_MASS("bag-mass", Kind.MASS),
     /** Ramp fuel in a tank or in all. */
     FUEL("fuel", Kind.FUEL),
     /** Fuel burnt before take-off. */
@@ -50,12 +58,38 @@ public enum Field {
     TAKEOFF_MASS("takeoff-mass", Kind.MASS),
     /** Take-off CG as somebody else computed it. */
     TAKEOFF_CG("takeoff-cg", Kind.CG),
+    /** Passengers of a category who come or, negative, go at the last minute, in a zone or anywhere. */
+    PASSENGERS_CHANGE("passengers-change", Kind.COUNT),
+    /** Mass that comes or goes at the last minute, in a hold or anywhere. */
+    HOLD_MASS_CHANGE("hold-mass-change", Kind.MASS),
+    /** Bags at standard mass that come or go at the last minute, in a hold or anywhere. */
+    HOLD_BAGS_CHANGE("hold-bags-change", Kind.COUNT),
+    /** Fuel that comes or goes at the last minute, in a tank or anywhere. */
+    FUEL_CHANGE("fuel-change", Kind.FUEL),
     /** Performance-limited take-off mass. */
     TAKEOFF_LIMIT("takeoff-limit", Kind.MASS),
     /** Performance-limited landing mass. */
     LANDING_LIMIT("landing-limit", Kind.MASS),
     /** Trim setting that was recorded. */
     RECORDED_TRIM("recorded-trim", Kind.TRIM),
+    /** Zone in which a load item lies. */
+    ITEM_ZONE("item-zone", Kind.TEXT),
+    /** Seat row in which it sits. */
+    ITEM_ROW("item-row", Kind.TEXT),
+    /** Hold in which it lies. */
+    ITEM_HOLD("item-hold", Kind.TEXT),
+    /** Tank in which it is. */
+    ITEM_TANK("item-tank", Kind.TEXT),
+    /** Crew station at which it sits. */
+    ITEM_STATION("item-station", Kind.TEXT),
+    /** Zone, hold, tank, crew station or seat row, whichever of the type's places has the name. */
+    ITEM_PLACE("item-place", Kind.TEXT),
+    /** What a load item is: a category of passengers, bags, cargo, fuel or crew. */
+    ITEM_KIND("item-kind", Kind.TEXT),
+    /** How many persons or bags it is. */
+    ITEM_PIECES("item-pieces", Kind.COUNT),
+    /** Its mass, or volume of fuel. */
+    ITEM_MASS("item-mass", Kind.FUEL),
     /** A column carried along under its own heading. */
     EXTRA("extra", Kind.TEXT),
     /** A column left out on purpose. */
@@ -67,7 +101,7 @@ public enum Field {
         TEXT,
         /** A date. */
         DATE,
-        /** A whole number, not negative. */
+        /** A whole number. */
         COUNT,
         /** A mass. */
         MASS,
@@ -105,5 +139,36 @@ public enum Field {
      */
     public Kind kind() {
         return kind;
+    }
+
+    /**
+     * Whether its numbers say what comes and, negative, what goes.
+     *
+     * @return true for last-minute changes
+     */
+    public boolean isChange() {
+        return key.endsWith("-change");
+    }
+
+    /**
+     * Whether a column of a form can hold it.
+     *
+     * @param form what each row of the source is
+     * @return true if it makes sense there
+     */
+    public boolean suits(SourceForm form) {
+        return switch (this) {
+            case FLIGHT, DATE, TAIL, EXTRA, IGNORED -> true;
+            default -> key.startsWith("item-") == (form == SourceForm.ITEMS);
+        };
+    }
+
+    /**
+     * Whether it counts passengers of a category.
+     *
+     * @return true where a column may name a category
+     */
+    public boolean hasCategory() {
+        return this == PASSENGERS || this == PASSENGERS_CHANGE;
     }
 }

@@ -12,7 +12,7 @@ public enum FindingCode {
     CG_AFT("cg-aft"),
     /** A mass for which the envelope gives no limits at all. */
     MASS_OFF_ENVELOPE("mass-off-envelope"),
-    /** More passengers in a zone than seats. */
+    /** More passengers in a zone or seat row than seats. */
     ZONE_SEATS("zone-seats"),
     /** More crew of a role than seats. */
     CREW_SEATS("crew-seats"),
@@ -40,6 +40,14 @@ public enum FindingCode {
     TRIM_RECORDED("trim-recorded"),
     /** The trim comes from a scale that is only an estimate. */
     TRIM_ESTIMATE("trim-estimate"),
+    /** More passengers came or went at the last minute than the policy lets without a new load sheet. */
+    LAST_MINUTE_PASSENGERS("last-minute-passengers"),
+    /** More traffic load came or went at the last minute than the policy lets. */
+    LAST_MINUTE_MASS("last-minute-mass"),
+    /** More fuel came or went at the last minute than the policy lets. */
+    LAST_MINUTE_FUEL("last-minute-fuel"),
+    /** What a last-minute change did. */
+    LAST_MINUTE_EFFECT("last-minute-effect"),
     /** Totals were shared out among places by the policy's rule. */
     SHARED_LOAD("shared-load"),
     /** A fuel total was shared out among tanks by the type's fill order. */

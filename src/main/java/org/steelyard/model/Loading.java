@@ -11,9 +11,11 @@ import java.util.OptionalDouble;
  * @param flight which flight
  * @param tail the aircraft
  * @param setting flaps and thrust
+ * @param scheme standard masses by which it counts
  * @param crew crew and pantry
- * @param load passengers, baggage and cargo
- * @param fuel fuel
+ * @param load passengers, baggage and cargo, before a last-minute change
+ * @param fuel fuel, before a last-minute change
+ * @param change what changed at the last minute
  * @param performance limits of the day
  * @param recordedTrimUnits the setting that was recorded, in units, nose-up positive, if any
  * @param extras columns carried along
@@ -23,9 +25,11 @@ public record Loading(
         FlightIdent flight,
         Tail tail,
         FlightSetting setting,
+        MassScheme scheme,
         Crew crew,
         Load load,
         Fuel fuel,
+        LastMinuteChange change,
         PerformanceLimits performance,
         OptionalDouble recordedTrimUnits,
         List<Extra> extras) {
@@ -33,28 +37,104 @@ public record Loading(
     /**
      * Checks that load and fuel fit each other and the type.
      *
-     * @throws IllegalArgumentException if there is not one entry for each zone, hold and tank, or a given take-off
-     *     state comes with fuel, or any other load without
+     * @throws IllegalArgumentException if there is not one entry for each zone, hold, tank and, if any, crew station, a
+     *     seat row or a changed place is not there, or a given take-off state comes with fuel or a change, or any other
+     *     load without fuel
      */
     public Loading {
         Objects.requireNonNull(origin);
         Objects.requireNonNull(flight);
         Objects.requireNonNull(tail);
         Objects.requireNonNull(setting);
+        Objects.requireNonNull(scheme);
         Objects.requireNonNull(crew);
+        Objects.requireNonNull(change);
         Objects.requireNonNull(performance);
         recordedTrimUnits.ifPresent(units -> Require.finite("recordedTrimUnits", units));
         extras = List.copyOf(extras);
         requireFit(tail.type(), load);
         requireFit(tail.type(), load, fuel);
+        requireFit(tail.type(), crew);
+        requireFit(tail.type(), load, change);
+    }
+
+    /**
+     * A loading that counts by its tail's scheme and did not change at the last minute.
+     *
+     * @param origin where the row stands
+     * @param flight which flight
+     * @param tail the aircraft
+     * @param setting flaps and thrust
+     * @param crew crew and pantry
+     * @param load passengers, baggage and cargo
+     * @param fuel fuel
+     * @param performance limits of the day
+     * @param recordedTrimUnits the setting that was recorded, in units, nose-up positive, if any
+     * @param extras columns carried along
+     */
+    public Loading(
+            Origin origin,
+            FlightIdent flight,
+            Tail tail,
+            FlightSetting setting,
+            Crew crew,
+            Load load,
+            Fuel fuel,
+            PerformanceLimits performance,
+            OptionalDouble recordedTrimUnits,
+            List<Extra> extras) {
+        this(
+                origin,
+                flight,
+                tail,
+                setting,
+                tail.scheme(),
+                crew,
+                load,
+                fuel,
+                LastMinuteChange.NONE,
+                performance,
+                recordedTrimUnits,
+                extras);
     }
 
     private static void requireFit(AircraftType type, Load load) {
-        if (load instanceof Load.ByPlace byPlace) {
+        List<CabinZone> zones = type.cabin().zones();
+        int holds = type.holds().size();
+        Require.that(
+                load.zonesIfGiven().map(given -> given.size() == zones.size()).orElse(true)
+                        && load.holdsIfGiven()
+                                .map(given -> given.size() == holds)
+                                .orElse(true),
+                "the load must have one entry for each zone and hold of " + type.id());
+        List<ZoneLoad> given = load.zonesIfGiven().orElse(List.of());
+        for (int i = 0; i < given.size(); i++) {
+            int rows = zones.get(i).rows().size();
             Require.that(
-                    byPlace.zones().size() == type.cabin().zones().size()
-                            && byPlace.holds().size() == type.holds().size(),
-                    "the load must have one entry for each zone and hold of " + type.id());
+                    given.get(i).rows().stream().allMatch(row -> row.row() < rows),
+                    "zone " + zones.get(i).id() + " of " + type.id() + " has " + rows + " seat rows");
+        }
+    }
+
+    private static void requireFit(AircraftType type, Crew crew) {
+        Require.that(
+                crew.stations().isEmpty()
+                        || crew.stations().size() == type.cabin().crewStations().size(),
+                "the crew must have one entry for each station of " + type.id());
+    }
+
+    private static void requireFit(AircraftType type, Load load, LastMinuteChange change) {
+        Require.that(
+                change.isNone() || !(load instanceof Load.TakeoffGiven),
+                "a given take-off state does not change any more");
+        for (LastMinuteChange.Part part : change.parts()) {
+            int places = switch (part.what()) {
+                case PASSENGERS -> type.cabin().zones().size();
+                case HOLDS -> type.holds().size();
+                case FUEL -> type.fuel().tanks().size();
+            };
+            Require.that(
+                    part.place() < places && places > 0, "a change names a place that " + type.id() + " does not have");
         }
     }
 
@@ -76,5 +156,26 @@ public record Loading(
      */
     public AircraftType type() {
         return tail.type();
+    }
+
+    /**
+     * The same flight as it was before the last-minute change.
+     *
+     * @return the loading without its change
+     */
+    public Loading beforeChange() {
+        return new Loading(
+                origin,
+                flight,
+                tail,
+                setting,
+                scheme,
+                crew,
+                load,
+                fuel,
+                LastMinuteChange.NONE,
+                performance,
+                recordedTrimUnits,
+                extras);
     }
 }

@@ -8,6 +8,8 @@ public enum Quantity {
     CG,
     /** Persons or seats. */
     COUNT,
+    /** Persons who come or go. */
+    PERSONS,
     /** Stabilizer trim in units, nose-up positive. */
     TRIM,
     /** Running load in kg/m. */

@@ -1,6 +1,7 @@
 package org.steelyard.model;
 
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * One aircraft: a registration with its basic mass and CG from weighing, without crew, pantry and usable fuel.
@@ -8,8 +9,9 @@ import java.util.Objects;
  * @param registration as written in inputs
  * @param type its type
  * @param basic basic mass, more than zero, with its moment
+ * @param ownScheme standard masses for this tail in place of its type's
  */
-public record Tail(String registration, AircraftType type, MassMoment basic) {
+public record Tail(String registration, AircraftType type, MassMoment basic, Optional<MassScheme> ownScheme) {
 
     /**
      * Checks the values.
@@ -20,5 +22,26 @@ public record Tail(String registration, AircraftType type, MassMoment basic) {
         Require.text("registration", registration);
         Objects.requireNonNull(type);
         Require.positive("basic massKg", basic.massKg());
+        Objects.requireNonNull(ownScheme);
+    }
+
+    /**
+     * A tail that counts by its type's scheme.
+     *
+     * @param registration as written in inputs
+     * @param type its type
+     * @param basic basic mass, more than zero, with its moment
+     */
+    public Tail(String registration, AircraftType type, MassMoment basic) {
+        this(registration, type, basic, Optional.empty());
+    }
+
+    /**
+     * The standard masses by which it counts where an input names none.
+     *
+     * @return its own scheme, else its type's
+     */
+    public MassScheme scheme() {
+        return ownScheme.orElse(type.cabin().scheme());
     }
 }

@@ -11,6 +11,7 @@ final class CellParser {
 
     private static final int MOST_COUNTED = 10_000;
     private static final String WHOLE = "a whole number from 0 to 10,000";
+    private static final String WHOLE_CHANGE = "a whole number from -10,000 to 10,000";
     private static final double MOST_KG = 1_000_000;
     private static final double MOST_TRIM_UNITS = 90;
     private static final double LEAST_KG_PER_L = 0.5;
@@ -74,7 +75,8 @@ final class CellParser {
                     "unknown " + what,
                     text,
                     names.filter(known -> !known.isEmpty())
-                            .map(known -> "one of " + known + ", as the type has them, or blank")
+                            .map(known -> "one of " + known
+                                    + (column.slot() == Slot.SCHEME ? "" : ", as the type has them") + ", or blank")
                             .orElse("a blank cell: the type has no " + what));
         }
     }
@@ -107,9 +109,13 @@ final class CellParser {
         if (Double.isNaN(value)) {
             String reason = kind == CellKind.DATE ? "a date, not a number" : "not a number";
             boolean counted = column.rule().field().kind() == Field.Kind.COUNT;
-            draft.fault(column, ProblemCode.NOT_A_NUMBER, reason, text, counted ? WHOLE : expectedNumber());
+            draft.fault(column, ProblemCode.NOT_A_NUMBER, reason, text, counted ? whole(column) : expectedNumber());
         }
         return value;
+    }
+
+    private static String whole(BoundColumn column) {
+        return column.rule().field().isChange() ? WHOLE_CHANGE : WHOLE;
     }
 
     private String expectedNumber() {
@@ -124,10 +130,12 @@ final class CellParser {
         if (Double.isNaN(value)) {
             return;
         }
-        if (value < 0 || value > MOST_COUNTED) {
-            outOfRange(value, text, WHOLE, column, draft);
+        boolean change = column.rule().field().isChange();
+        String expected = whole(column);
+        if (Math.abs(value) > MOST_COUNTED || (value < 0 && !change)) {
+            outOfRange(value, text, expected, column, draft);
         } else if (value != Math.rint(value)) {
-            draft.fault(column, ProblemCode.NOT_WHOLE, "not a whole number", text, WHOLE);
+            draft.fault(column, ProblemCode.NOT_WHOLE, "not a whole number", text, expected);
         } else {
             place(value, text, column, draft);
         }
@@ -152,8 +160,11 @@ final class CellParser {
                 || column.rule().field() == Field.TAKEOFF_MASS
                 || column.rule().field() == Field.TAKEOFF_LIMIT
                 || column.rule().field() == Field.LANDING_LIMIT;
-        if (massKg < 0 || massKg > MOST_KG || (positive && massKg == 0)) {
-            String from = positive ? "a mass of more than 0 and at most" : "a mass from 0 to";
+        boolean change = column.rule().field().isChange();
+        if (Math.abs(massKg) > MOST_KG || (massKg < 0 && !change) || (positive && massKg == 0)) {
+            String from = change
+                    ? "a mass from -1,000,000 to"
+                    : positive ? "a mass of more than 0 and at most" : "a mass from 0 to";
             outOfRange(massKg, text, from + " 1,000,000 kg", column, draft);
         } else {
             place(massKg, text, column, draft);

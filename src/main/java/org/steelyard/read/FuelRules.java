@@ -37,7 +37,7 @@ final class FuelRules {
     }
 
     private static void requireAll(RowDraft row) {
-        if (!row.given(ABOARD)) {
+        if (!row.given(ABOARD) && !row.itemsRefused()) {
             Slot slot = row.columns().has(Slot.TANK) ? Slot.TANK : Slot.ALL_FUEL;
             row.fault(
                     slot,

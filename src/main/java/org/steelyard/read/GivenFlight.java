@@ -17,6 +17,7 @@ import org.steelyard.model.InputProblem;
 import org.steelyard.model.PassengerCategory;
 import org.steelyard.model.ProblemCode;
 import org.steelyard.model.RejectedRow;
+import org.steelyard.model.SourceForm;
 
 /**
  * One flight given as names and values in place of a row of a file, by the same rules ({@link RowParser}).
@@ -54,7 +55,7 @@ public final class GivenFlight {
     /** The fields that a name can begin with. */
     public static List<String> fields() {
         return Stream.of(Field.values())
-                .filter(field -> field != Field.IGNORED && field != Field.EXTRA)
+                .filter(GivenFlight::isNamed)
                 .map(Field::key)
                 .toList();
     }
@@ -106,7 +107,7 @@ public final class GivenFlight {
         PassengerCategory category = PassengerCategory.ADULT;
         String word = parts.length > 2 ? parts[2] : place;
         Optional<PassengerCategory> named = category(word);
-        if (named.isPresent() && field.get() == Field.PASSENGERS) {
+        if (named.isPresent() && field.get().hasCategory()) {
             category = named.get();
             place = parts.length > 2 ? place : "";
         } else if (parts.length > 2) {
@@ -163,9 +164,13 @@ public final class GivenFlight {
 
     private static Optional<Field> field(String key) {
         return Stream.of(Field.values())
-                .filter(field -> field != Field.IGNORED && field != Field.EXTRA)
+                .filter(GivenFlight::isNamed)
                 .filter(field -> field.key().equals(key))
                 .findFirst();
+    }
+
+    private static boolean isNamed(Field field) {
+        return field != Field.IGNORED && field != Field.EXTRA && field.suits(SourceForm.FLIGHTS);
     }
 
     private static Optional<PassengerCategory> category(String word) {

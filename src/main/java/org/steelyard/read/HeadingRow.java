@@ -9,12 +9,15 @@ import java.util.Set;
 import org.steelyard.model.ColumnMap;
 import org.steelyard.model.ColumnRule;
 import org.steelyard.model.Field;
+import org.steelyard.model.SourceForm;
 
 /** How well a row serves as the heading row of a map. Headings compare without regard to case and blanks. */
 final class HeadingRow {
 
     /** What every map needs, whether it says so or not. */
     private static final List<Field> KEYS = List.of(Field.FLIGHT, Field.DATE, Field.TAIL);
+
+    private static final List<Field> ITEM_KEYS = List.of(Field.FLIGHT);
 
     private HeadingRow() {}
 
@@ -56,7 +59,7 @@ final class HeadingRow {
                 missing.add(rule.heading());
             }
         }
-        for (Field key : KEYS) {
+        for (Field key : map.form() == SourceForm.ITEMS ? ITEM_KEYS : KEYS) {
             List<String> names = map.columns().stream()
                     .filter(rule -> rule.field() == key)
                     .map(ColumnRule::heading)

@@ -20,6 +20,17 @@ final class Levels {
                 "only one of them; the heading map may declare the other as extra or ignored");
     }
 
+    /** Notes that a column of the row gives a part of the load that load items give, too. */
+    static void besideItems(RowDraft row, Slot slot) {
+        row.fault(
+                slot,
+                ProblemCode.CONTRADICTION,
+                slot.label() + " beside load items of the same part of the load",
+                row.columnValue(slot),
+                "only one of them; a total beside items by place is a check, and the heading map may declare a column as"
+                        + " extra or ignored");
+    }
+
     /** Requires that a total agrees with its parts; one without parts cannot stand beside other detail by place. */
     static void agree(RowDraft row, Slot total, Slot parts) {
         if (!row.given(total) || row.bad(total.bit() | parts.bit())) {
@@ -43,14 +54,14 @@ final class Levels {
         row.fault(
                 total,
                 ProblemCode.CONTRADICTION,
-                total.label() + ", but other load by place",
+                total.label() + ", but other figures of the same load by place",
                 row.valueOf(total),
                 parts.label() + ", or everything in total");
     }
 
     private static boolean isEqual(RowDraft row, Slot total, Slot parts) {
         double difference = row.sum(total) - row.sum(parts);
-        double roundingKg = parts.isMass() ? ROUNDING_KG * (row.columns().count(parts) + 1) : 0;
+        double roundingKg = parts.isMass() ? ROUNDING_KG * (row.figures(parts) + 1) : 0;
         boolean equal = Math.abs(difference) <= roundingKg;
         return total == Slot.ALL_COUNT ? equal || Math.abs(difference - row.sum(Slot.ZONE_INFANTS)) <= 0 : equal;
     }

@@ -6,26 +6,29 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.steelyard.model.ColumnMap;
+import org.steelyard.model.SourceForm;
 
 /** A table whose headings are bound and behind us: its rows come next. */
 final class OpenTable implements Closeable {
 
     private final Binding binding;
-    private final RowParser parser;
+    private final RowReader parser;
     private final RowStream rows;
     private final List<String> notes;
     private long formulasAbove;
 
-    private OpenTable(Binding binding, RowParser parser, RowStream rows, List<String> notes) {
+    private OpenTable(Binding binding, RowReader parser, RowStream rows, List<String> notes) {
         this.binding = binding;
         this.parser = parser;
         this.rows = rows;
         this.notes = notes;
     }
 
-    static OpenTable open(Table table, HeadingSearch headings, Tails tails) throws SourceFault {
+    static OpenTable open(Table table, HeadingSearch headings, Tails tails, ItemBook items) throws SourceFault {
         Binding binding = Binding.of(headings.map(), headings.row(), table.name(), table.rowsMayEndEarly());
-        RowParser parser = new RowParser(table.name(), binding, tails);
+        RowReader parser = binding.map().form() == SourceForm.ITEMS
+                ? new ItemParser(table.name(), binding, tails, items)
+                : new RowParser(table.name(), binding, tails, items);
         OpenTable opened =
                 new OpenTable(binding, parser, table.rows(headings.map()), notes(binding.columns(), binding, headings));
         opened.skipTo(headings.row().number());
@@ -66,7 +69,7 @@ final class OpenTable implements Closeable {
         return binding.headings();
     }
 
-    RowParser parser() {
+    RowReader parser() {
         return parser;
     }
 
@@ -74,8 +77,13 @@ final class OpenTable implements Closeable {
         return notes;
     }
 
+    /** The next row; if it is a flight with load items, it has them from here on. */
     Optional<RawRow> next() throws SourceFault {
-        return rows.next();
+        Optional<RawRow> row = rows.next();
+        if (row.isPresent() && parser instanceof RowParser flights) {
+            flights.claim(row.get());
+        }
+        return row;
     }
 
     long formulas() {

@@ -4,8 +4,8 @@ import java.util.Objects;
 import org.steelyard.model.Loading;
 import org.steelyard.model.RejectedRow;
 
-/** What became of one row. Rows seen are rows accepted, rejected and blank. */
-public sealed interface ParsedRow permits ParsedRow.Accepted, ParsedRow.Rejected, ParsedRow.Blank {
+/** What became of one row. Rows seen are rows accepted (flights or load items), rejected and blank. */
+public sealed interface ParsedRow permits ParsedRow.Accepted, ParsedRow.Item, ParsedRow.Rejected, ParsedRow.Blank {
 
     /**
      * A row that is a loading.
@@ -19,6 +19,9 @@ public sealed interface ParsedRow permits ParsedRow.Accepted, ParsedRow.Rejected
             Objects.requireNonNull(loading);
         }
     }
+
+    /** A row that is an item of the load of a flight, which another row stands for. */
+    record Item() implements ParsedRow {}
 
     /**
      * A row that cannot be used.

@@ -11,7 +11,7 @@ import java.util.Objects;
  * @param parser understands the rows; safe for use by several threads
  * @param rows rows in the order of the source
  */
-public record RawRows(RowParser parser, List<RawRow> rows) {
+public record RawRows(RowReader parser, List<RawRow> rows) {
 
     /** Copies the list. */
     public RawRows {

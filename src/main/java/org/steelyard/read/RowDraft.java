@@ -3,16 +3,21 @@ package org.steelyard.read;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.steelyard.model.PassengerCategory;
 import org.steelyard.model.Passengers;
 import org.steelyard.model.ProblemCode;
+import org.steelyard.model.SeatRowLoad;
 
 /**
  * What the cells of one row say, before it is decided what they come to. A slot is <em>given</em> when one of its cells
- * is not blank, <em>bad</em> when one of them is faulty, and <em>loaded</em> when one of them is more than zero.
+ * is not blank, <em>bad</em> when one of them is faulty, and <em>loaded</em> when one of them is not zero.
  */
 final class RowDraft {
 
@@ -31,9 +36,18 @@ final class RowDraft {
     private final boolean[] zoneKgGiven;
     private final double[] holdKg;
     private final int[] holdBags;
+    private final double[] bagKg;
+    private final boolean[] bagKgGiven;
     private final double[] tankKg;
+    private final int[] stationCounts;
+    private final double[] stationKg;
+    private final boolean[] stationKgGiven;
+    private final Map<Integer, List<SeatRowLoad>> seatRows = new HashMap<>(0);
+    private final List<Change> changes = new ArrayList<>(0);
     private final int[] allCounts = new int[CATEGORIES];
     private Optional<LocalDate> date = Optional.empty();
+    private final int[] itemFigures = new int[SLOTS];
+    private boolean itemsRefused;
     private long given;
     private long several;
     private long bad;
@@ -49,8 +63,16 @@ final class RowDraft {
         zoneKgGiven = new boolean[plan.zoneCount()];
         holdKg = new double[plan.holdCount()];
         holdBags = new int[plan.holdCount()];
+        bagKg = new double[plan.holdCount()];
+        bagKgGiven = new boolean[plan.holdCount()];
         tankKg = new double[plan.tankCount()];
+        stationCounts = new int[plan.stationCount()];
+        stationKg = new double[plan.stationCount()];
+        stationKgGiven = new boolean[plan.stationCount()];
     }
+
+    /** One cell of a last-minute change; the place is one of the type's, or {@link TypePlan#NO_PLACE}. */
+    record Change(BoundColumn column, int place, double value) {}
 
     TypePlan plan() {
         return plan;
@@ -86,6 +108,16 @@ final class RowDraft {
         problems.add("", code, reason, "", expected);
     }
 
+    /** A fault of the load items, after which nothing is said of what the row lacks. */
+    void refuseItems(ProblemCode code, String reason, String expected) {
+        itemsRefused = true;
+        rowFault(code, reason, expected);
+    }
+
+    boolean itemsRefused() {
+        return itemsRefused;
+    }
+
     void text(BoundColumn column, String text) {
         texts[column.slot().index()] = text;
     }
@@ -98,11 +130,15 @@ final class RowDraft {
     void add(BoundColumn column, double value) {
         Slot slot = column.slot();
         sums[slot.index()] += value;
-        if (value > 0) {
+        if (value != 0) {
             loaded |= slot.bit();
         }
         int place = plan.place(column);
-        if (place >= 0) {
+        if (column.rule().field().isChange()) {
+            if (value != 0) {
+                changes.add(new Change(column, place, value));
+            }
+        } else if (place >= 0) {
             addAt(column, place, value);
         } else if (slot == Slot.ALL_COUNT || slot == Slot.ALL_INFANTS) {
             allCounts[index(column.rule().category())] += (int) value;
@@ -110,17 +146,32 @@ final class RowDraft {
     }
 
     private void addAt(BoundColumn column, int place, double value) {
-        switch (column.slot()) {
-            case ZONE_COUNT, ZONE_INFANTS ->
-                zoneCounts[place * CATEGORIES + index(column.rule().category())] += (int) value;
+        if (column.slot() == Slot.ZONE_COUNT || column.slot() == Slot.ZONE_INFANTS) {
+            zoneCounts[place * CATEGORIES + index(column.rule().category())] += (int) value;
+        } else {
+            addAt(column.slot(), place, value);
+        }
+    }
+
+    private void addAt(Slot slot, int place, double value) {
+        switch (slot) {
             case ZONE_MASS -> {
                 zoneKg[place] += value;
                 zoneKgGiven[place] = true;
             }
             case HOLD_MASS -> holdKg[place] += value;
             case HOLD_BAGS -> holdBags[place] += (int) value;
+            case BAG_MASS -> {
+                bagKg[place] += value;
+                bagKgGiven[place] = true;
+            }
             case TANK -> tankKg[place] += value;
-            default -> throw new IllegalStateException(column.slot() + " has no places");
+            case CREW_STATION -> stationCounts[place] += (int) value;
+            case CREW_STATION_MASS -> {
+                stationKg[place] += value;
+                stationKgGiven[place] = true;
+            }
+            default -> throw new IllegalStateException(slot + " has no places");
         }
     }
 
@@ -138,7 +189,7 @@ final class RowDraft {
         return (bad & slots) != 0;
     }
 
-    /** Whether any of the slots has a cell that is more than zero. */
+    /** Whether any of the slots has a cell that is not zero. */
     boolean loaded(long slots) {
         return (loaded & slots) != 0;
     }
@@ -159,12 +210,25 @@ final class RowDraft {
 
     /** What a slot is called in messages, with its heading. */
     String named(Slot slot) {
-        return slot.label() + " ('" + headingOf(slot) + "')";
+        boolean byItems = (given & slot.bit()) != 0 && firstGiven[slot.index()] == null;
+        return slot.label() + (byItems ? " (load items)" : " ('" + headingOf(slot) + "')");
+    }
+
+    /** The slots with a cell that is not zero. */
+    long loadedSlots() {
+        return loaded;
+    }
+
+    /** What stands in the first filled cell of a slot. */
+    String columnValue(Slot slot) {
+        return Blanks.strip(row.cell(column(slot).index()));
     }
 
     /** What stands in a slot's cell, or the sum of its cells if several are filled. */
     String valueOf(Slot slot) {
-        return (several & slot.bit()) == 0 ? Blanks.strip(row.cell(column(slot).index())) : sumOf(slot);
+        return (several & slot.bit()) == 0 && firstGiven[slot.index()] != null
+                ? Blanks.strip(row.cell(column(slot).index()))
+                : sumOf(slot);
     }
 
     /** The sum of a slot's cells with its unit inside, for messages. */
@@ -236,7 +300,63 @@ final class RowDraft {
         return holdBags[hold];
     }
 
+    /** The actual mass of the bags of a hold, where it is given. */
+    OptionalDouble bagKg(int hold) {
+        return bagKgGiven[hold] ? OptionalDouble.of(bagKg[hold]) : OptionalDouble.empty();
+    }
+
     double[] tankKg() {
         return tankKg;
+    }
+
+    int stationCount(int station) {
+        return stationCounts[station];
+    }
+
+    OptionalDouble stationKg(int station) {
+        return stationKgGiven[station] ? OptionalDouble.of(stationKg[station]) : OptionalDouble.empty();
+    }
+
+    List<SeatRowLoad> seatRows(int zone) {
+        return seatRows.getOrDefault(zone, List.of());
+    }
+
+    List<Change> changes() {
+        return changes;
+    }
+
+    /** How many figures a slot sums up: its columns, or for load items as many as there are. */
+    int figures(Slot slot) {
+        return columns.count(slot) + itemFigures[slot.index()];
+    }
+
+    /** Adds what load items give of a slot without a place. */
+    void addItems(Slot slot, double value, int figures) {
+        given |= slot.bit();
+        sums[slot.index()] += value;
+        itemFigures[slot.index()] += figures;
+        if (value != 0) {
+            loaded |= slot.bit();
+        }
+    }
+
+    /** Adds passengers that load items give of a category, in a zone or in all. */
+    void addItems(Slot slot, int zone, PassengerCategory category, int persons, int figures) {
+        addItems(slot, persons, figures);
+        if (zone >= 0) {
+            zoneCounts[zone * CATEGORIES + index(category)] += persons;
+        } else {
+            allCounts[index(category)] += persons;
+        }
+    }
+
+    /** Adds what load items give of a place. */
+    void addItems(Slot slot, int place, double value, int figures) {
+        addItems(slot, value, figures);
+        addAt(slot, place, value);
+    }
+
+    void seatRows(int zone, List<SeatRowLoad> rows) {
+        seatRows.put(zone, rows);
     }
 }

@@ -12,8 +12,10 @@ import org.steelyard.model.Extra;
 import org.steelyard.model.FlightIdent;
 import org.steelyard.model.FlightSetting;
 import org.steelyard.model.Fuel;
+import org.steelyard.model.LastMinuteChange;
 import org.steelyard.model.Load;
 import org.steelyard.model.Loading;
+import org.steelyard.model.MassScheme;
 import org.steelyard.model.Origin;
 import org.steelyard.model.PerformanceLimits;
 import org.steelyard.model.ProblemCode;
@@ -35,9 +37,10 @@ import org.steelyard.model.Tail;
  *   <li>Numbers: an optional sign, digits, optionally a decimal sign and digits. The decimal sign is a point, or a
  *       comma where the map says so; there is no thousands separator. Numbers that a workbook stores as numbers are
  *       taken as stored.
- *   <li>Masses and fuel from 0 to 1,000,000 kg; masses of a given state and limits of the day more than 0. Counts
- *       whole, from 0 to 10,000. CG from -100 to 200 % MAC, also where given as arm or index. Density from 0.5 to 1.0
- *       kg/L. Trim within 90 units, as a number, or as a number without sign and UP or DN.
+ *   <li>Masses and fuel from 0 to 1,000,000 kg, changes either way; masses of a given state and limits of the day more
+ *       than 0. Counts whole, from 0 to 10,000, changes either way. CG from -100 to 200 % MAC, also where given as arm
+ *       or index. Density from 0.5 to 1.0 kg/L. Trim within 90 units, as a number, or as a number without sign and UP
+ *       or DN.
  *   <li>Dates: by the map's pattern, strictly, or as year-month-day; date cells of a workbook always. Years 1900 to
  *       2199.
  *   <li>An error cell, or a formula without a stored result, is a fault where its column means something; columns that
@@ -55,17 +58,32 @@ import org.steelyard.model.Tail;
  * <h2>Load: the level follows from the cells that are filled</h2>
  *
  * <ol>
- *   <li>By place: a zone or hold has a figure. Every other zone and hold is empty; passenger categories of a zone and
- *       several columns of a hold add up. The passengers' mass, where given, replaces their standard mass; it cannot be
- *       0 for somebody. A total beside its parts is a check: masses agree to half a kg for each column compared, counts
- *       exactly, a total of passengers with the infants or without. A total of more than 0 without its parts cannot
- *       stand beside other load by place. Places that the type does not have must be blank or 0.
- *   <li>In total: passengers, their mass, baggage and cargo, bags; what is blank is 0.
+ *   <li>Aboard: passengers and holds, each by place or in total. By place, where one of the part's zones or holds has a
+ *       figure, every other one is empty; passenger categories of a zone and several columns of a hold add up. In
+ *       total, what is blank is 0. The passengers' mass, where given, replaces their standard mass, and that of bags
+ *       theirs; it cannot be 0 for somebody. A total beside its parts is a check: masses agree to half a kg for each
+ *       figure compared, counts exactly, a total of passengers with the infants or without. A total of more than 0
+ *       cannot stand beside other figures of the same part by place, but for infants whose scheme gives them no mass.
+ *       Places that the type does not have must be blank or 0.
  *   <li>Zero-fuel mass and CG, both, with fuel.
  *   <li>Take-off mass and CG, both, without fuel.
  * </ol>
  *
- * Two levels with figures in one row contradict each other. Zeros beside a given state do not.
+ * Two levels with figures in one row contradict each other. Zeros beside a given state do not. Load items of the flight
+ * in files of their own ({@link ItemParser}) count as if they stood in columns of the row.
+ *
+ * <h2>Standard masses</h2>
+ *
+ * <ul>
+ *   <li>By the scheme that the row names, else by that of the heading map, of the tail, of the type.
+ * </ul>
+ *
+ * <h2>Last-minute changes</h2>
+ *
+ * <ul>
+ *   <li>Signed; by zone, hold and tank, or anywhere. Passengers and bags count at standard mass. Of each place that is
+ *       given, and in all, no more can go than is there. A take-off state alone does not change.
+ * </ul>
  *
  * <h2>Fuel</h2>
  *
@@ -79,12 +97,15 @@ import org.steelyard.model.Tail;
  * <ul>
  *   <li>Flap settings and thrust ratings are those of the type's trim scales, in any case of letters; where a type has
  *       none, any text. Blank is accepted. 5 in a workbook is "5"; "05" is another name.
- *   <li>The pantry code is one of the type's, or blank for the standard one. Blank crew is the standard crew.
+ *   <li>The pantry code is one of the type's, or blank for the standard one. Blank crew is the standard crew; where a
+ *       station of a role has crew, all of that role sit as the stations say.
  * </ul>
  */
-public final class RowParser {
+public final class RowParser implements RowReader {
 
     private static final ParsedRow BLANK = new ParsedRow.Blank();
+    private static final MassScheme NO_SCHEME =
+            new MassScheme("none", "for rows of unknown tails", 1, 1, 1, 1, 0, 1, 1, 1);
 
     private final TableName name;
     private final Binding binding;
@@ -92,20 +113,45 @@ public final class RowParser {
     private final Map<String, TypePlan> plans = new HashMap<>();
     private final TypePlan unknownType;
     private final CellParser cells;
+    private final Optional<MassScheme> mapScheme;
+    private final ItemBook items;
 
     RowParser(TableName name, Binding binding, Tails tails) {
+        this(name, binding, tails, ItemBook.NONE);
+    }
+
+    RowParser(TableName name, Binding binding, Tails tails, ItemBook items) {
         this.name = name;
         this.binding = binding;
         this.tails = tails;
         this.cells = new CellParser(binding.map().decimalComma());
+        this.items = items;
+        String schemeId = binding.map().scheme();
+        this.mapScheme = tails.scheme(schemeId);
+        if (mapScheme.isEmpty() && !schemeId.isBlank()) {
+            throw new IllegalArgumentException(
+                    "heading map " + binding.map().name() + " names the scheme " + schemeId + ", which is not known");
+        }
         List<BoundColumn> columns = binding.columns().all();
-        this.unknownType = TypePlan.unknownType(columns.size());
+        this.unknownType = TypePlan.unknownType(columns.size(), tails.schemes());
         for (AircraftType type : tails.types()) {
-            plans.put(type.id(), new TypePlan(type, columns));
+            plans.put(type.id(), new TypePlan(type, columns, tails.schemes()));
+        }
+    }
+
+    /**
+     * Takes the load items of a row's flight for it, in the order of the rows: an item belongs to the first flight with
+     * its key. To be called by the reading thread before the row goes to a worker.
+     */
+    void claim(RawRow row) {
+        if (!items.isEmpty() && !row.isBlank()) {
+            Optional<AircraftType> type = tail(row).map(Tail::type);
+            items.find(row, binding.columns(), tails).forEach(found -> found.claim(name.row(row.number()), type));
         }
     }
 
     /** What a row says: a loading, or every reason why it is none, or nothing. */
+    @Override
     public ParsedRow parse(RawRow row) {
         if (row.isBlank()) {
             return BLANK;
@@ -119,8 +165,11 @@ public final class RowParser {
         Optional<Tail> tail = tail(row);
         TypePlan plan = tail.map(known -> plans.get(known.type().id())).orElse(unknownType);
         RowDraft draft = new RowDraft(row, plan, binding.columns(), problems);
-        List<Extra> extras = read(row, draft, tail);
-        Optional<Loading> loading = loading(origin, tail, draft, extras, problems);
+        double densityKgPerL = densityKgPerL(row, draft.plan());
+        List<Extra> extras = read(row, draft, tail, densityKgPerL);
+        MassScheme scheme = scheme(draft, tail);
+        join(row, origin, draft, scheme, densityKgPerL);
+        Optional<Loading> loading = loading(origin, tail, draft, scheme, extras, problems);
         return loading.isPresent() ? new ParsedRow.Accepted(loading.get()) : rejected(row, origin, problems);
     }
 
@@ -128,8 +177,23 @@ public final class RowParser {
         return binding.columns().first(Slot.TAIL).flatMap(column -> tails.find(Blanks.strip(row.cell(column.index()))));
     }
 
-    private List<Extra> read(RawRow row, RowDraft draft, Optional<Tail> tail) {
-        double densityKgPerL = densityKgPerL(row, draft.plan());
+    /** The row's own scheme, else that of its heading map, tail or type; any will do where nothing is computed. */
+    private MassScheme scheme(RowDraft draft, Optional<Tail> tail) {
+        return tails.scheme(draft.text(Slot.SCHEME))
+                .or(() -> mapScheme)
+                .or(() -> tail.map(Tail::scheme))
+                .orElse(NO_SCHEME);
+    }
+
+    private void join(RawRow row, Origin origin, RowDraft draft, MassScheme scheme, double densityKgPerL) {
+        if (!items.isEmpty()) {
+            for (FlightItems found : items.find(row, binding.columns(), tails)) {
+                ItemJoin.join(found, items, origin, draft, scheme, densityKgPerL);
+            }
+        }
+    }
+
+    private List<Extra> read(RawRow row, RowDraft draft, Optional<Tail> tail, double densityKgPerL) {
         List<Extra> extras = new ArrayList<>(binding.extras());
         for (BoundColumn column : binding.columns().all()) {
             if (column.slot() == Slot.EXTRA) {
@@ -174,10 +238,16 @@ public final class RowParser {
     }
 
     private static Optional<Loading> loading(
-            Origin origin, Optional<Tail> tail, RowDraft draft, List<Extra> extras, RowProblems problems) {
+            Origin origin,
+            Optional<Tail> tail,
+            RowDraft draft,
+            MassScheme scheme,
+            List<Extra> extras,
+            RowProblems problems) {
         Crew crew = CrewRules.crew(draft);
-        Optional<Load> load = LoadRules.load(draft);
+        Optional<Load> load = LoadRules.load(draft, scheme);
         Optional<Fuel> fuel = FuelRules.fuel(draft);
+        LastMinuteChange change = ChangeRules.change(draft, scheme, load, fuel);
         if (!problems.isEmpty()) {
             return Optional.empty();
         }
@@ -187,9 +257,11 @@ public final class RowParser {
                 new FlightIdent(draft.text(Slot.FLIGHT), date, draft.text(Slot.FROM), draft.text(Slot.TO)),
                 tail.orElseThrow(),
                 new FlightSetting(draft.text(Slot.FLAPS), draft.text(Slot.THRUST), draft.text(Slot.LANDING_FLAPS)),
+                scheme,
                 crew,
                 load.orElseThrow(),
                 fuel.orElseThrow(),
+                change,
                 new PerformanceLimits(draft.amount(Slot.TAKEOFF_LIMIT), draft.amount(Slot.LANDING_LIMIT)),
                 draft.amount(Slot.RECORDED_TRIM),
                 extras));

@@ -38,10 +38,23 @@ public final class SourceFile implements AutoCloseable {
      * @return the file; if it cannot be read, one without rows whose problems say why
      */
     public static SourceFile open(Path path, ReadOptions options, Tails tails) {
+        return open(path, options, tails, ItemBook.NONE);
+    }
+
+    /**
+     * Opens a file of a season whose flights may have load items in other files.
+     *
+     * @param path the file
+     * @param options heading maps and the like
+     * @param tails the fleet
+     * @param items the season's load items; a file of items is to be read after all files of flights
+     * @return the file; if it cannot be read, one without rows whose problems say why
+     */
+    public static SourceFile open(Path path, ReadOptions options, Tails tails, ItemBook items) {
         SourceFile source = new SourceFile(new TableName(SeasonFolder.nameOf(path), ""));
         try {
             List<ColumnMap> candidates = MapChoice.candidates(options, source.name());
-            source.start(source.tables(path, options), candidates, tails);
+            source.start(source.tables(path, options), candidates, tails, items);
         } catch (SourceFault e) {
             source.end(e);
         }
@@ -65,10 +78,10 @@ public final class SourceFile implements AutoCloseable {
         return sheets;
     }
 
-    private void start(List<Table> tables, List<ColumnMap> candidates, Tails tails) throws SourceFault {
+    private void start(List<Table> tables, List<ColumnMap> candidates, Tails tails, ItemBook items) throws SourceFault {
         TableChoice choice = TableChoice.among(tables, candidates, file);
         notes.addAll(choice.notes());
-        OpenTable opened = OpenTable.open(choice.table(), choice.headings(), tails);
+        OpenTable opened = OpenTable.open(choice.table(), choice.headings(), tails, items);
         open.add(opened);
         notes.addAll(opened.notes());
         table = Optional.of(opened);

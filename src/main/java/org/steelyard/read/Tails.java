@@ -10,10 +10,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.steelyard.model.AircraftType;
+import org.steelyard.model.MassScheme;
 import org.steelyard.model.Tail;
 
-/** The fleet by registration: exactly as written, else without regard to case where only one tail is meant. */
+/**
+ * The fleet by registration: exactly as written, else without regard to case where only one tail is meant. With it the
+ * schemes of standard masses that rows and heading maps may name.
+ */
 public final class Tails {
 
     /** No registration is longer, so a longer text is not a mistyped one. */
@@ -24,7 +29,12 @@ public final class Tails {
     private final List<String> registrations = new ArrayList<>();
     private final Set<AircraftType> types = new LinkedHashSet<>();
 
-    private Tails(Collection<Tail> fleet) {
+    private final Map<String, MassScheme> schemes = new TreeMap<>();
+
+    private Tails(Collection<Tail> fleet, Collection<MassScheme> schemes) {
+        for (MassScheme scheme : schemes) {
+            this.schemes.put(scheme.id(), scheme);
+        }
         for (Tail tail : fleet) {
             if (exact.put(tail.registration(), tail) != null) {
                 throw new IllegalArgumentException("tail " + tail.registration() + " is in the fleet twice");
@@ -44,7 +54,29 @@ public final class Tails {
      * @throws IllegalArgumentException if a registration is there twice
      */
     public static Tails of(Collection<Tail> fleet) {
-        return new Tails(fleet);
+        return new Tails(fleet, fleet.stream().map(Tail::scheme).toList());
+    }
+
+    /**
+     * The tails of a fleet and the schemes that rows may name.
+     *
+     * @param fleet each registration once
+     * @param schemes schemes of standard masses
+     * @return the tails
+     * @throws IllegalArgumentException if a registration is there twice
+     */
+    public static Tails of(Collection<Tail> fleet, Collection<MassScheme> schemes) {
+        return new Tails(fleet, schemes);
+    }
+
+    /** The ids of the schemes. */
+    Names schemes() {
+        return new Names(List.copyOf(schemes.keySet()));
+    }
+
+    /** A scheme by its id, exactly as written. */
+    Optional<MassScheme> scheme(String id) {
+        return Optional.ofNullable(schemes.get(id));
     }
 
     private static String fold(String registration) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.CabinZone;
+import org.steelyard.model.CrewStation;
 import org.steelyard.model.Hold;
 import org.steelyard.model.Pantry;
 import org.steelyard.model.Phase;
@@ -30,9 +31,14 @@ final class TypePlan {
     private final Names landingFlaps;
     private final Names thrusts;
     private final Names pantries;
+    private final Names stations;
+    private final Names schemes;
 
-    TypePlan(AircraftType type, List<BoundColumn> columns) {
+    TypePlan(AircraftType type, List<BoundColumn> columns, Names schemes) {
         this.type = Optional.of(type);
+        this.schemes = schemes;
+        stations = new Names(
+                type.cabin().crewStations().stream().map(CrewStation::id).toList());
         zones = new Names(type.cabin().zones().stream().map(CabinZone::id).toList());
         holds = new Names(type.holds().stream().map(Hold::id).toList());
         tanks = new Names(type.fuel().tanks().stream().map(Tank::id).toList());
@@ -46,9 +52,11 @@ final class TypePlan {
         places = columns.stream().mapToInt(this::find).toArray();
     }
 
-    private TypePlan(int columns) {
+    private TypePlan(int columns, Names schemes) {
         type = Optional.empty();
+        this.schemes = schemes;
         Names none = new Names(List.of());
+        stations = none;
         zones = none;
         holds = none;
         tanks = none;
@@ -61,8 +69,8 @@ final class TypePlan {
     }
 
     /** For rows whose tail is unknown: what can be checked without a type. */
-    static TypePlan unknownType(int columns) {
-        return new TypePlan(columns);
+    static TypePlan unknownType(int columns, Names schemes) {
+        return new TypePlan(columns, schemes);
     }
 
     private static Names flaps(AircraftType type, Phase phase) {
@@ -86,9 +94,10 @@ final class TypePlan {
 
     private Optional<Names> placesOf(Slot slot) {
         return switch (slot) {
-            case ZONE_COUNT, ZONE_INFANTS, ZONE_MASS -> Optional.of(zones);
-            case HOLD_MASS, HOLD_BAGS -> Optional.of(holds);
-            case TANK -> Optional.of(tanks);
+            case ZONE_COUNT, ZONE_INFANTS, ZONE_MASS, PASSENGERS_CHANGE -> Optional.of(zones);
+            case HOLD_MASS, HOLD_BAGS, BAG_MASS, HOLD_MASS_CHANGE, HOLD_BAGS_CHANGE -> Optional.of(holds);
+            case TANK, FUEL_CHANGE -> Optional.of(tanks);
+            case CREW_STATION, CREW_STATION_MASS -> Optional.of(stations);
             default -> Optional.empty();
         };
     }
@@ -114,11 +123,16 @@ final class TypePlan {
         return tanks.known().size();
     }
 
+    int stationCount() {
+        return stations.known().size();
+    }
+
     /** Says that the type lacks the place of a column, and which it has. */
     String strangePlace(BoundColumn column) {
         String kind = switch (column.slot()) {
-            case ZONE_COUNT, ZONE_INFANTS, ZONE_MASS -> "zone";
-            case TANK -> "tank";
+            case ZONE_COUNT, ZONE_INFANTS, ZONE_MASS, PASSENGERS_CHANGE -> "zone";
+            case TANK, FUEL_CHANGE -> "tank";
+            case CREW_STATION, CREW_STATION_MASS -> "crew station";
             default -> "hold";
         };
         String has = placesOf(column.slot()).map(Names::toString).orElse("none");
@@ -132,6 +146,7 @@ final class TypePlan {
             case FLAPS -> flaps.isEmpty() ? Optional.empty() : Optional.of(flaps);
             case LANDING_FLAPS -> landingFlaps.isEmpty() ? Optional.empty() : Optional.of(landingFlaps);
             case THRUST -> thrusts.isEmpty() ? Optional.empty() : Optional.of(thrusts);
+            case SCHEME -> Optional.of(schemes);
             case PANTRY -> type.isEmpty() ? Optional.empty() : Optional.of(pantries);
             default -> Optional.empty();
         };

@@ -92,6 +92,7 @@ final class FindingsCsv implements SeasonOutput {
             case MASS -> "kg";
             case CG -> "% MAC";
             case COUNT -> "seats";
+            case PERSONS -> "passengers";
             case TRIM -> "units";
             case RUNNING_LOAD -> "kg/m";
             case AREA_LOAD -> "kg/m²";

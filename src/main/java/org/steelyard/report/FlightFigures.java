@@ -4,13 +4,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import org.steelyard.balance.TrimResult;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.EnvelopeMargin;
 import org.steelyard.check.FindingText;
 import org.steelyard.check.TrafficLoad;
-import org.steelyard.model.Fuel;
+import org.steelyard.model.LastMinuteChange;
 import org.steelyard.model.Load;
+import org.steelyard.model.LoadPart;
 import org.steelyard.model.Loading;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.Phase;
@@ -87,19 +89,36 @@ final class FlightFigures {
         if (load instanceof Load.ByPlace) {
             return "detail";
         }
+        if (load instanceof Load.ByZone) {
+            return "zones, holds in total";
+        }
+        if (load instanceof Load.ByHold) {
+            return "holds, passengers in total";
+        }
         if (load instanceof Load.Totals) {
             return "totals";
         }
         return load instanceof Load.ZeroFuelGiven ? "zero fuel given" : "take-off given";
     }
 
-    /** Whether load or fuel was shared out by a rule. */
-    static boolean assumed(AuditedFlight flight) {
-        return flight.loading().fuel() instanceof Fuel.Total
-                || flight.balance()
-                        .distribution()
-                        .map(shared -> shared.assumed())
-                        .orElse(false);
+    /** Which parts of the load were shared out by a rule, as {@code passengers, fuel}; blank for none. */
+    static String assumed(AuditedFlight flight) {
+        return flight.assumed().stream().map(LoadPart::label).collect(Collectors.joining(", "));
+    }
+
+    /** What came less what went at the last minute, of one part of the load; empty where nothing changed. */
+    static OptionalDouble lastMinuteKg(AuditedFlight flight, LoadPart... parts) {
+        LastMinuteChange change = flight.loading().change();
+        if (change.isNone()) {
+            return OptionalDouble.empty();
+        }
+        double massKg = 0;
+        for (LoadPart what : parts) {
+            for (LastMinuteChange.Part part : change.of(what)) {
+                massKg += part.massKg();
+            }
+        }
+        return OptionalDouble.of(massKg);
     }
 
     static <T> OptionalDouble number(Optional<T> of, ToDoubleFunction<T> figure) {

@@ -20,6 +20,7 @@ import org.steelyard.check.EnvelopeMargin;
 import org.steelyard.check.TrafficLoad;
 import org.steelyard.model.Extra;
 import org.steelyard.model.Finding;
+import org.steelyard.model.LoadPart;
 import org.steelyard.model.Phase;
 
 /**
@@ -36,6 +37,10 @@ import org.steelyard.model.Phase;
  *   <li>{@code recorded_less_right_units}: recorded less right take-off setting, positive where it is too much nose-up;
  *       where {@code assumed} says yes the right setting is only an assumption.
  *   <li>{@code trim_basis}: document, evidence or estimate: where the scale comes from.
+ *   <li>{@code assumed_parts}: which of passengers, holds and fuel were shared out.
+ *   <li>{@code standard_masses}: the scheme by which passengers, bags and crew count where no actual mass is given.
+ *   <li>{@code last_minute_load_kg}, {@code last_minute_fuel_kg}: what came less what went at the last minute; all
+ *       states are those after it.
  * </ul>
  */
 final class FlightsCsv implements SeasonOutput {
@@ -106,13 +111,19 @@ final class FlightsCsv implements SeasonOutput {
             text(
                     "input_level",
                     flight -> FlightFigures.inputLevel(flight.loading().load())),
-            text("assumed", flight -> FlightFigures.assumed(flight) ? "yes" : "no"),
+            text("assumed", flight -> flight.assumed().isEmpty() ? "no" : "yes"),
             number("recorded_trim_units", flight -> flight.loading().recordedTrimUnits()),
             text("extras", FlightsCsv::extras),
             number("recorded_less_right_units", FlightFigures::recordedLessRightUnits),
             text(
                     "trim_basis",
-                    flight -> FlightFigures.trimBasis(flight.balance().takeoffTrim())));
+                    flight -> FlightFigures.trimBasis(flight.balance().takeoffTrim())),
+            text("assumed_parts", FlightFigures::assumed),
+            text("standard_masses", flight -> flight.loading().scheme().id()),
+            number(
+                    "last_minute_load_kg",
+                    flight -> FlightFigures.lastMinuteKg(flight, LoadPart.PASSENGERS, LoadPart.HOLDS)),
+            number("last_minute_fuel_kg", flight -> FlightFigures.lastMinuteKg(flight, LoadPart.FUEL)));
 
     private final CsvFile file;
     private final CsvLine line = new CsvLine();

@@ -19,6 +19,7 @@ import org.steelyard.model.CgRange;
 import org.steelyard.model.DisplayUnits;
 import org.steelyard.model.Finding;
 import org.steelyard.model.FlightSetting;
+import org.steelyard.model.LoadPart;
 import org.steelyard.model.Loading;
 import org.steelyard.model.MassLimits;
 import org.steelyard.model.MassMoment;
@@ -104,7 +105,13 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
         add(facts, "take-off flaps", setting.flaps());
         add(facts, "thrust rating", setting.thrustRating());
         add(facts, "landing flaps", setting.landingFlaps());
+        add(facts, "ASSUMED", assumed());
         return facts;
+    }
+
+    private String assumed() {
+        String parts = FlightFigures.assumed(flight);
+        return parts.isEmpty() ? "" : parts + " (shared out from totals)";
     }
 
     private static void add(List<Fact> facts, String name, String value) {
@@ -260,23 +267,29 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
                 facts.add(new Fact(
                         type().cabin().zones().get(i).name(),
                         fixed(shared.seatedByZone().at(i), 0) + " seated, "
-                                + mass(shared.zoneKg().at(i)) + " " + massUnit()));
+                                + mass(shared.zoneKg().at(i)) + " " + massUnit() + mark(LoadPart.PASSENGERS)));
             }
             for (int i = 0; i < shared.holdKg().size(); i++) {
                 facts.add(new Fact(
-                        type().holds().get(i).name(), mass(shared.holdKg().at(i)) + " " + massUnit()));
+                        type().holds().get(i).name(),
+                        mass(shared.holdKg().at(i)) + " " + massUnit() + mark(LoadPart.HOLDS)));
             }
         });
         flight.balance().fuel().ifPresent(fuel -> {
             Amounts ramp = fuel.rampKg();
             for (int i = 0; i < ramp.size(); i++) {
                 facts.add(new Fact(
-                        type().fuel().tanks().get(i).name(), mass(ramp.at(i)) + " " + massUnit() + " at the ramp"));
+                        type().fuel().tanks().get(i).name(),
+                        mass(ramp.at(i)) + " " + massUnit() + " at the ramp" + mark(LoadPart.FUEL)));
             }
             facts.add(new Fact("taxi fuel", mass(fuel.taxiKg()) + " " + massUnit()));
             facts.add(new Fact("trip fuel", mass(fuel.tripKg()) + " " + massUnit()));
         });
         return facts;
+    }
+
+    private String mark(LoadPart part) {
+        return flight.assumed().contains(part) ? " (assumed)" : "";
     }
 
     /** What was found, most serious first; without a mass only what concerns the trim. */

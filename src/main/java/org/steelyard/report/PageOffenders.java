@@ -65,8 +65,12 @@ final class PageOffenders {
         html.close();
         html.open("td", "class", "wide", "data-label", "What");
         Mark.BREACHED.draw(html, "");
-        html.data(capital(FindingText.sentence(worst.finding(), loading.type())))
-                .close();
+        html.data(capital(FindingText.sentence(worst.finding(), loading.type())));
+        String assumed = FlightFigures.assumed(worst.flight());
+        if (!assumed.isEmpty()) {
+            html.text(" ").element("span", "assumed: " + assumed, "class", "quiet");
+        }
+        html.close();
         html.element("td", Shown.fixed(worst.excess(), 1), "class", "number", "data-label", "Times");
         html.open("td", "class", "quiet", "data-label", "Row")
                 .data(loading.origin().toString());

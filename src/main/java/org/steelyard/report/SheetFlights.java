@@ -68,6 +68,7 @@ final class SheetFlights {
                     SheetColumn.text("Landing flaps", 9),
                     SheetColumn.number("Landing trim setting", 10),
                     SheetColumn.number("Landing trim, units", 10),
+                    SheetColumn.text("Assumed, not given", 16),
                     SheetColumn.text("Findings", 34),
                     SheetColumn.text("Other columns", 24),
                     SheetColumn.text("File", 22),
@@ -108,7 +109,8 @@ final class SheetFlights {
         trafficLoad(row, assessment.trafficLoad());
         row.data(loading.setting().landingFlaps(), styles.text);
         trim(row, balance.landingTrim(), worst(assessment, TRIM, Phase.LANDING));
-        row.data(codes(assessment.findings()), styles.text)
+        row.label(FlightFigures.assumed(flight), styles.text.plain())
+                .data(codes(assessment.findings()), styles.text)
                 .data(extras(loading.extras()), styles.text)
                 .data(loading.origin().file(), styles.text)
                 .data(loading.origin().sheet(), styles.text)

@@ -25,6 +25,7 @@ final class Collector {
     private long accepted;
     private long rejected;
     private long blank;
+    private long items;
 
     Collector(BlockingQueue<Future<Step>> steps, SeasonReports reports, Progress progress, int files) {
         this.steps = steps;
@@ -70,6 +71,7 @@ final class Collector {
             accepted = 0;
             rejected = 0;
             blank = 0;
+            items = 0;
             progress.file(begins.name(), begins.number(), files);
         } else if (step instanceof Step.FileEnds ends) {
             end(ends);
@@ -85,6 +87,9 @@ final class Collector {
         } else if (row instanceof AuditedRow.Rejected reject) {
             rejected++;
             reports.rejected(reject.row());
+        } else if (row instanceof AuditedRow.Item) {
+            accepted++;
+            items++;
         } else {
             blank++;
         }
@@ -100,11 +105,20 @@ final class Collector {
                 accepted,
                 rejected,
                 blank,
-                ends.notes()));
+                notes(ends)));
         for (InputProblem problem : ends.problems()) {
             problems.add(problem);
             reports.fileProblem(problem);
         }
+    }
+
+    private List<String> notes(Step.FileEnds ends) {
+        List<String> notes = new ArrayList<>(ends.notes());
+        if (items > 0) {
+            notes.add(items + (items == 1 ? " accepted row is a load item" : " accepted rows are load items")
+                    + " of flights in other files");
+        }
+        return notes;
     }
 
     /** Throws the cause if it may be thrown here, and hands it back wrapped otherwise. */

@@ -71,7 +71,13 @@ public final class OneFlight {
     public static Result answer(List<Given> given, Configuration configuration) {
         Optional<Given> type = find(given, TYPE);
         if (type.isEmpty()) {
-            return answer(given, Tails.of(configuration.tails().values()), configuration, false);
+            return answer(
+                    given,
+                    Tails.of(
+                            configuration.tails().values(),
+                            configuration.schemes().values()),
+                    configuration,
+                    false);
         }
         Optional<AircraftType> known = type(type.get().value(), configuration);
         if (known.isEmpty()) {
@@ -89,7 +95,8 @@ public final class OneFlight {
         List<Given> withTail = new ArrayList<>(given);
         withTail.remove(type.get());
         withTail.add(new Given(Field.TAIL.key(), anyTail.registration()));
-        return answer(withTail, Tails.of(List.of(anyTail)), configuration, true);
+        return answer(
+                withTail, Tails.of(List.of(anyTail), configuration.schemes().values()), configuration, true);
     }
 
     /** A type by its id, in any case of letters. */

@@ -13,12 +13,16 @@ import org.steelyard.model.ColumnMap;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Origin;
 import org.steelyard.model.ProblemCode;
+import org.steelyard.read.ItemBook;
 import org.steelyard.read.RawRows;
 import org.steelyard.read.ReadOptions;
 import org.steelyard.read.SourceFile;
 import org.steelyard.read.Tails;
 
-/** The reading thread: goes through the files and hands batches of rows to the workers, in order. */
+/**
+ * The reading thread: goes through the files and hands batches of rows to the workers, in order; files of load items
+ * after those of flights, which have claimed their items by then.
+ */
 final class Reading implements Runnable {
 
     private static final int BATCH_ROWS = 500;
@@ -50,8 +54,10 @@ final class Reading implements Runnable {
         try {
             Step last = new Step.End();
             try {
-                for (int i = 0; i < files.size(); i++) {
-                    read(files.get(i), i + 1);
+                ItemBook items = ItemBook.gather(files, options, tails);
+                List<Path> ordered = items.inOrder(files);
+                for (int i = 0; i < ordered.size(); i++) {
+                    read(ordered.get(i), i + 1, items);
                 }
             } catch (IOException | RuntimeException | Error e) {
                 last = new Step.Failed(e);
@@ -62,7 +68,7 @@ final class Reading implements Runnable {
         }
     }
 
-    private void read(Path file, int number) throws IOException, InterruptedException {
+    private void read(Path file, int number, ItemBook items) throws IOException, InterruptedException {
         String name = String.valueOf(file.getFileName());
         try {
             put(new Step.FileBegins(name, Checksum.sha256(file), Files.size(file), number));
@@ -71,7 +77,7 @@ final class Reading implements Runnable {
             put(new Step.FileEnds("", List.of(), List.of(unreadable(name, e))));
             return;
         }
-        try (SourceFile source = SourceFile.open(file, options, tails)) {
+        try (SourceFile source = SourceFile.open(file, options, tails, items)) {
             for (Optional<RawRows> batch = source.nextBatch(BATCH_ROWS);
                     batch.isPresent();
                     batch = source.nextBatch(BATCH_ROWS)) {

@@ -35,7 +35,7 @@ final class RowAuditor {
         if (row instanceof ParsedRow.Rejected rejected) {
             return new AuditedRow.Rejected(rejected.row());
         }
-        return new AuditedRow.Blank();
+        return row instanceof ParsedRow.Item ? new AuditedRow.Item() : new AuditedRow.Blank();
     }
 
     /** One flight. */

@@ -19,6 +19,7 @@ import org.steelyard.model.Loading;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Policy;
 import org.steelyard.model.TrimScale;
+import org.steelyard.read.ItemBook;
 import org.steelyard.read.ParsedRow;
 import org.steelyard.read.RawRows;
 import org.steelyard.read.ReadOptions;
@@ -94,12 +95,15 @@ public record ScaleEvidence(AircraftType type, String flaps, String thrustRating
      */
     public static Season of(Path season, ReadOptions reading, Configuration configuration)
             throws SeasonUnreadableException, IOException {
-        Tails tails = Tails.of(configuration.tails().values());
+        Tails tails =
+                Tails.of(configuration.tails().values(), configuration.schemes().values());
         Map<Key, List<TrimEvidence>> pairs = new TreeMap<>();
         List<InputProblem> problems = new ArrayList<>();
         long rejected = 0;
-        for (Path file : SeasonFolder.list(season).files()) {
-            try (SourceFile source = SourceFile.open(file, reading, tails)) {
+        List<Path> files = SeasonFolder.list(season).files();
+        ItemBook items = ItemBook.gather(files, reading, tails);
+        for (Path file : items.inOrder(files)) {
+            try (SourceFile source = SourceFile.open(file, reading, tails, items)) {
                 for (Optional<RawRows> rows = source.nextBatch(BATCH_ROWS);
                         rows.isPresent();
                         rows = source.nextBatch(BATCH_ROWS)) {

@@ -57,7 +57,9 @@ public final class SeasonRun {
                 new Reading(
                         folder.files(),
                         request.reading(),
-                        Tails.of(request.configuration().tails().values()),
+                        Tails.of(
+                                request.configuration().tails().values(),
+                                request.configuration().schemes().values()),
                         new RowAuditor(request.configuration().policy()),
                         workers,
                         steps),

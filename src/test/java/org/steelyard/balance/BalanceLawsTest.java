@@ -249,7 +249,10 @@ class BalanceLawsTest {
                 double passengersKg = (40 + (int) seed % 90) * 84;
                 near(distribution.zoneKg().sum(), passengersKg, 1e-8, seed);
                 near(distribution.holdKg().sum(), 3000, 1e-8, seed);
-                assertThat(distribution.assumed()).isTrue();
+                assertThat(distribution.passengersAssumed())
+                        .isEqualTo(totals.type().cabin().zones().size() > 1);
+                assertThat(distribution.holdsAssumed())
+                        .isEqualTo(totals.type().holds().size() > 1);
             });
         }
     }

@@ -16,6 +16,7 @@ import org.steelyard.model.Crew;
 import org.steelyard.model.CrewRole;
 import org.steelyard.model.CrewStation;
 import org.steelyard.model.MassMoment;
+import org.steelyard.model.MassScheme;
 import org.steelyard.model.Pantry;
 import org.steelyard.model.Tail;
 import org.steelyard.samples.SampleJet;
@@ -23,6 +24,7 @@ import org.steelyard.samples.SampleJet;
 /** Crew of 100 kg each: 2 on the deck at 2 m, 1 jump seat at 4 m; cabin crew 2 at 6 m and 3 at 30 m. */
 class DryOperatingTest {
 
+    private static final MassScheme SCHEME = SampleJet.type().cabin().scheme();
     private static final List<CrewStation> STATIONS = List.of(
             new CrewStation("deck", CrewRole.FLIGHT, 2, 2),
             new CrewStation("front", CrewRole.CABIN, 6, 2),
@@ -48,7 +50,7 @@ class DryOperatingTest {
 
     private static MassMoment crewOnly(int flight, int cabin, OptionalDouble flightKg) {
         Crew crew = new Crew(OptionalInt.of(flight), OptionalInt.of(cabin), flightKg, "");
-        return DryOperating.of(tail(STATIONS, List.of()), crew).minus(MassMoment.at(40_000, 17));
+        return DryOperating.of(tail(STATIONS, List.of()), SCHEME, crew).minus(MassMoment.at(40_000, 17));
     }
 
     @ParameterizedTest
@@ -85,7 +87,7 @@ class DryOperatingTest {
         List<CrewStation> deckOnly = List.of(STATIONS.get(0));
         Crew crew = new Crew(OptionalInt.of(1), OptionalInt.of(1), OptionalDouble.empty(), "");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> DryOperating.of(tail(deckOnly, List.of()), crew))
+                .isThrownBy(() -> DryOperating.of(tail(deckOnly, List.of()), SCHEME, crew))
                 .withMessageContaining("no station for cabin crew");
     }
 
@@ -94,13 +96,14 @@ class DryOperatingTest {
         List<Pantry> pantries =
                 List.of(new Pantry("full", MassMoment.at(500, 20)), new Pantry("dry", MassMoment.at(200, 10)));
         Tail tail = tail(STATIONS, pantries);
-        assertThat(DryOperating.of(tail, pantry("")).massKg()).isEqualTo(40_500);
-        assertThat(DryOperating.of(tail, pantry("dry"))).isEqualTo(new MassMoment(40_200, 682_000));
-        assertThat(DryOperating.of(tail, pantry("full")).momentKgM()).isEqualTo(690_000);
-        assertThat(DryOperating.of(tail(STATIONS, List.of()), pantry("")).massKg())
+        assertThat(DryOperating.of(tail, SCHEME, pantry("")).massKg()).isEqualTo(40_500);
+        assertThat(DryOperating.of(tail, SCHEME, pantry("dry"))).isEqualTo(new MassMoment(40_200, 682_000));
+        assertThat(DryOperating.of(tail, SCHEME, pantry("full")).momentKgM()).isEqualTo(690_000);
+        assertThat(DryOperating.of(tail(STATIONS, List.of()), SCHEME, pantry(""))
+                        .massKg())
                 .isEqualTo(40_000);
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> DryOperating.of(tail, pantry("none")))
+                .isThrownBy(() -> DryOperating.of(tail, SCHEME, pantry("none")))
                 .withMessageContaining("no pantry 'none'");
     }
 

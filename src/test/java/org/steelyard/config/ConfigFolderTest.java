@@ -112,6 +112,8 @@ class ConfigFolderTest {
                         "airframes/example.yaml: the file is empty (expected keys and values as the README of the folder shows them)",
                         "columns/example.yaml: the file is empty (expected keys and values as the README of the folder"
                                 + " shows them)",
+                        "columns/items.yaml: the file is empty (expected keys and values as the README of the folder"
+                                + " shows them)",
                         "fleet.csv: the file is empty (expected a line of headings and a line for each entry)",
                         "policy.yaml: the file is empty (expected keys and values as the README of the folder shows"
                                 + " them)",
@@ -200,11 +202,12 @@ class ConfigFolderTest {
                 .containsExactly(
                         "airframes/example.yaml",
                         "columns/example.yaml",
+                        "columns/items.yaml",
                         "fleet.csv",
                         "policy.yaml",
                         "standard-masses.yaml",
                         "types/example.yaml");
-        assertThat(loaded().sources().get(2).sha256())
+        assertThat(loaded().sources().get(3).sha256())
                 .isEqualTo("c88bc749b0c09cc7927d21c5e026914963dd36b4441b482e2207a0026789e7c6");
     }
 

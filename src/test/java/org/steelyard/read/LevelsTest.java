@@ -118,14 +118,34 @@ class LevelsTest {
     }
 
     @Test
-    void aTotalWithoutPartsCannotStandBesideOtherLoadByPlace() throws IOException {
-        assertThat(messages(withFuel("Pax A=10", "Load=300", "Infants=1")))
-                .containsExactly(
-                        "Infants: infants in total, but other load by place"
-                                + " (value '1'; expected infants by zone, or everything in total)",
-                        "Load: baggage and cargo in total, but other load by place"
-                                + " (value '300'; expected mass by hold, or everything in total)");
+    void passengersAndHoldsAreEachByPlaceOrInTotal() throws IOException {
+        Load.ByZone byZone = (Load.ByZone) load(withFuel("Pax A=10", "Load=300", "Bags=4"));
+        assertThat(byZone.zones().get(0).passengers()).isEqualTo(Passengers.adults(10));
+        assertThat(byZone.hold()).isEqualTo(new HoldLoad(300, 4));
+        Load.ByHold byHold = (Load.ByHold) load(withFuel("Pax=50", "Infants=1", "Pax kg=4100", "Hold 2=300"));
+        assertThat(byHold.passengers()).isEqualTo(new Passengers(0, 0, 50, 0, 1));
+        assertThat(byHold.passengersKg()).hasValue(4100);
+        assertThat(byHold.holds()).containsExactly(HoldLoad.EMPTY, new HoldLoad(300, 0), HoldLoad.EMPTY);
         assertThat(load(withFuel("Pax A=10", "Load=0"))).isInstanceOf(Load.ByPlace.class);
+        assertThat(load(withFuel("Pax=0", "Hold 1=10"))).isInstanceOf(Load.ByPlace.class);
+    }
+
+    @Test
+    void infantsInTotalWithoutMassOfTheirOwnCountAmongThePassengersByZone() throws IOException {
+        Load.ByPlace load = (Load.ByPlace) load(withFuel("Pax B=10", "Infants=2"));
+        assertThat(load.zones().get(1).passengers()).isEqualTo(new Passengers(0, 0, 10, 0, 2));
+        assertThat(messages(withFuel("Pax B=0", "Infants=2")))
+                .containsExactly("Infants: infants, but nobody on a seat (value '2'; expected a blank cell or 0)");
+    }
+
+    @Test
+    void aTotalCannotStandBesideOtherFiguresByPlaceOfTheSamePart() throws IOException {
+        assertThat(messages(withFuel("Pax A=10", "Pax kg=900", "Bags 2=3", "Load=300")))
+                .containsExactly(
+                        "Pax kg: passengers' mass in total, but other figures of the same load by place"
+                                + " (value '900'; expected passengers' mass by zone, or everything in total)",
+                        "Load: baggage and cargo in total, but other figures of the same load by place"
+                                + " (value '300'; expected mass by hold, or everything in total)");
     }
 
     @Test

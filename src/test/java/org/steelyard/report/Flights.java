@@ -357,7 +357,13 @@ public final class Flights {
                     takeoff,
                     Optional.of(landing),
                     Optional.of(new Distribution(
-                            Amounts.of(50, 40), Amounts.of(4200, 3360), Amounts.of(1200), OptionalInt.of(90), false)),
+                            Amounts.of(50, 40),
+                            Amounts.of(4200, 3360),
+                            Amounts.of(4200 * 12, 3360 * 22),
+                            Amounts.of(1200),
+                            OptionalInt.of(90),
+                            false,
+                            false)),
                     Optional.of(new FuelBalance(
                             Amounts.of(8200),
                             Amounts.of(8000),

@@ -1,0 +1,135 @@
+package org.steelyard.read;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import org.steelyard.model.AircraftType;
+import org.steelyard.model.ColumnMap;
+import org.steelyard.model.SourceForm;
+
+/**
+ * The load items of a season by flight, summed up in a first pass over the files of items. An item and a flight belong
+ * together where flight, date and tail are the same, as far as the items have them. What is held grows with the flights
+ * that have items and the places that these name, not with the items.
+ */
+public final class ItemBook {
+
+    /** No items. */
+    public static final ItemBook NONE = new ItemBook();
+
+    private static final int FIRST_PASS_ROWS = 1000;
+
+    private final Map<String, FlightItems> flights = new HashMap<>();
+    private final Set<FlightKey> keys = new HashSet<>();
+    private final Set<Path> files = new HashSet<>();
+    private final ItemPlaces places = new ItemPlaces();
+    private final Map<String, ItemPlan> plans = new ConcurrentHashMap<>();
+
+    private ItemBook() {}
+
+    /**
+     * Reads the files of items among others.
+     *
+     * @param paths files of a season
+     * @param options heading maps and the like; without a map of items no file is opened
+     * @param tails the fleet
+     * @return their items; what is wrong with a row or file is said when it is read as one of the season
+     */
+    public static ItemBook gather(List<Path> paths, ReadOptions options, Tails tails) {
+        ItemBook book = new ItemBook();
+        if (options.maps().stream().anyMatch(map -> map.form() == SourceForm.ITEMS)) {
+            for (Path path : paths) {
+                book.gather(path, options, tails);
+            }
+        }
+        return book;
+    }
+
+    private void gather(Path path, ReadOptions options, Tails tails) {
+        if (!mayBeOfItems(path, options)) {
+            return;
+        }
+        try (SourceFile source = SourceFile.open(path, options, tails)) {
+            if (source.map().map(ColumnMap::form).orElse(SourceForm.FLIGHTS) != SourceForm.ITEMS) {
+                return;
+            }
+            files.add(path);
+            Optional<RawRows> batch = source.nextBatch(FIRST_PASS_ROWS);
+            while (batch.isPresent()) {
+                if (batch.get().parser() instanceof ItemParser parser) {
+                    batch.get().rows().forEach(row -> parser.gather(row, this));
+                }
+                batch = source.nextBatch(FIRST_PASS_ROWS);
+            }
+        }
+    }
+
+    /** Whether a map of items comes into question by the name of the file. */
+    private static boolean mayBeOfItems(Path path, ReadOptions options) {
+        try {
+            return MapChoice.candidates(options, SeasonFolder.nameOf(path)).stream()
+                    .anyMatch(map -> map.form() == SourceForm.ITEMS);
+        } catch (SourceFault e) {
+            return false;
+        }
+    }
+
+    /**
+     * The files of a season in the order in which they are to be read.
+     *
+     * @param paths the files
+     * @return those of flights first, which claim their items, and those of items after them; else in the same order
+     */
+    public List<Path> inOrder(List<Path> paths) {
+        List<Path> ordered = new ArrayList<>(paths);
+        ordered.sort(Comparator.comparing(files::contains));
+        return ordered;
+    }
+
+    /** Whether there are no items at all. */
+    public boolean isEmpty() {
+        return flights.isEmpty();
+    }
+
+    /** How many flights have items. */
+    public int flights() {
+        return flights.size();
+    }
+
+    /** What the places of a type are to items. */
+    ItemPlan plan(AircraftType type) {
+        return plans.computeIfAbsent(type.id(), id -> new ItemPlan(type));
+    }
+
+    ItemPlaces places() {
+        return places;
+    }
+
+    /** The sums of a flight, made if they are not there. */
+    FlightItems of(FlightKey key, String text) {
+        keys.add(key);
+        return flights.computeIfAbsent(text, added -> new FlightItems(places));
+    }
+
+    Optional<FlightItems> find(String key) {
+        return Optional.ofNullable(flights.get(key));
+    }
+
+    /** The items of a row's flight, by every combination of columns that files of items have. */
+    List<FlightItems> find(RawRow row, BoundColumns columns, Tails tails) {
+        List<FlightItems> found = new ArrayList<>(1);
+        for (FlightKey key : FlightKey.ALL) {
+            if (keys.contains(key)) {
+                key.of(row, columns, tails).flatMap(this::find).ifPresent(found::add);
+            }
+        }
+        return found;
+    }
+}

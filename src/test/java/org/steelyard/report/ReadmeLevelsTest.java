@@ -1,0 +1,42 @@
+package org.steelyard.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.steelyard.model.HoldLoad;
+import org.steelyard.model.Load;
+import org.steelyard.model.MassMoment;
+import org.steelyard.model.Passengers;
+
+/** The README's table of levels names what {@code flights.csv} calls them. */
+class ReadmeLevelsTest {
+
+    @Test
+    void everyLevelStandsInTheTable() throws IOException {
+        List<String> levels = new ArrayList<>();
+        for (String line : Files.readAllLines(Path.of("README.md"), StandardCharsets.UTF_8)) {
+            String[] cells = line.split("\\|", -1);
+            if (line.startsWith("| `") && cells.length == 5) {
+                levels.add(cells[1].replace("`", "").strip());
+            }
+        }
+        List<Load> loads = List.of(
+                new Load.ByPlace(List.of(), List.of()),
+                new Load.ByZone(List.of(), HoldLoad.EMPTY),
+                new Load.ByHold(Passengers.NONE, OptionalDouble.empty(), List.of()),
+                new Load.Totals(Passengers.NONE, OptionalDouble.empty(), HoldLoad.EMPTY),
+                new Load.ZeroFuelGiven(MassMoment.at(1, 1)),
+                new Load.TakeoffGiven(MassMoment.at(1, 1)));
+        assertThat(loads).hasSameSizeAs(Load.class.getPermittedSubclasses());
+        assertThat(levels)
+                .containsExactlyElementsOf(
+                        loads.stream().map(FlightFigures::inputLevel).toList());
+    }
+}
