@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param charset name of the text encoding; blank to go by the byte order mark, and UTF-8 without one
  * @param delimiter character between cells; empty to find it in the heading line
  * @param decimalComma whether numbers are written with a decimal comma
+ * @param grouping what stands between groups of three digits
  * @param unknownColumns what becomes of columns without a rule
  * @param columns rules, each heading once
  */
@@ -21,6 +22,7 @@ public record ColumnMap(
         String charset,
         Optional<Character> delimiter,
         boolean decimalComma,
+        DigitGrouping grouping,
         UnknownColumns unknownColumns,
         List<ColumnRule> columns) {
 
@@ -35,7 +37,8 @@ public record ColumnMap(
     /**
      * Checks the rules.
      *
-     * @throws IllegalArgumentException if the name is blank or there is no rule
+     * @throws IllegalArgumentException if the name is blank, there is no rule, or one sign would both group digits and
+     *     part decimals
      */
     public ColumnMap {
         Require.text("map name", name);
@@ -43,7 +46,32 @@ public record ColumnMap(
         Objects.requireNonNull(charset);
         Objects.requireNonNull(delimiter);
         Objects.requireNonNull(unknownColumns);
+        Require.that(
+                !grouping.isSign(decimalComma ? ',' : '.'),
+                "the sign between groups of digits must not be the decimal sign");
         columns = List.copyOf(columns);
         Require.that(!columns.isEmpty(), "a heading map needs at least one column");
+    }
+
+    /**
+     * A map of numbers without grouping.
+     *
+     * @param name name of the map
+     * @param filePatterns names of files that it is for; may be empty
+     * @param charset name of the text encoding; may be blank
+     * @param delimiter character between cells; empty to find it
+     * @param decimalComma whether numbers are written with a decimal comma
+     * @param unknownColumns what becomes of columns without a rule
+     * @param columns rules, each heading once
+     */
+    public ColumnMap(
+            String name,
+            List<String> filePatterns,
+            String charset,
+            Optional<Character> delimiter,
+            boolean decimalComma,
+            UnknownColumns unknownColumns,
+            List<ColumnRule> columns) {
+        this(name, filePatterns, charset, delimiter, decimalComma, DigitGrouping.NONE, unknownColumns, columns);
     }
 }

@@ -1,6 +1,6 @@
 package org.steelyard.read;
 
-import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -47,10 +47,15 @@ record Binding(
         Map<String, ColumnRule> rules = HeadingRow.rules(map);
         for (int i = 0; i < headings.size(); i++) {
             String heading = headings.get(i);
-            Optional<ColumnRule> rule =
-                    Optional.ofNullable(rules.get(Blanks.fold(heading))).or(() -> unknownColumn(map, heading));
+            Optional<ColumnRule> rule = HeadingRow.rule(rules, heading).or(() -> unknownColumn(map, heading));
+            HeadingRow.unitFault(rules, heading).ifPresent(fault -> problems.add(name.problem(
+                    row.number(), ProblemCode.BAD_HEADING, fault, heading, "the heading and its unit, as Fuel (kg)")));
             if (rule.isPresent() && rule.get().field() != Field.IGNORED) {
-                columns.add(BoundColumn.of(columns.size(), i, heading, rule.get()));
+                BoundColumn column = BoundColumn.of(columns.size(), i, heading, rule.get());
+                columns.add(column);
+                if (column.dates().filter(DateFormat::hasTime).isPresent()) {
+                    columns.add(BoundColumn.of(columns.size(), i, heading, carried(heading)));
+                }
             } else if (rule.isEmpty() && !heading.isEmpty()) {
                 leftOut.add(heading);
             }
@@ -67,9 +72,12 @@ record Binding(
 
     private static Optional<ColumnRule> unknownColumn(ColumnMap map, String heading) {
         return map.unknownColumns() == ColumnMap.UnknownColumns.KEEP && !heading.isEmpty()
-                ? Optional.of(
-                        new ColumnRule(heading, Field.EXTRA, "", PassengerCategory.ADULT, ColumnUnit.NONE, "", false))
+                ? Optional.of(carried(heading))
                 : Optional.empty();
+    }
+
+    private static ColumnRule carried(String heading) {
+        return new ColumnRule(heading, Field.EXTRA, "", PassengerCategory.ADULT, ColumnUnit.NONE, "", false);
     }
 
     private static List<InputProblem> repeated(List<String> headings, RawRow row, TableName name) {
@@ -118,9 +126,9 @@ record Binding(
         }
         for (BoundColumn column : columns.all()) {
             if (row.kind(column.index()) == CellKind.DATE && column.dates().isPresent()) {
-                Optional<LocalDate> date = CellParser.storedDate(row.cell(column.index()));
-                date.ifPresent(
-                        day -> cells.set(column.index(), column.dates().get().format(day)));
+                Optional<LocalDateTime> stored = CellParser.storedDateTime(row.cell(column.index()));
+                stored.ifPresent(
+                        time -> cells.set(column.index(), column.dates().get().format(time)));
             }
         }
         return cells;

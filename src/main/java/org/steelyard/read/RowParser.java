@@ -97,7 +97,7 @@ public final class RowParser {
         this.name = name;
         this.binding = binding;
         this.tails = tails;
-        this.cells = new CellParser(binding.map().decimalComma());
+        this.cells = new CellParser(binding.map());
         List<BoundColumn> columns = binding.columns().all();
         this.unknownType = TypePlan.unknownType(columns.size());
         for (AircraftType type : tails.types()) {
