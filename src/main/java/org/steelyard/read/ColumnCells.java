@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.ObjIntConsumer;
 import java.util.function.Predicate;
 
 /** The filled cells of one column, and how many of them are of some kind. */
@@ -38,6 +39,11 @@ final class ColumnCells {
 
     Set<Cell> distinct() {
         return counts.keySet();
+    }
+
+    /** Every distinct cell with how often it stands there. */
+    void each(ObjIntConsumer<Cell> consumer) {
+        counts.forEach(consumer::accept);
     }
 
     int count(Predicate<Cell> fits) {

@@ -2,6 +2,7 @@ package org.steelyard.read;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,6 +27,10 @@ record DatePatterns(String pattern, int fitting, Optional<String> rival) {
     private static final int FIRST_YEAR = 1950;
 
     private static final int LOOK = 12;
+
+    /** A year of two digits might be a day: it is one only if all flights lie within so many years. */
+    private static final int MOST_YEARS = 3;
+
     private static final int LAST_YEAR = 2099;
 
     static DatePatterns of(ColumnCells cells) {
@@ -59,9 +64,19 @@ record DatePatterns(String pattern, int fitting, Optional<String> rival) {
             return;
         }
         int fitting = fitting(pattern, cells);
-        if (fitting > 0) {
+        boolean shortYear = pattern.contains("uu") && !pattern.contains("uuuu");
+        if (fitting > 0 && (!shortYear || years(format, cells) <= MOST_YEARS)) {
             found.add(new DatePatterns(pattern, fitting, Optional.empty()));
         }
+    }
+
+    /** How many years apart the first and the last date lie. */
+    private static int years(DateFormat format, ColumnCells cells) {
+        IntSummaryStatistics years = new IntSummaryStatistics();
+        for (ColumnCells.Cell cell : cells.distinct()) {
+            date(format, cell).ifPresent(day -> years.accept(day.getYear()));
+        }
+        return years.getMax() - years.getMin();
     }
 
     private static int fitting(String pattern, ColumnCells cells) {

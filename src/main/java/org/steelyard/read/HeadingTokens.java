@@ -1,6 +1,5 @@
 package org.steelyard.read;
 
-import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -24,6 +23,9 @@ final class HeadingTokens {
             List.of("c.g.", " cg "),
             List.of("c of g", " cg "),
             List.of("flight deck", " cockpit "));
+
+    private static final String ACCENTED = "àáâãäåçèéêëìíîïñòóôõöùúûüýÿ";
+    private static final String PLAIN = "aaaaaaceeeeiiiinooooouuuuyy";
 
     private final Set<String> words;
 
@@ -52,7 +54,12 @@ final class HeadingTokens {
     }
 
     private static String withoutAccents(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
+        StringBuilder plain = new StringBuilder(text.length());
+        for (int i = 0; i < text.length(); i++) {
+            int accented = ACCENTED.indexOf(text.charAt(i));
+            plain.append(accented < 0 ? text.charAt(i) : PLAIN.charAt(accented));
+        }
+        return plain.toString();
     }
 
     boolean has(String... any) {

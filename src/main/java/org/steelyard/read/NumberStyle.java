@@ -23,11 +23,11 @@ record NumberStyle(boolean decimalComma, DigitGrouping grouping, boolean sure, S
     static NumberStyle of(Collection<ColumnCells> columns, Optional<Boolean> decided) {
         Tally tally = new Tally();
         for (ColumnCells column : columns) {
-            for (ColumnCells.Cell cell : column.distinct()) {
+            column.each((cell, times) -> {
                 if (cell.kind() == CellKind.TEXT) {
-                    tally.add(WrittenCell.of(cell.text()).number());
+                    tally.add(WrittenCell.of(cell.text()).number(), times);
                 }
-            }
+            });
         }
         return tally.style(decided);
     }
@@ -43,15 +43,34 @@ record NumberStyle(boolean decimalComma, DigitGrouping grouping, boolean sure, S
                 : Numbers.parse(Grouping.without(text, decimal, grouping), decimal, false);
     }
 
+    /** Cells of one kind: how many, and the first of them. */
+    private static final class Votes {
+
+        private String first = "";
+        private int count;
+
+        void add(String text, int times) {
+            first = count == 0 ? text : first;
+            count += times;
+        }
+
+        boolean any() {
+            return count > 0;
+        }
+    }
+
     private static final class Tally {
 
-        private String comma = "";
-        private String point = "";
-        private String either = "";
-        private String bothCommaAndPoint = "";
+        /** A sign that stands in fewer of the cells than this part is a slip. */
+        private static final double SLIPS = 0.1;
+
+        private final Votes comma = new Votes();
+        private final Votes point = new Votes();
+        private final Votes either = new Votes();
+        private final Votes grouped = new Votes();
         private DigitGrouping blanks = DigitGrouping.NONE;
 
-        void add(String text) {
+        void add(String text, int times) {
             Matcher parts = NUMBER.matcher(text);
             if (!parts.matches()) {
                 return;
@@ -60,62 +79,61 @@ record NumberStyle(boolean decimalComma, DigitGrouping grouping, boolean sure, S
             String decimal = parts.group(3) == null ? "" : parts.group(3);
             boolean mark = group.equals(",") || group.equals(".");
             if (!group.isEmpty() && !mark) {
-                blanks = DigitGrouping.APOSTROPHE.isSign(group.charAt(0))
-                        ? DigitGrouping.APOSTROPHE
-                        : DigitGrouping.BLANK;
+                boolean apostrophe = DigitGrouping.APOSTROPHE.isSign(group.charAt(0));
+                blanks = apostrophe ? DigitGrouping.APOSTROPHE : DigitGrouping.BLANK;
             }
             if (!decimal.isEmpty()) {
-                decimal(decimal, text);
-                bothCommaAndPoint = mark ? text : bothCommaAndPoint;
+                decimal(decimal).add(text, times);
+                if (mark) {
+                    grouped.add(text, times);
+                }
             } else if (mark) {
-                group(group, text);
+                group(group, text, times);
             }
         }
 
-        private void decimal(String sign, String text) {
-            if (sign.equals(",")) {
-                comma = text;
-            } else {
-                point = text;
-            }
+        private Votes decimal(String sign) {
+            return sign.equals(",") ? comma : point;
         }
 
         /** One sign before three digits may be either; several can only be between groups. */
-        private void group(String sign, String text) {
-            if (text.indexOf(sign) != text.lastIndexOf(sign)) {
-                decimal(sign.equals(",") ? "." : ",", text);
-                bothCommaAndPoint = text;
+        private void group(String sign, String text, int times) {
+            if (text.indexOf(sign) == text.lastIndexOf(sign)) {
+                either.add(text, times);
             } else {
-                either = text;
+                decimal(sign.equals(",") ? "." : ",").add(text, times);
+                grouped.add(text, times);
             }
         }
 
         NumberStyle style(Optional<Boolean> decided) {
-            boolean isComma = decided.orElse(!comma.isEmpty() && point.isEmpty());
-            boolean contradict = !comma.isEmpty() && !point.isEmpty();
-            boolean grouped = !bothCommaAndPoint.isEmpty() || (!either.isEmpty() && isGroup(either, isComma));
-            DigitGrouping mark = isComma ? DigitGrouping.POINT : DigitGrouping.COMMA;
-            DigitGrouping grouping = grouped ? mark : blanks;
-            boolean unclear = !either.isEmpty() && comma.isEmpty() && point.isEmpty();
+            int more = Math.max(comma.count, point.count);
+            int fewer = Math.min(comma.count, point.count);
+            boolean contradict = fewer > SLIPS * more;
+            boolean unclear = either.any() && more == 0;
+            boolean isComma = decided.orElse(comma.count > point.count);
             boolean sure = decided.isPresent() || !(contradict || unclear);
-            return new NumberStyle(isComma, grouping, sure, why(contradict, unclear, isComma));
+            return new NumberStyle(isComma, grouping(isComma, fewer > 0), sure, why(contradict, unclear, isComma));
         }
 
-        private static boolean isGroup(String text, boolean isComma) {
-            return text.indexOf(isComma ? '.' : ',') >= 0;
+        /** Where a sign stands both for decimals and, perhaps, between groups, no grouping is declared. */
+        private DigitGrouping grouping(boolean isComma, boolean slips) {
+            DigitGrouping mark = isComma ? DigitGrouping.POINT : DigitGrouping.COMMA;
+            boolean alone = either.any() && !slips && mark.isSign(either.first.replaceAll("[-+\\d]", "").charAt(0));
+            return (grouped.any() && !slips) || alone ? mark : blanks;
         }
 
         private String why(boolean contradict, boolean unclear, boolean isComma) {
             if (contradict) {
-                return "'" + comma + "' and '" + point + "' are written in two ways";
+                return "'" + comma.first + "' and '" + point.first + "' are written in two ways";
             }
             if (unclear) {
-                return "'" + either + "' may have a decimal sign or a group of three digits";
+                return "'" + either.first + "' may have a decimal sign or a group of three digits";
             }
-            if (isComma) {
-                return comma.isEmpty() ? "" : "decimal comma as in '" + comma + "'";
-            }
-            return point.isEmpty() ? "" : "decimal point as in '" + point + "'";
+            Votes with = isComma ? comma : point;
+            Votes against = isComma ? point : comma;
+            String slips = against.any() ? "; not so in " + against.count + ": '" + against.first + "'" : "";
+            return with.any() ? "decimal " + (isComma ? "comma" : "point") + " as in '" + with.first + "'" + slips : "";
         }
     }
 }

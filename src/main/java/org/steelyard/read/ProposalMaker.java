@@ -290,13 +290,18 @@ final class ProposalMaker {
 
     private ProposedColumn trim(ColumnVerdict verdict, ColumnCells column) {
         int worded = column.count(cell -> TrimText.isInWords(cell.text()));
-        if (worded == column.filled() && worded > 0) {
+        if (request.trimUnit().isEmpty() && worded != column.filled()) {
+            questions.add("Which way do the numbers of '" + verdict.heading()
+                    + "' without UP or DN count? Say --trim nose-up or --trim nose-down.");
+        }
+        if (request.trimUnit().isEmpty() && worded > 0) {
             return verdict.judge(
-                    verdict.rule(Field.RECORDED_TRIM, ColumnUnit.IN_CELL), "trims with UP or DN", cell -> true, "trims");
+                    verdict.rule(Field.RECORDED_TRIM, ColumnUnit.IN_CELL),
+                    "trims with UP or DN",
+                    cell -> TrimText.isInWords(cell.text()),
+                    "trims with UP or DN");
         }
         if (request.trimUnit().isEmpty()) {
-            questions.add("Which way do the numbers of '" + verdict.heading()
-                    + "' count? Say --trim nose-up or --trim nose-down.");
             return verdict.doubtful("trims without UP or DN: nothing says which way they count");
         }
         return verdict.judge(

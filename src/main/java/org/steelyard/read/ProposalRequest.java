@@ -20,11 +20,15 @@ public record ProposalRequest(
         Optional<Boolean> decimalComma,
         Optional<ColumnUnit> trimUnit) {
 
-    /** Checks that nothing is missing. */
+    /**
+     * Checks the choices.
+     *
+     * @throws IllegalArgumentException if the pattern of the dates is none
+     */
     public ProposalRequest {
         Objects.requireNonNull(mapName);
         Objects.requireNonNull(sheet);
-        Objects.requireNonNull(dates);
+        dates.ifPresent(DateFormat::new);
         Objects.requireNonNull(decimalComma);
         Objects.requireNonNull(trimUnit);
     }

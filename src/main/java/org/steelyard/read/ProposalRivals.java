@@ -22,23 +22,26 @@ final class ProposalRivals {
     List<ProposedColumn> settled() {
         Map<String, ProposedColumn> chosen = new HashMap<>();
         for (ProposedColumn column : columns) {
-            if (meansSomething(column)) {
+            if (meansSomething(column) && !isTotalOfCategories(column.rule())) {
                 chosen.merge(meaning(column.rule()), column, ProposalRivals::surer);
             }
         }
         List<ProposedColumn> settled = new ArrayList<>();
         for (ProposedColumn column : columns) {
-            ProposedColumn other = meansSomething(column) ? chosen.get(meaning(column.rule())) : column;
-            if (!column.equals(other)) {
-                settled.add(ColumnVerdict.leftOut(column, "'" + other.heading() + "' means the same already"));
-            } else if (isTotalOfCategories(column.rule())) {
-                settled.add(ColumnVerdict.leftOut(
-                        column, "columns count the passengers by category already, and would be added to it"));
-            } else {
-                settled.add(column);
-            }
+            settled.add(settled(column, chosen));
         }
         return settled;
+    }
+
+    private ProposedColumn settled(ProposedColumn column, Map<String, ProposedColumn> chosen) {
+        if (meansSomething(column) && isTotalOfCategories(column.rule())) {
+            return ColumnVerdict.leftOut(
+                    column, "columns count the passengers by category already, and would be added to it");
+        }
+        ProposedColumn other = meansSomething(column) ? chosen.get(meaning(column.rule())) : column;
+        return column.equals(other)
+                ? column
+                : ColumnVerdict.leftOut(column, "'" + other.heading() + "' means the same already");
     }
 
     private static boolean meansSomething(ProposedColumn column) {
