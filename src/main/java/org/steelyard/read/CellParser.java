@@ -239,7 +239,7 @@ final class CellParser {
                 ? TrimText.parse(text, decimal)
                 : numberIn(text, kind == CellKind.NUMBER);
         String example = decimal == ',' ? "0,2 UP" : "0.2 UP";
-        if (!words && column.rule().unit() == ColumnUnit.IN_CELL && !Double.isNaN(value)) {
+        if (!words && column.rule().unit() == ColumnUnit.IN_CELL && value != 0 && !Double.isNaN(value)) {
             draft.fault(
                     column,
                     ProblemCode.UNKNOWN_UNIT,

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.ColumnMap;
 import org.steelyard.model.ColumnRule;
@@ -290,7 +291,8 @@ final class ProposalMaker {
 
     private ProposedColumn trim(ColumnVerdict verdict, ColumnCells column) {
         int worded = column.count(cell -> TrimText.isInWords(cell.text()));
-        if (request.trimUnit().isEmpty() && worded != column.filled()) {
+        Predicate<ColumnCells.Cell> plain = cell -> TrimText.isInWords(cell.text()) || number(cell) == 0;
+        if (request.trimUnit().isEmpty() && column.count(plain) != column.filled()) {
             questions.add("Which way do the numbers of '" + verdict.heading()
                     + "' without UP or DN count? Say --trim nose-up or --trim nose-down.");
         }
@@ -298,7 +300,7 @@ final class ProposalMaker {
             return verdict.judge(
                     verdict.rule(Field.RECORDED_TRIM, ColumnUnit.IN_CELL),
                     "trims with UP or DN",
-                    cell -> TrimText.isInWords(cell.text()),
+                    plain,
                     "trims with UP or DN");
         }
         if (request.trimUnit().isEmpty()) {

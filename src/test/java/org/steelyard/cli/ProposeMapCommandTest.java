@@ -103,16 +103,19 @@ class ProposeMapCommandTest {
 
     @ParameterizedTest
     @CsvSource({
-        "season-2026-05.csv, house, 450",
-        "ledger-2026-08.xlsx, ledger, 500",
-        "club-2026.csv, club, 150",
+        "season-2026-05.csv, house, 450, nose-up",
+        "ledger-2026-08.xlsx, ledger, 500,",
+        "club-2026.csv, club, 150,",
     })
-    void aDraftedMapReadsTheSameFlightsAsTheMapThatIsThere(String name, String shipped, int fewest) {
+    void aDraftedMapReadsTheSameFlightsAsTheMapThatIsThere(String name, String shipped, int fewest, String trim) {
         Path file = DEMO.resolve(name);
         Path map = config.resolve("columns/drafted.yaml");
-        int exit = run(
-                "propose-map", file.toString(), "-c", config.toString(), "--name", "drafted", "--trim", "nose-up",
-                "--write", map.toString());
+        List<String> arguments = new ArrayList<>(List.of(
+                "propose-map", file.toString(), "-c", config.toString(), "--name", "drafted", "--write", map.toString()));
+        if (trim != null) {
+            arguments.addAll(List.of("--trim", trim));
+        }
+        int exit = run(arguments.toArray(String[]::new));
         assertThat(err.toString()).isEmpty();
         assertThat(exit).isZero();
         assertThat(out.toString()).doesNotContain("To decide:").doesNotContain("Left out until");
@@ -124,13 +127,12 @@ class ProposeMapCommandTest {
         assertThat(drafted.rejected()).isNotEmpty().isEqualTo(expected.rejected());
     }
 
-    @ParameterizedTest
-    @CsvSource({"season-2026-05.csv, trim set", "ledger-2026-08.xlsx, Trim"})
-    void withoutAWordOnTheSignOfTrimsThatIsTheOnlyColumnThatNeedsAPerson(String name, String heading) {
-        assertThat(run("propose-map", DEMO.resolve(name).toString(), "-c", config.toString())).isZero();
+    @Test
+    void withoutAWordOnTheSignOfTrimsThatIsTheOnlyColumnThatNeedsAPerson() {
+        String file = DEMO.resolve("season-2026-05.csv").toString();
+        assertThat(run("propose-map", file, "-c", config.toString())).isZero();
         assertThat(out.toString())
-                .contains("To decide:\n  - Which way do the numbers of '" + heading
-                        + "' without UP or DN count? Say --trim nose-up or --trim nose-down.\n\nNothing is written");
+                .contains("To decide:\n  - Which way do the numbers of 'trim set' without UP or DN count? Say --trim nose-up or --trim nose-down.\n\nNothing is written");
     }
 
     @Test
