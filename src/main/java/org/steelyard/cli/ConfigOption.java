@@ -19,9 +19,19 @@ final class ConfigOption {
             description = "Aircraft types, fleet, standard masses, policy and heading maps (${DEFAULT-VALUE}).")
     private Path folder;
 
+    /** Where the configuration lies. */
+    Path folder() {
+        return folder;
+    }
+
+    /** Reads the folder, faults and all. */
+    ConfigResult read() {
+        return ConfigFolder.load(folder);
+    }
+
     /** Loads the folder, or tells all its faults at once. */
     Configuration load() throws CannotException {
-        ConfigResult result = ConfigFolder.load(folder);
+        ConfigResult result = read();
         if (result instanceof ConfigResult.Loaded loaded) {
             return loaded.configuration();
         }

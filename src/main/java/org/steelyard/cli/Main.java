@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             SetCommand.class,
             CardsCommand.class,
+            CheckConfigCommand.class,
             AuditCommand.class,
             FitScaleCommand.class,
             EstimateScaleCommand.class,

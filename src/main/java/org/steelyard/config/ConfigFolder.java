@@ -52,7 +52,7 @@ public final class ConfigFolder {
     static ConfigResult load(Path folder, Faults faults) {
         if (!Files.isDirectory(folder)) {
             faults.add(folder.toString().replace('\\', '/'), "the folder is missing", "a configuration folder");
-            return new ConfigResult.Faulty(faults.sorted());
+            return new ConfigResult.Faulty(faults.sorted(), List.of());
         }
         return new ConfigFolder(folder, faults).read();
     }
@@ -64,7 +64,7 @@ public final class ConfigFolder {
         Map<String, Airframe> airframes = airframes(types);
         List<ColumnMap> maps = maps(types);
         if (!faults.isEmpty()) {
-            return new ConfigResult.Faulty(faults.sorted());
+            return new ConfigResult.Faulty(faults.sorted(), files.sources());
         }
         return new ConfigResult.Loaded(new Configuration(
                 new TreeMap<>(types.values()),
