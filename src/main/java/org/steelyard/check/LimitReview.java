@@ -12,7 +12,6 @@ import org.steelyard.model.CgRange;
 import org.steelyard.model.Envelope;
 import org.steelyard.model.LimitPoint;
 import org.steelyard.model.Phase;
-import org.steelyard.model.TrimPoint;
 import org.steelyard.model.TrimScale;
 import org.steelyard.model.TrimTable;
 
@@ -131,7 +130,7 @@ final class LimitReview {
         if (scale.law() instanceof TrimTable table) {
             masses(about, table, envelope);
         }
-        band(about, scale, Math.max(from, covered.fromPercentMac()), Math.min(to, covered.toPercentMac()), envelope);
+        band(about, scale, envelope);
         steps(about, scale);
     }
 
@@ -150,31 +149,26 @@ final class LimitReview {
         }
     }
 
-    /** The settings that the scale asks for at the ends of the envelope, against what is permitted. */
-    private void band(String about, TrimScale scale, double from, double to, Envelope envelope) {
-        for (double massKg : List.of(envelope.minMassKg(), envelope.maxMassKg())) {
-            List<TrimPoint> points = scale.law().pointsAt(massKg);
-            if (points.isEmpty() || from >= to) {
-                continue;
-            }
-            OptionalDouble most = scale.law().trimUnitsAt(from, massKg);
-            OptionalDouble least = scale.law().trimUnitsAt(to, massKg);
-            Optional<String> beyond = beyond(scale, most.orElse(0), least.orElse(0));
-            if (beyond.isPresent()) {
-                remark(about, "%s", beyond.get());
-                return;
-            }
-        }
+    /** The settings that the scale asks for on the limits of the envelope, against what is permitted. */
+    private void band(String about, TrimScale scale, Envelope envelope) {
+        Optional<String> beyond = masses(envelope).stream()
+                .map(massKg -> beyond(scale, envelope, massKg))
+                .flatMap(Optional::stream)
+                .findFirst();
+        beyond.ifPresent(sentence -> remark(about, "%s", sentence));
     }
 
-    private static Optional<String> beyond(TrimScale scale, double mostUnits, double leastUnits) {
-        if (scale.settingFor(mostUnits) > scale.bandHighUnits() + ROUNDING_UNITS) {
-            return Optional.of("asks for " + shown(scale, mostUnits) + " at the forward limit, beyond its band up to "
-                    + shown(scale, scale.bandHighUnits()));
+    private Optional<String> beyond(TrimScale scale, Envelope envelope, double massKg) {
+        OptionalDouble most = scale.law().trimUnitsAt(percent(envelope.forward().armAtM(massKg)), massKg);
+        OptionalDouble least = scale.law().trimUnitsAt(percent(envelope.aft().armAtM(massKg)), massKg);
+        String at = " at " + TypeReview.mass(type, massKg);
+        if (most.isPresent() && scale.settingFor(most.getAsDouble()) > scale.bandHighUnits() + ROUNDING_UNITS) {
+            return Optional.of("asks for " + shown(scale, most.getAsDouble()) + " on the forward limit" + at
+                    + ", beyond its band up to " + shown(scale, scale.bandHighUnits()));
         }
-        return scale.settingFor(leastUnits) < scale.bandLowUnits() - ROUNDING_UNITS
-                ? Optional.of("asks for " + shown(scale, leastUnits) + " at the aft limit, beyond its band from "
-                        + shown(scale, scale.bandLowUnits()))
+        return least.isPresent() && scale.settingFor(least.getAsDouble()) < scale.bandLowUnits() - ROUNDING_UNITS
+                ? Optional.of("asks for " + shown(scale, least.getAsDouble()) + " on the aft limit" + at
+                        + ", beyond its band from " + shown(scale, scale.bandLowUnits()))
                 : Optional.empty();
     }
 

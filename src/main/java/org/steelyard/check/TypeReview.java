@@ -124,11 +124,6 @@ public final class TypeReview {
             remark("fleet", "no tail is of this type");
         }
         for (Tail tail : tails) {
-            double massKg = tail.basic().massKg();
-            if (massKg >= type.limits().maxZeroFuelKg()) {
-                remark(tail.registration(), "its basic mass of %s is not below the maximum zero-fuel mass",
-                        mass(type, massKg));
-            }
             if (type.geometry().index().indexOf(tail.basic()) < 0) {
                 remark(tail.registration(), "its index is below zero; the constant of the index is meant to keep it"
                         + " positive");

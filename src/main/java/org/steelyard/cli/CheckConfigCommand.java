@@ -81,13 +81,14 @@ final class CheckConfigCommand implements Callable<Integer> {
         }
         write(types, configuration, out);
         out.println();
-        out.println(Caution.TEXT);
+        TextTable.wrapped(Caution.TEXT, "", WIDTH).forEach(out::println);
         return ExitCode.FINISHED;
     }
 
     private void files(List<ConfigSource> sources, PrintWriter out) {
         out.println(counted(sources.size(), "file") + " read from " + config.folder() + ":");
-        out.println("  " + String.join(", ", sources.stream().map(ConfigSource::path).toList()));
+        String names = String.join(", ", sources.stream().map(ConfigSource::path).toList());
+        TextTable.wrapped(names, "  ", WIDTH).forEach(out::println);
     }
 
     private static void faults(List<ConfigFault> faults, PrintWriter out) {
@@ -141,7 +142,7 @@ final class CheckConfigCommand implements Callable<Integer> {
         table.rows().forEach(text::row);
         List<String> lines = new ArrayList<>(text.lines("  "));
         if (!table.note().isBlank()) {
-            lines.add("  " + table.note());
+            lines.addAll(TextTable.wrapped(table.note(), "  ", WIDTH));
         }
         return lines;
     }
@@ -149,7 +150,8 @@ final class CheckConfigCommand implements Callable<Integer> {
     private static void remarks(List<TypeRemark> remarks, PrintWriter out) {
         out.println(remarks.isEmpty() ? "Nothing else to remark." : "No fault, but worth a second look:");
         for (TypeRemark remark : remarks) {
-            out.println("  " + remark.about() + ": " + remark.sentence());
+            TextTable.wrapped(remark.about() + ": " + remark.sentence(), "  ", WIDTH)
+                    .forEach(out::println);
         }
     }
 

@@ -43,7 +43,7 @@ final class ProposalText {
         if (!draft.questions().isEmpty()) {
             lines.add("");
             lines.add("To decide:");
-            draft.questions().forEach(question -> lines.add("  - " + question));
+            draft.questions().forEach(question -> lines.addAll(TextTable.wrapped("- " + question, "  ", WIDTH)));
         }
         return lines;
     }
@@ -59,7 +59,8 @@ final class ProposalText {
         if (!why.isEmpty() && !table.isEmpty()) {
             for (ProposedColumn column : draft.columns()) {
                 if (column.sureness() == sureness) {
-                    lines.add("    '" + column.heading() + "': " + column.why());
+                    lines.addAll(
+                            TextTable.wrapped("'" + column.heading() + "': " + column.why(), "    ", WIDTH));
                 }
             }
         }
@@ -123,7 +124,7 @@ final class ProposalText {
         if (!trial.problems().isEmpty()) {
             lines.add("  Why not, first reasons:");
             for (InputProblem problem : trial.problems()) {
-                lines.add("    " + problem.message());
+                lines.addAll(TextTable.wrapped(problem.message(), "    ", WIDTH));
             }
         }
     }

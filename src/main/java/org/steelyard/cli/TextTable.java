@@ -52,6 +52,24 @@ final class TextTable {
         return rows.stream().map(row -> line(indent, row, widths)).toList();
     }
 
+    /** A text in lines of at most a width, all with an indent and those after the first with more of it. */
+    static List<String> wrapped(String text, String indent, int width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder(indent);
+        boolean begun = false;
+        for (String word : text.split(" ", -1)) {
+            if (begun && line.length() + 1 + word.length() > width) {
+                lines.add(line.toString());
+                line = new StringBuilder(indent).append(GAP);
+                begun = false;
+            }
+            line.append(begun ? " " : "").append(word);
+            begun = true;
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
     private String line(String indent, List<String> row, int[] widths) {
         StringBuilder line = new StringBuilder(indent);
         for (int i = 0; i < widths.length; i++) {

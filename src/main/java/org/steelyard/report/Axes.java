@@ -25,7 +25,7 @@ record Axes(Scale x, Scale y, int marksX, int marksY) {
             Svg.text(html, x.px(mark), bottom + BELOW, "middle", nameX.apply(mark));
         }
         for (double mark : y.marks(marksY)) {
-            Svg.line(html, "grid", left, y.px(mark), right, y.px(mark));
+            Svg.line(html, mark == 0 ? "grid zero" : "grid", left, y.px(mark), right, y.px(mark));
             Svg.text(html, left - 6, y.px(mark) + 4, "end", nameY.apply(mark));
         }
     }

@@ -9,18 +9,19 @@ import org.steelyard.model.MassLimits;
 import org.steelyard.model.Phase;
 
 /**
- * All envelopes of a type in one drawing, with their vertices and the limits of mass: CG to the right, in % MAC below
- * and as arm above, mass upwards.
+ * All envelopes of a type in one drawing, with their vertices and the limits of mass: mass upwards, CG to the right,
+ * below as the type's users speak of it, above the other way.
  */
 final class TypeEnvelopes {
 
     private static final double WIDTH = 760;
-    private static final double HEIGHT = 470;
+    private static final double HEIGHT = 490;
     private static final double LEFT = 58;
     private static final double RIGHT = 640;
     private static final double TOP = 58;
     private static final double BOTTOM = 424;
     private static final double DOT = 2.6;
+    private static final double KEY = 128;
     private static final double LINE_OF_TEXT = 11;
 
     private final AircraftType type;
@@ -34,7 +35,7 @@ final class TypeEnvelopes {
         Range cgs = new Range();
         Range masses = new Range();
         type.envelopes().forEach(envelope -> vertices(envelope).forEach(point -> {
-            cgs.add(units.percent(point.armM()));
+            cgs.add(cgIn(point));
             masses.add(units.massIn(point.massKg()));
         }));
         masses.add(units.massIn(type.limits().maxRampKg()));
@@ -50,11 +51,11 @@ final class TypeEnvelopes {
         Svg.open(html, "picture wide", WIDTH, HEIGHT, "Envelopes of " + type.name());
         Axes axes = new Axes(cg, mass, 10, 8);
         axes.draw(html);
-        axes.titles(html, "CG, % MAC", "mass, " + units.massUnit());
-        arms(html);
+        axes.titles(html, units.cgAxis(), "mass, " + units.massUnit());
+        above(html);
         limits(html);
         LimitOutline outline = new LimitOutline(
-                point -> cg.px(units.percent(point.armM())), point -> mass.px(units.massIn(point.massKg())));
+                point -> cg.px(cgIn(point)), point -> mass.px(units.massIn(point.massKg())));
         for (Envelope envelope : type.envelopes()) {
             Svg.path(html, "phase " + look(envelope.phase()), outline.of(envelope));
         }
@@ -75,16 +76,18 @@ final class TypeEnvelopes {
         };
     }
 
-    /** The arm that stands for a CG, above. */
-    private void arms(Html html) {
-        double fromIn = units.armIn(type.geometry().chord().armAt(cg.from()));
-        double toIn = units.armIn(type.geometry().chord().armAt(cg.to()));
-        Scale arm = new Scale(fromIn, toIn, LEFT, RIGHT);
+    private double cgIn(LimitPoint point) {
+        return units.cgIn(units.percent(point.armM()));
+    }
+
+    /** The arm that stands for a CG in % MAC, or the other way round. */
+    private void above(Html html) {
+        Scale arm = new Scale(units.otherCg(cg.from()), units.otherCg(cg.to()), LEFT, RIGHT);
         for (double mark : arm.marks(8)) {
             Svg.line(html, "tick", arm.px(mark), TOP - 5, arm.px(mark), TOP);
             Svg.text(html, arm.px(mark), TOP - 9, "middle", Shown.fixed(mark, arm.decimals(8)));
         }
-        Svg.text(html, (LEFT + RIGHT) / 2, TOP - 28, "middle", "arm aft of datum, " + units.lengthUnit());
+        Svg.text(html, (LEFT + RIGHT) / 2, TOP - 28, "middle", units.otherCgAxis());
         Svg.line(html, "tick", LEFT, TOP, RIGHT, TOP);
     }
 
@@ -123,7 +126,7 @@ final class TypeEnvelopes {
                 "class",
                 "vertex " + look(envelope.phase()),
                 "cx",
-                Svg.px(cg.px(units.percent(point.armM()))),
+                Svg.px(cg.px(cgIn(point))),
                 "cy",
                 Svg.px(mass.px(units.massIn(point.massKg()))),
                 "r",
@@ -131,11 +134,11 @@ final class TypeEnvelopes {
     }
 
     private void key(Html html) {
-        double y = BOTTOM - 12 - 17 * (type.envelopes().size() - 1);
+        double x = LEFT;
         for (Envelope envelope : type.envelopes()) {
-            Svg.line(html, "phase " + look(envelope.phase()), RIGHT + 8, y, RIGHT + 38, y);
-            Svg.text(html, RIGHT + 44, y + 4, "start", envelope.phase().label());
-            y += 17;
+            Svg.line(html, "phase " + look(envelope.phase()), x, HEIGHT - 10, x + 34, HEIGHT - 10);
+            Svg.text(html, x + 40, HEIGHT - 6, "start", envelope.phase().label());
+            x += KEY;
         }
     }
 }

@@ -14,6 +14,8 @@ import org.steelyard.model.TrimScale;
 /** An aircraft type as a page to print: envelopes, trim scales, tanks and places drawn, and all of it in tables. */
 public final class TypePages {
 
+    private static final int HALF_A_PAGE = 48;
+
     private final AircraftType type;
     private final List<Tail> tails;
     private final Html html;
@@ -115,8 +117,21 @@ public final class TypePages {
         html.closeBlock();
     }
 
+    /** Whether a table needs the whole width of the page. */
+    private static boolean isBroad(TypeTable table) {
+        int signs = 0;
+        for (int i = 0; i < table.headings().size(); i++) {
+            int column = i;
+            signs += table.rows().stream()
+                    .mapToInt(row -> row.get(column).length())
+                    .max()
+                    .orElse(0);
+        }
+        return signs > HALF_A_PAGE && table.headings().size() > 2;
+    }
+
     private void table(TypeTable table) {
-        html.open("section", "class", "together").element("h2", table.title());
+        html.open("section", "class", isBroad(table) ? "together broad" : "together").element("h2", table.title());
         Tables.open(html, table.title(), "", table.headings().toArray(String[]::new));
         for (List<String> row : table.rows()) {
             html.open("tr");

@@ -38,7 +38,7 @@ final class TypeScale {
         this.scale = scale;
         this.units = new TypeUnits(type);
         this.massesKg = masses();
-        this.right = massesKg.size() > 1 ? WIDTH - 52 : WIDTH - 8;
+        this.right = massesKg.size() > 1 ? WIDTH - 66 : WIDTH - 10;
         Range cgs = new Range();
         Range trims = new Range();
         for (double massKg : massesKg) {

@@ -19,7 +19,7 @@ final class TypeStations {
     private static final double WIDTH = 760;
     private static final double LEFT = 96;
     private static final double RIGHT = 744;
-    private static final double TOP = 10;
+    private static final double TOP = 4;
     private static final double STRIP = 30;
     private static final double CHAR = 7;
 
@@ -143,7 +143,7 @@ final class TypeStations {
         double to = arm.px(units.armIn(type.geometry().chord().armAt(100)));
         Svg.text(html, LEFT - 10, y + 4, "end", "MAC");
         Svg.line(html, "chord", from, y, to, y);
-        Svg.text(html, from - 6, y + 4, "end", "0 %");
-        Svg.text(html, to + 6, y + 4, "start", "100 %");
+        Svg.text(html, from, y - 6, "middle", "0 %");
+        Svg.text(html, to, y - 6, "middle", "100 %");
     }
 }

@@ -71,8 +71,7 @@ final class TypeTanks {
                     "cy", Svg.px(arm.px(units.armIn(point.armM()))), "r", Svg.px(DOT));
         }
         String names = String.join(", ", same.stream().map(Tank::id).toList());
-        double middleKg = fullKg * 0.5;
-        double y = arm.px(units.armIn(tank.momentKgM(middleKg) / middleKg));
-        Svg.text(html, contents.px(units.massIn(middleKg)), y - 8, "middle", names);
+        double fullY = arm.px(units.armIn(tank.momentKgM(fullKg) / fullKg));
+        Svg.text(html, contents.px(units.massIn(fullKg)) - 6, fullY - 7, "end", names);
     }
 }

@@ -81,6 +81,17 @@ final class TypeUnits {
         return speaksOfArms() ? armIn(type.geometry().chord().armAt(cgPercentMac)) : cgPercentMac;
     }
 
+    /** The same place the other way: as % MAC where the users speak of arms. */
+    double otherCg(double cgIn) {
+        return speaksOfArms()
+                ? type.geometry().chord().percentAt(units.length().toM(cgIn))
+                : armIn(type.geometry().chord().armAt(cgIn));
+    }
+
+    String otherCgAxis() {
+        return speaksOfArms() ? "% MAC" : "arm aft of datum, " + lengthUnit();
+    }
+
     String cgAxis() {
         return speaksOfArms() ? "CG aft of datum, " + lengthUnit() : "CG, % MAC";
     }
