@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.steelyard.model.AircraftType;
@@ -80,7 +81,9 @@ final class LimitReview {
                         percent(outer.forward().armAtM(massKg))
                                 - percent(inner.forward().armAtM(massKg)));
                 aft = Math.max(
-                        aft, percent(inner.aft().armAtM(massKg)) - percent(outer.aft().armAtM(massKg)));
+                        aft,
+                        percent(inner.aft().armAtM(massKg))
+                                - percent(outer.aft().armAtM(massKg)));
             }
         }
         wider(inner, forward, "ahead of");
@@ -97,8 +100,8 @@ final class LimitReview {
         }
     }
 
-    private static TreeSet<Double> masses(Envelope... envelopes) {
-        TreeSet<Double> masses = new TreeSet<>();
+    private static SortedSet<Double> masses(Envelope... envelopes) {
+        SortedSet<Double> masses = new TreeSet<>();
         for (Envelope envelope : envelopes) {
             Stream.of(envelope.forward(), envelope.aft())
                     .flatMap(line -> line.points().stream())

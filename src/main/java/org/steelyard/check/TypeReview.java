@@ -82,31 +82,42 @@ public final class TypeReview {
         List<CabinZone> zones = type.cabin().zones();
         for (int i = 1; i < zones.size(); i++) {
             if (zones.get(i).armM() == zones.get(i - 1).armM()) {
-                remark("cabin", "zones %s and %s have the same arm, %s", zones.get(i - 1).id(), zones.get(i).id(),
+                remark(
+                        "cabin",
+                        "zones %s and %s have the same arm, %s",
+                        zones.get(i - 1).id(),
+                        zones.get(i).id(),
                         arm(zones.get(i).armM()));
             }
         }
         if (NO_SOURCE.matcher(type.cabin().scheme().source()).matches()) {
-            remark("standard masses", "the scheme %s does not say where its figures come from",
+            remark(
+                    "standard masses",
+                    "the scheme %s does not say where its figures come from",
                     type.cabin().scheme().id());
         }
     }
 
     private void holds() {
         for (Hold hold : type.holds()) {
-            hold.floor().filter(floor -> floor.maxKg() < hold.maxKg()).ifPresent(floor -> remark(
-                    "hold " + hold.id(),
-                    "its floor carries %s spread evenly, less than its maximum of %s",
-                    mass(type, floor.maxKg()),
-                    mass(type, hold.maxKg())));
+            hold.floor()
+                    .filter(floor -> floor.maxKg() < hold.maxKg())
+                    .ifPresent(floor -> remark(
+                            "hold " + hold.id(),
+                            "its floor carries %s spread evenly, less than its maximum of %s",
+                            mass(type, floor.maxKg()),
+                            mass(type, hold.maxKg())));
         }
         for (LoadGroup group : type.groups()) {
             double holdsKg = group.holds().stream()
                     .mapToDouble(hold -> type.holds().get(hold).maxKg())
                     .sum();
             if (group.zones().isEmpty() && group.maxKg() >= holdsKg) {
-                remark("group " + group.id(), "its maximum of %s is not below the sum of its holds, %s, and so limits"
-                        + " nothing", mass(type, group.maxKg()), mass(type, holdsKg));
+                remark(
+                        "group " + group.id(),
+                        "its maximum of %s is not below the sum of its holds, %s, and so limits" + " nothing",
+                        mass(type, group.maxKg()),
+                        mass(type, holdsKg));
             }
         }
     }
@@ -114,8 +125,12 @@ public final class TypeReview {
     private void fuel() {
         double densityKgPerL = type.fuel().densityKgPerL();
         if (densityKgPerL < LEAST_DENSITY_KG_PER_L || densityKgPerL > MOST_DENSITY_KG_PER_L) {
-            remark("fuel", "a density of %.3f kg/L is unusual: fuels lie between %.2f and %.2f", densityKgPerL,
-                    LEAST_DENSITY_KG_PER_L, MOST_DENSITY_KG_PER_L);
+            remark(
+                    "fuel",
+                    "a density of %.3f kg/L is unusual: fuels lie between %.2f and %.2f",
+                    densityKgPerL,
+                    LEAST_DENSITY_KG_PER_L,
+                    MOST_DENSITY_KG_PER_L);
         }
     }
 
@@ -125,8 +140,9 @@ public final class TypeReview {
         }
         for (Tail tail : tails) {
             if (type.geometry().index().indexOf(tail.basic()) < 0) {
-                remark(tail.registration(), "its index is below zero; the constant of the index is meant to keep it"
-                        + " positive");
+                remark(
+                        tail.registration(),
+                        "its index is below zero; the constant of the index is meant to keep it" + " positive");
             }
             if (tails.size() >= FEWEST_TAILS) {
                 far(tail);
@@ -141,13 +157,20 @@ public final class TypeReview {
         double cg = percent(tail);
         double usualCg = median(rest.stream().mapToDouble(this::percent).toArray());
         if (Math.abs(cg - usualCg) > FAR_CG_PERCENT_MAC) {
-            remark(tail.registration(), "its basic CG of %.1f %% MAC is far from the others' median of %.1f", cg, usualCg);
+            remark(
+                    tail.registration(),
+                    "its basic CG of %.1f %% MAC is far from the others' median of %.1f",
+                    cg,
+                    usualCg);
         }
         double massKg = tail.basic().massKg();
         double usualKg = median(
                 rest.stream().mapToDouble(other -> other.basic().massKg()).toArray());
         if (Math.abs(massKg - usualKg) > FAR_MASS_PERCENT / 100 * usualKg) {
-            remark(tail.registration(), "its basic mass of %s is far from the others' median of %s", mass(type, massKg),
+            remark(
+                    tail.registration(),
+                    "its basic mass of %s is far from the others' median of %s",
+                    mass(type, massKg),
                     mass(type, usualKg));
         }
     }

@@ -39,7 +39,12 @@ import picocli.CommandLine.Spec;
                     + " look. With --write a page for each type, with envelopes, trim scales and tanks drawn.",
             ""
         },
-        footer = {"", "Examples:", "  steelyard check-config", "  steelyard check-config --type jet180 --write reports/types"})
+        footer = {
+            "",
+            "Examples:",
+            "  steelyard check-config",
+            "  steelyard check-config --type jet180 --write reports/types"
+        })
 final class CheckConfigCommand implements Callable<Integer> {
 
     private static final int WIDTH = 110;
@@ -87,7 +92,8 @@ final class CheckConfigCommand implements Callable<Integer> {
 
     private void files(List<ConfigSource> sources, PrintWriter out) {
         out.println(counted(sources.size(), "file") + " read from " + config.folder() + ":");
-        String names = String.join(", ", sources.stream().map(ConfigSource::path).toList());
+        String names =
+                String.join(", ", sources.stream().map(ConfigSource::path).toList());
         TextTable.wrapped(names, "  ", WIDTH).forEach(out::println);
     }
 
@@ -124,8 +130,10 @@ final class CheckConfigCommand implements Callable<Integer> {
 
     private void show(AircraftType one, List<Tail> tails, PrintWriter out) {
         out.println();
-        out.println("━━ " + one.id() + ": " + one.name() + " " + "━".repeat(
-                Math.max(3, WIDTH - 6 - one.id().length() - one.name().length())));
+        out.println("━━ " + one.id() + ": " + one.name() + " "
+                + "━"
+                        .repeat(Math.max(
+                                3, WIDTH - 6 - one.id().length() - one.name().length())));
         if (!brief) {
             for (TypeTable table : TypeTables.of(one, tails)) {
                 out.println();

@@ -17,9 +17,10 @@ final class LoadingLine {
 
     /** Flight, date, tail, places, load and fuel. */
     static List<String> cells(Loading loading) {
-        String places = loading.flight().from().isEmpty() && loading.flight().to().isEmpty()
-                ? ""
-                : loading.flight().from() + "–" + loading.flight().to();
+        String places =
+                loading.flight().from().isEmpty() && loading.flight().to().isEmpty()
+                        ? ""
+                        : loading.flight().from() + "–" + loading.flight().to();
         return List.of(
                 loading.flight().flight(),
                 loading.flight().date().toString(),
@@ -74,7 +75,9 @@ final class LoadingLine {
             }
             return fuel(massKg, tanks.taxiKg(), tanks.tripKg());
         }
-        return fuel instanceof Fuel.Total total ? fuel(total.totalKg(), total.taxiKg(), total.tripKg()) : "no fuel given";
+        return fuel instanceof Fuel.Total total
+                ? fuel(total.totalKg(), total.taxiKg(), total.tripKg())
+                : "no fuel given";
     }
 
     private static String fuel(double massKg, double taxiKg, double tripKg) {

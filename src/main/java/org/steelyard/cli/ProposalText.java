@@ -59,8 +59,7 @@ final class ProposalText {
         if (!why.isEmpty() && !table.isEmpty()) {
             for (ProposedColumn column : draft.columns()) {
                 if (column.sureness() == sureness) {
-                    lines.addAll(
-                            TextTable.wrapped("'" + column.heading() + "': " + column.why(), "    ", WIDTH));
+                    lines.addAll(TextTable.wrapped("'" + column.heading() + "': " + column.why(), "    ", WIDTH));
                 }
             }
         }

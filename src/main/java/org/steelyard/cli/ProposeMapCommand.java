@@ -104,7 +104,8 @@ final class ProposeMapCommand implements Callable<Integer> {
             out.println("The map '" + draft.map().name() + "' is in " + write.get()
                     + ". steelyard check-config proves it together with the rest.");
         } else {
-            out.println("Nothing is written; --write config/columns/" + draft.map().name() + ".yaml keeps the map.");
+            out.println(
+                    "Nothing is written; --write config/columns/" + draft.map().name() + ".yaml keeps the map.");
         }
         return ExitCode.FINISHED;
     }

@@ -46,7 +46,8 @@ final class TextTable {
         int[] widths = new int[right.length];
         for (List<String> row : rows) {
             for (int i = 0; i < widths.length; i++) {
-                widths[i] = Math.max(widths[i], row.get(i).codePointCount(0, row.get(i).length()));
+                widths[i] = Math.max(
+                        widths[i], row.get(i).codePointCount(0, row.get(i).length()));
             }
         }
         return rows.stream().map(row -> line(indent, row, widths)).toList();

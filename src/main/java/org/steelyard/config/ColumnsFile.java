@@ -51,8 +51,8 @@ final class ColumnsFile {
         Optional<String> decimal = keys.find("decimal", Words.choice("point", "comma"));
         boolean comma = decimal.filter("comma"::equals).isPresent();
         boolean point = decimal.isPresent() ? !comma : !keys.has("decimal");
-        DigitGrouping grouping = keys.find("grouping", text -> grouping(text, comma, point))
-                .orElse(DigitGrouping.NONE);
+        DigitGrouping grouping =
+                keys.find("grouping", text -> grouping(text, comma, point)).orElse(DigitGrouping.NONE);
         UnknownColumns unknown = keys.find(
                         "unknown-columns",
                         Words.choice(

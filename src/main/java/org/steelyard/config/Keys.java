@@ -104,10 +104,9 @@ final class Keys {
 
     /** One value, or a list of them, at a key that may be left out. */
     <T> List<T> oneOrMore(String key, Accepts<T> accepts) {
-        boolean several = ask(key).filter(node -> node instanceof YamlNode.Items).isPresent();
-        return several
-                ? values(key, accepts)
-                : find(key, accepts).map(List::of).orElse(List.of());
+        boolean several =
+                ask(key).filter(node -> node instanceof YamlNode.Items).isPresent();
+        return several ? values(key, accepts) : find(key, accepts).map(List::of).orElse(List.of());
     }
 
     /** A group of keys in a list that must be there and hold at least one. */

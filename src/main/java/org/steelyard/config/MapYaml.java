@@ -39,10 +39,10 @@ public final class MapYaml {
         if (!map.charset().isBlank()) {
             out.append("charset: ").append(text(map.charset())).append('\n');
         }
-        map.delimiter().map(MapYaml::delimiter).filter(word -> !word.isEmpty()).ifPresent(word -> out.append(
-                        "delimiter: ")
-                .append(word)
-                .append('\n'));
+        map.delimiter()
+                .map(MapYaml::delimiter)
+                .filter(word -> !word.isEmpty())
+                .ifPresent(word -> out.append("delimiter: ").append(word).append('\n'));
         out.append("decimal: ").append(map.decimalComma() ? "comma" : "point").append('\n');
         if (map.grouping() != DigitGrouping.NONE) {
             out.append("grouping: ").append(map.grouping().label()).append('\n');

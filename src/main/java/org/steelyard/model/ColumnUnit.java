@@ -37,8 +37,7 @@ public enum ColumnUnit {
     /** Trim units; a number without UP or DN is nose-down positive. */
     NOSE_DOWN("nose-down", Set.of(Field.Kind.TRIM)),
     /** Each cell says its own unit behind the number; a trim says UP or DN. */
-    IN_CELL(
-            "in-cell", Set.of(Field.Kind.MASS, Field.Kind.FUEL, Field.Kind.DENSITY, Field.Kind.CG, Field.Kind.TRIM)),
+    IN_CELL("in-cell", Set.of(Field.Kind.MASS, Field.Kind.FUEL, Field.Kind.DENSITY, Field.Kind.CG, Field.Kind.TRIM)),
     /** The heading says the unit behind its words, as {@code Fuel (kg)} for the heading {@code Fuel}. */
     IN_HEADING("in-heading", Set.of(Field.Kind.MASS, Field.Kind.FUEL, Field.Kind.DENSITY, Field.Kind.CG));
 

@@ -48,8 +48,13 @@ record Binding(
         for (int i = 0; i < headings.size(); i++) {
             String heading = headings.get(i);
             Optional<ColumnRule> rule = HeadingRow.rule(rules, heading).or(() -> unknownColumn(map, heading));
-            HeadingRow.unitFault(rules, heading).ifPresent(fault -> problems.add(name.problem(
-                    row.number(), ProblemCode.BAD_HEADING, fault, heading, "the heading and its unit, as Fuel (kg)")));
+            HeadingRow.unitFault(rules, heading)
+                    .ifPresent(fault -> problems.add(name.problem(
+                            row.number(),
+                            ProblemCode.BAD_HEADING,
+                            fault,
+                            heading,
+                            "the heading and its unit, as Fuel (kg)")));
             if (rule.isPresent() && rule.get().field() != Field.IGNORED) {
                 BoundColumn column = BoundColumn.of(columns.size(), i, heading, rule.get());
                 columns.add(column);

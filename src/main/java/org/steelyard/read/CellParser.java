@@ -140,8 +140,7 @@ final class CellParser {
         return Numbers.parse(grouped ? Grouping.without(text, decimal, grouping) : text, decimal, false);
     }
 
-    private static double requireUnit(
-            WrittenCell cell, double value, String text, BoundColumn column, RowDraft draft) {
+    private static double requireUnit(WrittenCell cell, double value, String text, BoundColumn column, RowDraft draft) {
         Field field = column.rule().field();
         Optional<ColumnUnit> unit = cell.unitFor(field);
         if (unit.isEmpty()) {
@@ -154,8 +153,8 @@ final class CellParser {
 
     private String expectedNumber() {
         if (grouping != DigitGrouping.NONE) {
-            return "digits in groups of three parted by the map's sign (" + grouping.label() + "), or none, with a decimal "
-                    + (decimal == ',' ? "comma" : "point");
+            return "digits in groups of three parted by the map's sign (" + grouping.label()
+                    + "), or none, with a decimal " + (decimal == ',' ? "comma" : "point");
         }
         return decimal == ','
                 ? "digits with a decimal comma, as 12,5, and no thousands separator"
@@ -235,9 +234,7 @@ final class CellParser {
 
     private void trim(String text, CellKind kind, BoundColumn column, RowDraft draft) {
         boolean words = TrimText.isInWords(text);
-        double value = words
-                ? TrimText.parse(text, decimal)
-                : numberIn(text, kind == CellKind.NUMBER);
+        double value = words ? TrimText.parse(text, decimal) : numberIn(text, kind == CellKind.NUMBER);
         String example = decimal == ',' ? "0,2 UP" : "0.2 UP";
         if (!words && column.rule().unit() == ColumnUnit.IN_CELL && value != 0 && !Double.isNaN(value)) {
             draft.fault(
@@ -279,8 +276,9 @@ final class CellParser {
         String text = Blanks.strip(row.cell(column.index()));
         boolean unitInCell = column.rule().unit() == ColumnUnit.IN_CELL;
         WrittenCell cell = unitInCell ? WrittenCell.of(text) : new WrittenCell(text, "");
-        Optional<ColumnUnit> unit =
-                unitInCell ? cell.unitFor(Field.FUEL_DENSITY) : Optional.of(column.rule().unit());
+        Optional<ColumnUnit> unit = unitInCell
+                ? cell.unitFor(Field.FUEL_DENSITY)
+                : Optional.of(column.rule().unit());
         double value = numberIn(cell.number(), row.kind(column.index()) == CellKind.NUMBER);
         double densityKgPerL = unit.map(known -> Units.toKgPerL(known, value)).orElse(Double.NaN);
         return isDensity(densityKgPerL) ? Optional.of(densityKgPerL) : Optional.empty();

@@ -16,12 +16,44 @@ import java.util.Optional;
 record DatePatterns(String pattern, int fitting, Optional<String> rival) {
 
     private static final List<String> ORDERS = List.of(
-            "dd.MM.uuuu", "d.M.uuuu", "dd/MM/uuuu", "MM/dd/uuuu", "d/M/uuuu", "M/d/uuuu", "dd-MM-uuuu", "MM-dd-uuuu",
-            "d-M-uuuu", "M-d-uuuu", "uuuu/MM/dd", "uuuu/M/d", "uuuu.MM.dd", "uuuuMMdd", "dd.MM.uu", "d.M.uu", "dd/MM/uu",
-            "MM/dd/uu", "d/M/uu", "M/d/uu", "uu/MM/dd", "dd-MM-uu", "MM-dd-uu", "uu-MM-dd", "uu.MM.dd", "d MMM uuuu",
-            "d-MMM-uuuu", "d MMMM uuuu", "d. MMMM uuuu", "MMM d, uuuu", "MMMM d, uuuu", "ddMMMuu", "ddMMMuuuu", "d MMM uu",
-            "d-MMM-uu", "d/MMM/uuuu");
-    private static final List<String> TIMES = List.of("", " HH:mm[:ss]", "'T'HH:mm[:ss]", "'T'HH:mm[:ss]XXX", " HH:mm[:ss]XXX");
+            "dd.MM.uuuu",
+            "d.M.uuuu",
+            "dd/MM/uuuu",
+            "MM/dd/uuuu",
+            "d/M/uuuu",
+            "M/d/uuuu",
+            "dd-MM-uuuu",
+            "MM-dd-uuuu",
+            "d-M-uuuu",
+            "M-d-uuuu",
+            "uuuu/MM/dd",
+            "uuuu/M/d",
+            "uuuu.MM.dd",
+            "uuuuMMdd",
+            "dd.MM.uu",
+            "d.M.uu",
+            "dd/MM/uu",
+            "MM/dd/uu",
+            "d/M/uu",
+            "M/d/uu",
+            "uu/MM/dd",
+            "dd-MM-uu",
+            "MM-dd-uu",
+            "uu-MM-dd",
+            "uu.MM.dd",
+            "d MMM uuuu",
+            "d-MMM-uuuu",
+            "d MMMM uuuu",
+            "d. MMMM uuuu",
+            "MMM d, uuuu",
+            "MMMM d, uuuu",
+            "ddMMMuu",
+            "ddMMMuuuu",
+            "d MMM uu",
+            "d-MMM-uu",
+            "d/MMM/uuuu");
+    private static final List<String> TIMES =
+            List.of("", " HH:mm[:ss]", "'T'HH:mm[:ss]", "'T'HH:mm[:ss]XXX", " HH:mm[:ss]XXX");
 
     /** Years in which flights of a season lie, for what could be read as a date by chance. */
     private static final int FIRST_YEAR = 1950;
@@ -60,7 +92,9 @@ record DatePatterns(String pattern, int fitting, Optional<String> rival) {
     /** A pattern that none of the first cells fits is not looked at further. */
     private static void consider(String pattern, ColumnCells cells, List<DatePatterns> found) {
         DateFormat format = new DateFormat(pattern);
-        if (cells.distinct().stream().limit(LOOK).noneMatch(cell -> date(format, cell).isPresent())) {
+        if (cells.distinct().stream()
+                .limit(LOOK)
+                .noneMatch(cell -> date(format, cell).isPresent())) {
             return;
         }
         int fitting = fitting(pattern, cells);
@@ -88,8 +122,7 @@ record DatePatterns(String pattern, int fitting, Optional<String> rival) {
         if (cell.kind() == CellKind.DATE) {
             return CellParser.storedDate(cell.text());
         }
-        return format.parse(cell.text())
-                .filter(day -> day.getYear() >= FIRST_YEAR && day.getYear() <= LAST_YEAR);
+        return format.parse(cell.text()).filter(day -> day.getYear() >= FIRST_YEAR && day.getYear() <= LAST_YEAR);
     }
 
     private DatePatterns withRival(List<DatePatterns> found, ColumnCells cells) {

@@ -21,24 +21,116 @@ final class FieldWords {
     private static final String[] LANDING = {"landing", "ldg", "land", "lw", "lm", "ldw", "ldm"};
     private static final String[] HEAVY = {"mass", "weight", "wt", "masses", "weights"};
     private static final String[] PERSONS = {
-        "pax", "passenger", "passengers", "seat", "seats", "seated", "souls", "people", "persons", "adult", "adults",
-        "child", "children", "kids", "chd", "infant", "infants", "inf", "men", "women", "male", "males", "female",
+        "pax",
+        "passenger",
+        "passengers",
+        "seat",
+        "seats",
+        "seated",
+        "souls",
+        "people",
+        "persons",
+        "adult",
+        "adults",
+        "child",
+        "children",
+        "kids",
+        "chd",
+        "infant",
+        "infants",
+        "inf",
+        "men",
+        "women",
+        "male",
+        "males",
+        "female",
         "females"
     };
     private static final String[] PIECES = {"bags", "bag", "pcs", "pieces", "piece"};
     private static final String[] GOODS = {
-        "hold", "holds", "cpt", "cpts", "compartment", "compartments", "baggage", "luggage", "cargo", "freight", "load",
+        "hold",
+        "holds",
+        "cpt",
+        "cpts",
+        "compartment",
+        "compartments",
+        "baggage",
+        "luggage",
+        "cargo",
+        "freight",
+        "load",
         "bin"
     };
 
     /** Words that say what is counted or measured, and so name no place. */
     static final Set<String> PLAIN = Set.of(
-            "pax", "passenger", "passengers", "seat", "seats", "seated", "souls", "people", "persons", "adult", "adults",
-            "child", "children", "kids", "chd", "infant", "infants", "inf", "men", "women", "male", "males", "female",
-            "females", "bags", "bag", "pcs", "pieces", "piece", "hold", "holds", "cpt", "cpts", "compartment",
-            "compartments", "baggage", "luggage", "cargo", "freight", "load", "bin", "fuel", "tank", "tanks", "block",
-            "ramp", "total", "all", "tot", "sum", "mass", "weight", "wt", "no", "nr", "number", "of", "in", "on", "the",
-            "zone", "cabin", "lap", "actual", "count", "quantity", "qty");
+            "pax",
+            "passenger",
+            "passengers",
+            "seat",
+            "seats",
+            "seated",
+            "souls",
+            "people",
+            "persons",
+            "adult",
+            "adults",
+            "child",
+            "children",
+            "kids",
+            "chd",
+            "infant",
+            "infants",
+            "inf",
+            "men",
+            "women",
+            "male",
+            "males",
+            "female",
+            "females",
+            "bags",
+            "bag",
+            "pcs",
+            "pieces",
+            "piece",
+            "hold",
+            "holds",
+            "cpt",
+            "cpts",
+            "compartment",
+            "compartments",
+            "baggage",
+            "luggage",
+            "cargo",
+            "freight",
+            "load",
+            "bin",
+            "fuel",
+            "tank",
+            "tanks",
+            "block",
+            "ramp",
+            "total",
+            "all",
+            "tot",
+            "sum",
+            "mass",
+            "weight",
+            "wt",
+            "no",
+            "nr",
+            "number",
+            "of",
+            "in",
+            "on",
+            "the",
+            "zone",
+            "cabin",
+            "lap",
+            "actual",
+            "count",
+            "quantity",
+            "qty");
 
     private FieldWords() {}
 
@@ -142,7 +234,8 @@ final class FieldWords {
 
     /** Whether a mass or CG without another word is meant, as {@code CG in}. */
     static boolean isBareCg(HeadingTokens words) {
-        return words.has("cg", "cog") && words.without(Set.of("cg", "cog", "mac")).isEmpty();
+        return words.has("cg", "cog")
+                && words.without(Set.of("cg", "cog", "mac")).isEmpty();
     }
 
     /** The category that the words name; empty where they name none. */

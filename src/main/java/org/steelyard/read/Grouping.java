@@ -28,6 +28,8 @@ final class Grouping {
                 inGroup += c >= '0' && c <= '9' ? 1 : 0;
             }
         }
-        return grouped && inGroup == GROUP ? digits.append(text, end, text.length()).toString() : text;
+        return grouped && inGroup == GROUP
+                ? digits.append(text, end, text.length()).toString()
+                : text;
     }
 }

@@ -51,7 +51,8 @@ final class HeadingRow {
         UnitHeading parts = UnitHeading.of(heading);
         return Optional.ofNullable(rules.get(Blanks.fold(parts.words())))
                 .filter(rule -> rule.unit() == ColumnUnit.IN_HEADING)
-                .flatMap(rule -> parts.unit().filter(unit -> unit.suits(rule.field())).map(rule::in));
+                .flatMap(rule ->
+                        parts.unit().filter(unit -> unit.suits(rule.field())).map(rule::in));
     }
 
     /** Why a heading that ought to name its unit does not do so. */
@@ -109,5 +110,4 @@ final class HeadingRow {
         }
         return missing;
     }
-
 }

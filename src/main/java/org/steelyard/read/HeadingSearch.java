@@ -75,7 +75,8 @@ record HeadingSearch(ColumnMap map, RawRow row, int rowsAbove, int known, List<S
                     ProblemCode.BAD_HEADING,
                     "there is no heading row that a heading map knows",
                     found,
-                    "headings of " + (candidates == 1 ? "the heading map '" + map.name() + "'" : "a heading map") + DRAFT);
+                    "headings of " + (candidates == 1 ? "the heading map '" + map.name() + "'" : "a heading map")
+                            + DRAFT);
         }
         String lacking = "'" + String.join("', '", missing) + "'";
         return candidates == 1

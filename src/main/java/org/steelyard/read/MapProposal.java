@@ -47,8 +47,7 @@ public record MapProposal(
      * @return the draft
      * @throws SeasonUnreadableException if the file cannot be read, or no row looks like headings
      */
-    public static MapProposal of(
-            Path path, ProposalRequest request, Collection<AircraftType> types, Tails tails)
+    public static MapProposal of(Path path, ProposalRequest request, Collection<AircraftType> types, Tails tails)
             throws SeasonUnreadableException {
         try (ProposalSource source = ProposalSource.open(path, request)) {
             return new ProposalMaker(source, request, types, tails).proposal();

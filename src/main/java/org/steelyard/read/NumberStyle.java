@@ -17,8 +17,8 @@ import org.steelyard.model.DigitGrouping;
  */
 record NumberStyle(boolean decimalComma, DigitGrouping grouping, boolean sure, String why) {
 
-    private static final Pattern NUMBER =
-            Pattern.compile("[-+]?(\\d{1,3}(?:([.,' \\u00A0\\u2009\\u202F\\u2019])\\d{3})(?:\\2\\d{3})*|\\d+)(?:([.,])(\\d+))?");
+    private static final Pattern NUMBER = Pattern.compile(
+            "[-+]?(\\d{1,3}(?:([.,' \\u00A0\\u2009\\u202F\\u2019])\\d{3})(?:\\2\\d{3})*|\\d+)(?:([.,])(\\d+))?");
 
     static NumberStyle of(Collection<ColumnCells> columns, Optional<Boolean> decided) {
         Tally tally = new Tally();
@@ -119,7 +119,9 @@ record NumberStyle(boolean decimalComma, DigitGrouping grouping, boolean sure, S
         /** Where a sign stands both for decimals and, perhaps, between groups, no grouping is declared. */
         private DigitGrouping grouping(boolean isComma, boolean slips) {
             DigitGrouping mark = isComma ? DigitGrouping.POINT : DigitGrouping.COMMA;
-            boolean alone = either.any() && !slips && mark.isSign(either.first.replaceAll("[-+\\d]", "").charAt(0));
+            boolean alone = either.any()
+                    && !slips
+                    && mark.isSign(either.first.replaceAll("[-+\\d]", "").charAt(0));
             return (grouped.any() && !slips) || alone ? mark : blanks;
         }
 

@@ -145,8 +145,8 @@ final class ProposalMaker {
             return tail(verdict, column);
         }
         boolean place = field == Field.FROM || field == Field.TO;
-        int timed = column.count(cell -> cell.text().matches("\\d{1,2}:?\\d{2}([:.]\\d{2})?[zZ]?")
-                || cell.kind() == CellKind.DATE);
+        int timed = column.count(
+                cell -> cell.text().matches("\\d{1,2}:?\\d{2}([:.]\\d{2})?[zZ]?") || cell.kind() == CellKind.DATE);
         if (place && 2 * timed > column.filled()) {
             return verdict.carried("its cells are times");
         }
@@ -159,7 +159,8 @@ final class ProposalMaker {
             return verdict.sure(Field.TAIL, "every cell is a tail of the fleet");
         }
         String strange = column.strange(cell -> tails.find(cell.text()).isPresent());
-        String why = column.filled() - known + " of " + column.filled() + " cells are no tails of the fleet: " + strange;
+        String why =
+                column.filled() - known + " of " + column.filled() + " cells are no tails of the fleet: " + strange;
         return 2 * known > column.filled() ? verdict.likely(Field.TAIL, why) : verdict.carriedIfTypes(why, column);
     }
 
@@ -185,7 +186,10 @@ final class ProposalMaker {
     }
 
     private static String firstSample(ColumnCells column) {
-        return column.samples().stream().filter(text -> !text.isEmpty()).findFirst().orElse("");
+        return column.samples().stream()
+                .filter(text -> !text.isEmpty())
+                .findFirst()
+                .orElse("");
     }
 
     private ProposedColumn count(ColumnVerdict verdict, Field field, HeadingTokens words, ColumnCells column) {
@@ -204,8 +208,8 @@ final class ProposalMaker {
         if (place.isEmpty()) {
             return verdict.doubtful(strangePlace(field));
         }
-        ColumnRule rule = new ColumnRule(
-                verdict.heading(), field, place.get(), category, ColumnUnit.NONE, List.of(), false);
+        ColumnRule rule =
+                new ColumnRule(verdict.heading(), field, place.get(), category, ColumnUnit.NONE, List.of(), false);
         return verdict.judge(rule, "whole numbers", this::isCount, "counts");
     }
 
@@ -252,12 +256,14 @@ final class ProposalMaker {
         if (unit.isEmpty()) {
             return verdict.withoutUnit(field);
         }
-        ColumnRule rule = new ColumnRule(
-                verdict.heading(), field, place, PassengerCategory.ADULT, unit.get(), List.of(), false);
+        ColumnRule rule =
+                new ColumnRule(verdict.heading(), field, place, PassengerCategory.ADULT, unit.get(), List.of(), false);
         if (!numbers.sure() && verdict.cells().count(cell -> hasMark(cell.text())) > 0) {
             return verdict.doubtful(numbers.why());
         }
-        String what = unit.get() == ColumnUnit.IN_CELL ? "numbers with their units" : "numbers in " + unit.get().symbol();
+        String what = unit.get() == ColumnUnit.IN_CELL
+                ? "numbers with their units"
+                : "numbers in " + unit.get().symbol();
         return verdict.judge(rule, what, cell -> fits(cell, rule), "numbers");
     }
 
@@ -265,13 +271,13 @@ final class ProposalMaker {
         return text.indexOf(',') >= 0 || text.indexOf('.') >= 0;
     }
 
-    private Optional<ColumnUnit> unit(
-            ColumnVerdict verdict, Field field, UnitHeading parts, HeadingTokens words) {
+    private Optional<ColumnUnit> unit(ColumnVerdict verdict, Field field, UnitHeading parts, HeadingTokens words) {
         Optional<ColumnUnit> named = parts.unit().filter(unit -> unit.suits(field));
         if (named.isPresent() || parts.unit().isPresent()) {
             return named;
         }
-        int written = verdict.cells().count(cell -> WrittenCell.of(cell.text()).unitFor(field).isPresent());
+        int written = verdict.cells()
+                .count(cell -> WrittenCell.of(cell.text()).unitFor(field).isPresent());
         if (written > 0 && 2 * written > verdict.cells().filled()) {
             return Optional.of(ColumnUnit.IN_CELL);
         }
@@ -342,7 +348,8 @@ final class ProposalMaker {
                 rule.unit(),
                 List.of(),
                 false);
-        String why = column.why() + "; the only mass beside it is the " + (takeoff ? "take-off" : "zero-fuel") + " mass";
+        String why =
+                column.why() + "; the only mass beside it is the " + (takeoff ? "take-off" : "zero-fuel") + " mass";
         return new ProposedColumn(column.heading(), column.samples(), settled, Sureness.LIKELY, why);
     }
 
@@ -370,7 +377,8 @@ final class ProposalMaker {
 
     private void ask(List<ProposedColumn> columns) {
         for (Field key : List.of(Field.FLIGHT, Field.DATE, Field.TAIL)) {
-            if (KEYS.contains(key) && columns.stream().noneMatch(column -> column.rule().field() == key)) {
+            if (KEYS.contains(key)
+                    && columns.stream().noneMatch(column -> column.rule().field() == key)) {
                 questions.add("Which column is the " + key.key() + "? Without it no row can be read.");
             }
         }

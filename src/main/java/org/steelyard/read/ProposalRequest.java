@@ -40,7 +40,6 @@ public record ProposalRequest(
      * @return the request
      */
     public static ProposalRequest of(String mapName) {
-        return new ProposalRequest(
-                mapName, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        return new ProposalRequest(mapName, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 }

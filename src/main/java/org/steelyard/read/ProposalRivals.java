@@ -67,10 +67,13 @@ final class ProposalRivals {
                         .map(ProposedColumn::rule)
                         .anyMatch(other -> other.field() == Field.PASSENGERS
                                 && other.place().isEmpty()
-                                && category(other).filter(one -> one != PassengerCategory.INFANT).isPresent());
+                                && category(other)
+                                        .filter(one -> one != PassengerCategory.INFANT)
+                                        .isPresent());
     }
 
     private static Optional<PassengerCategory> category(ColumnRule rule) {
-        return FieldWords.category(HeadingTokens.of(UnitHeading.of(rule.heading()).words()));
+        return FieldWords.category(
+                HeadingTokens.of(UnitHeading.of(rule.heading()).words()));
     }
 }

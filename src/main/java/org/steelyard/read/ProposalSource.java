@@ -77,8 +77,8 @@ final class ProposalSource implements Closeable {
             }
         }
         if (wanted.isPresent() && !names.contains(wanted.get())) {
-            throw new SourceFault(workbook.name()
-                    .unreadable(0, "there is no such sheet", wanted.get(), String.join(", ", names)));
+            throw new SourceFault(
+                    workbook.name().unreadable(0, "there is no such sheet", wanted.get(), String.join(", ", names)));
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.steelyard.model.AircraftType;
+import org.steelyard.model.EditDistance;
 import org.steelyard.model.Tail;
 
 /** The fleet by registration: exactly as written, else without regard to case where only one tail is meant. */

@@ -5,8 +5,8 @@ import java.util.Optional;
 import org.steelyard.model.ColumnUnit;
 
 /**
- * A heading with the unit that stands at its end: {@code Fuel (kg)}, {@code Fuel [kg]}, {@code Fuel, kg}, {@code
- * fuel_kg}, {@code Fuel kg}.
+ * A heading with the unit that stands at its end: {@code Fuel (kg)}, {@code Fuel [kg]}, {@code Fuel, kg},
+ * {@code fuel_kg}, {@code Fuel kg}.
  *
  * @param words the heading without it
  * @param unit the unit; empty where it names none
@@ -30,7 +30,8 @@ record UnitHeading(String words, Optional<ColumnUnit> unit, boolean anyGallon) {
         for (int words = 1; words <= MOST_WORDS_OF_A_UNIT && from > 0; words++) {
             from = startOfWord(text, from);
             UnitHeading next = of(text, from, text.substring(from));
-            boolean named = next.unit().isPresent() || (next.anyGallon() && found.unit().isEmpty());
+            boolean named =
+                    next.unit().isPresent() || (next.anyGallon() && found.unit().isEmpty());
             found = named && from > 0 ? next : found;
         }
         return found;

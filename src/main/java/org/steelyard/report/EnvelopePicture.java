@@ -1,14 +1,12 @@
 package org.steelyard.report;
 
 import java.util.BitSet;
-import java.util.List;
 import java.util.stream.Stream;
 import org.steelyard.check.Status;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.CgForm;
 import org.steelyard.model.DisplayUnits;
 import org.steelyard.model.Envelope;
-import org.steelyard.model.LimitPoint;
 import org.steelyard.model.Phase;
 
 /**

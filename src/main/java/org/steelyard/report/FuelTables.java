@@ -69,8 +69,8 @@ final class FuelTables {
             rows.add(List.of(
                     "imbalance",
                     "",
-                    id(limit.leftTank()) + " and " + id(limit.rightTank()) + ": at most " + units.massWithUnit(limit.maxKg())
-                            + " apart"));
+                    id(limit.leftTank()) + " and " + id(limit.rightTank()) + ": at most "
+                            + units.massWithUnit(limit.maxKg()) + " apart"));
         }
         return new TypeTable("Order of the tanks", List.of("what", "#step", "tanks"), rows, "");
     }

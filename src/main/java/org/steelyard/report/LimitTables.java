@@ -100,7 +100,8 @@ final class LimitTables {
                 headings.add("#" + units.massWithUnit(table.massesKg().at(i)));
             }
             for (int j = 0; j < table.cgsPercentMac().size(); j++) {
-                List<String> row = new ArrayList<>(List.of(bare(table.cgsPercentMac().at(j))));
+                List<String> row =
+                        new ArrayList<>(List.of(bare(table.cgsPercentMac().at(j))));
                 for (Amounts trims : table.trimUnits()) {
                     row.add(trim(scale, trims.at(j), 0.01));
                 }

@@ -34,10 +34,11 @@ final class TypeEnvelopes {
         this.units = new TypeUnits(type);
         Range cgs = new Range();
         Range masses = new Range();
-        type.envelopes().forEach(envelope -> vertices(envelope).forEach(point -> {
-            cgs.add(cgIn(point));
-            masses.add(units.massIn(point.massKg()));
-        }));
+        type.envelopes()
+                .forEach(envelope -> vertices(envelope).forEach(point -> {
+                    cgs.add(cgIn(point));
+                    masses.add(units.massIn(point.massKg()));
+                }));
         masses.add(units.massIn(type.limits().maxRampKg()));
         cg = cgs.grown(0.05).scale(LEFT, RIGHT);
         mass = masses.grown(0.05).scale(BOTTOM, TOP);
@@ -54,8 +55,8 @@ final class TypeEnvelopes {
         axes.titles(html, units.cgAxis(), "mass, " + units.massUnit());
         above(html);
         limits(html);
-        LimitOutline outline = new LimitOutline(
-                point -> cg.px(cgIn(point)), point -> mass.px(units.massIn(point.massKg())));
+        LimitOutline outline =
+                new LimitOutline(point -> cg.px(cgIn(point)), point -> mass.px(units.massIn(point.massKg())));
         for (Envelope envelope : type.envelopes()) {
             Svg.path(html, "phase " + look(envelope.phase()), outline.of(envelope));
         }
@@ -121,16 +122,17 @@ final class TypeEnvelopes {
     }
 
     private void dots(Html html, Envelope envelope) {
-        vertices(envelope).forEach(point -> html.empty(
-                "circle",
-                "class",
-                "vertex " + look(envelope.phase()),
-                "cx",
-                Svg.px(cg.px(cgIn(point))),
-                "cy",
-                Svg.px(mass.px(units.massIn(point.massKg()))),
-                "r",
-                Svg.px(DOT)));
+        vertices(envelope)
+                .forEach(point -> html.empty(
+                        "circle",
+                        "class",
+                        "vertex " + look(envelope.phase()),
+                        "cx",
+                        Svg.px(cg.px(cgIn(point))),
+                        "cy",
+                        Svg.px(mass.px(units.massIn(point.massKg()))),
+                        "r",
+                        Svg.px(DOT)));
     }
 
     private void key(Html html) {

@@ -87,7 +87,13 @@ public final class TypePages {
         html.open("section").element("h2", "Worth a second look");
         html.open("ul", "class", "findings");
         for (TypeRemark remark : remarks) {
-            html.open("li").open("strong").data(remark.about()).close().text(": ").data(remark.sentence()).closeBlock();
+            html.open("li")
+                    .open("strong")
+                    .data(remark.about())
+                    .close()
+                    .text(": ")
+                    .data(remark.sentence())
+                    .closeBlock();
         }
         html.closeBlock();
         html.closeBlock();
@@ -131,13 +137,16 @@ public final class TypePages {
     }
 
     private void table(TypeTable table) {
-        html.open("section", "class", isBroad(table) ? "together broad" : "together").element("h2", table.title());
+        html.open("section", "class", isBroad(table) ? "together broad" : "together")
+                .element("h2", table.title());
         Tables.open(html, table.title(), "", table.headings().toArray(String[]::new));
         for (List<String> row : table.rows()) {
             html.open("tr");
             for (int i = 0; i < row.size(); i++) {
                 boolean number = table.headings().get(i).startsWith(Tables.NUMBERS);
-                html.open("td", "class", number ? "number" : "").data(row.get(i)).close();
+                html.open("td", "class", number ? "number" : "")
+                        .data(row.get(i))
+                        .close();
             }
             html.closeBlock();
         }

@@ -109,16 +109,34 @@ final class TypeScale {
             List<TrimPoint> points = scale.law().pointsAt(massesKg.get(i));
             StringBuilder d = new StringBuilder();
             for (TrimPoint point : points) {
-                d.append(d.isEmpty() ? "M" : "L").append(Svg.px(x(point))).append(' ').append(Svg.px(y(point)));
+                d.append(d.isEmpty() ? "M" : "L")
+                        .append(Svg.px(x(point)))
+                        .append(' ')
+                        .append(Svg.px(y(point)));
             }
             Svg.path(html, "law", d);
             for (TrimPoint point : points) {
-                html.empty("circle", "class", "vertex take-off", "cx", Svg.px(x(point)), "cy", Svg.px(y(point)), "r",
+                html.empty(
+                        "circle",
+                        "class",
+                        "vertex take-off",
+                        "cx",
+                        Svg.px(x(point)),
+                        "cy",
+                        Svg.px(y(point)),
+                        "r",
                         Svg.px(DOT));
             }
             if (massesKg.size() > 1) {
                 double textY = Math.max(y(points.get(points.size() - 1)) + 3, lastY + LINE_OF_TEXT);
-                html.element("text", units.massWithUnit(massesKg.get(i)), "class", "small", "x", Svg.px(right + 4), "y",
+                html.element(
+                        "text",
+                        units.massWithUnit(massesKg.get(i)),
+                        "class",
+                        "small",
+                        "x",
+                        Svg.px(right + 4),
+                        "y",
                         Svg.px(textY));
                 lastY = textY;
             }

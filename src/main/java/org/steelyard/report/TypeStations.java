@@ -13,7 +13,9 @@ import org.steelyard.model.Phase;
 import org.steelyard.model.Tail;
 import org.steelyard.model.Tank;
 
-/** Where everything sits along the aircraft, nose to the left: a strip for each kind of place over one scale of arms. */
+/**
+ * Where everything sits along the aircraft, nose to the left: a strip for each kind of place over one scale of arms.
+ */
 final class TypeStations {
 
     private static final double WIDTH = 760;
@@ -36,12 +38,20 @@ final class TypeStations {
     TypeStations(AircraftType type, List<Tail> tails) {
         this.type = type;
         this.units = new TypeUnits(type);
-        strip("crew", type.cabin().crewStations().stream().map(TypeStations::place).toList());
+        strip(
+                "crew",
+                type.cabin().crewStations().stream().map(TypeStations::place).toList());
         strip("pantry", pantries());
         strip("zones", type.cabin().zones().stream().map(TypeStations::place).toList());
         strip("holds", type.holds().stream().map(TypeStations::place).toList());
-        strip("full tanks", type.fuel().tanks().stream().map(TypeStations::place).toList());
-        strip("basic CG", tails.stream().map(tail -> new Place("", tail.basic().armM(), "tail-cg")).toList());
+        strip(
+                "full tanks",
+                type.fuel().tanks().stream().map(TypeStations::place).toList());
+        strip(
+                "basic CG",
+                tails.stream()
+                        .map(tail -> new Place("", tail.basic().armM(), "tail-cg"))
+                        .toList());
         Range arms = new Range();
         strips.forEach(strip -> strip.places().forEach(place -> arms.add(units.armIn(place.armM()))));
         arms.add(units.armIn(type.geometry().chord().armAt(0)));
@@ -79,7 +89,8 @@ final class TypeStations {
     }
 
     private static Place place(Tank tank) {
-        return new Place(tank.id(), tank.armTable().get(tank.armTable().size() - 1).armM(), "station");
+        return new Place(
+                tank.id(), tank.armTable().get(tank.armTable().size() - 1).armM(), "station");
     }
 
     void draw(Html html) {
@@ -89,7 +100,12 @@ final class TypeStations {
             Svg.line(html, "grid", arm.px(mark), TOP, arm.px(mark), bottom);
             Svg.text(html, arm.px(mark), bottom + 16, "middle", Shown.fixed(mark, arm.decimals(12)));
         }
-        Svg.text(html, (LEFT + RIGHT) / 2, bottom + 36, "middle", "arm aft of datum, " + units.lengthUnit() + ", nose to the left");
+        Svg.text(
+                html,
+                (LEFT + RIGHT) / 2,
+                bottom + 36,
+                "middle",
+                "arm aft of datum, " + units.lengthUnit() + ", nose to the left");
         double y = TOP + STRIP / 2;
         for (Strip strip : strips) {
             Svg.text(html, LEFT - 10, y + 4, "end", strip.name());

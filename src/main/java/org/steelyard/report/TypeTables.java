@@ -119,8 +119,8 @@ public final class TypeTables {
                 "Crew and pantry",
                 List.of("id", "for", "#seats", "#mass, " + units.massUnit(), "#arm, " + units.lengthUnit()),
                 rows,
-                "Standard crew: " + type.cabin().flightCrew() + " and " + type.cabin().cabinCrew()
-                        + ". The first pantry is the standard one.");
+                "Standard crew: " + type.cabin().flightCrew() + " and "
+                        + type.cabin().cabinCrew() + ". The first pantry is the standard one.");
     }
 
     private void standardMasses() {
@@ -175,7 +175,13 @@ public final class TypeTables {
         }
         add(
                 "Holds",
-                List.of("id", "name", "#maximum, " + units.massUnit(), "#arm, " + units.lengthUnit(), "#% MAC", "floor"),
+                List.of(
+                        "id",
+                        "name",
+                        "#maximum, " + units.massUnit(),
+                        "#arm, " + units.lengthUnit(),
+                        "#% MAC",
+                        "floor"),
                 rows,
                 "");
     }
@@ -209,7 +215,8 @@ public final class TypeTables {
         for (LoadGroup group : type.groups()) {
             List<String> places = new ArrayList<>();
             group.holds().forEach(hold -> places.add(type.holds().get(hold).name()));
-            group.zones().forEach(zone -> places.add(type.cabin().zones().get(zone).name()));
+            group.zones()
+                    .forEach(zone -> places.add(type.cabin().zones().get(zone).name()));
             rows.add(List.of(group.id(), group.name(), units.mass(group.maxKg()), String.join(", ", places)));
         }
         add("Groups", List.of("id", "name", "#maximum, " + units.massUnit(), "places"), rows, "");

@@ -67,8 +67,16 @@ final class TypeTanks {
         }
         Svg.path(html, "law", d);
         for (TankPoint point : tank.armTable()) {
-            html.empty("circle", "class", "vertex take-off", "cx", Svg.px(contents.px(units.massIn(point.quantityKg()))),
-                    "cy", Svg.px(arm.px(units.armIn(point.armM()))), "r", Svg.px(DOT));
+            html.empty(
+                    "circle",
+                    "class",
+                    "vertex take-off",
+                    "cx",
+                    Svg.px(contents.px(units.massIn(point.quantityKg()))),
+                    "cy",
+                    Svg.px(arm.px(units.armIn(point.armM()))),
+                    "r",
+                    Svg.px(DOT));
         }
         String names = String.join(", ", same.stream().map(Tank::id).toList());
         double fullY = arm.px(units.armIn(tank.momentKgM(fullKg) / fullKg));

@@ -42,8 +42,8 @@ public record MapTrial(long accepted, long rejected, List<Loading> first, List<I
      */
     public static MapTrial of(Path file, ColumnMap map, Tails tails) {
         Tally tally = new Tally();
-        ReadOptions options = new ReadOptions(
-                List.of(map), Optional.of(map.name()), Optional.empty(), Optional.empty());
+        ReadOptions options =
+                new ReadOptions(List.of(map), Optional.of(map.name()), Optional.empty(), Optional.empty());
         try (SourceFile source = SourceFile.open(file, options, tails)) {
             Optional<RawRows> batch = source.nextBatch(BATCH_ROWS);
             while (batch.isPresent()) {

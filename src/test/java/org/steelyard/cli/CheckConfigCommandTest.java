@@ -32,7 +32,8 @@ class CheckConfigCommandTest {
         Path shipped = Path.of("config");
         Path config = folder.resolve("config");
         try (Stream<Path> files = Files.walk(shipped)) {
-            files.forEach(file -> copy(file, config.resolve(shipped.relativize(file).toString())));
+            files.forEach(
+                    file -> copy(file, config.resolve(shipped.relativize(file).toString())));
         }
         return config;
     }
@@ -78,7 +79,8 @@ class CheckConfigCommandTest {
                 .contains("  rear body  rear body            7,200  hold 4, hold 5, zone E, zone F\n")
                 .contains("  burn          1  centre until 800 kg\n")
                 .contains("  aft      moment and index    40,000   33.1  18.925   63.0\n")
-                .contains("  take-off  15     any     document  units   0.1  1.0 DN to 1.8 UP  13.0 % MAC to 32.0 % MAC")
+                .contains(
+                        "  take-off  15     any     document  units   0.1  1.0 DN to 1.8 UP  13.0 % MAC to 32.0 % MAC")
                 .contains("        8.0    2.90 UP    3.30 UP    3.70 UP    3.85 UP\n")
                 .contains("  QI-JAA          40,950  18.568   24.2   48.7\n")
                 .contains("Nothing else to remark.")
@@ -105,8 +107,9 @@ class CheckConfigCommandTest {
         assertThat(out.toString())
                 .startsWith("10 files read from " + config + ":\n")
                 .contains("  policy.yaml\n    policy.yaml:1:sharing: unknown word")
-                .contains("  types/prop70.yaml\n    types/prop70.yaml:10:masses.max-ramp: the unit is missing (value '23150';"
-                        + " expected a mass in kg, lb or t, as '18500 kg')\n")
+                .contains(
+                        "  types/prop70.yaml\n    types/prop70.yaml:10:masses.max-ramp: the unit is missing (value '23150';"
+                                + " expected a mass in kg, lb or t, as '18500 kg')\n")
                 .containsPattern("(?m)^\\d faults:$")
                 .doesNotContain("No faults");
     }
@@ -124,8 +127,7 @@ class CheckConfigCommandTest {
             value = {
                 "arm: 16.5 m, seats: 16 | arm: 16.5 m, seats: 15"
                         + " | cabin: the name says 70 seats, the zones have 69",
-                "arm: 10.0 m, seats | arm: 6.7 m, seats"
-                        + " | cabin: zones A and B have the same arm, 6.70 m",
+                "arm: 10.0 m, seats | arm: 6.7 m, seats" + " | cabin: zones A and B have the same arm, 6.70 m",
                 "max: 950 kg | max: 1500 kg"
                         + " | hold 2: its floor carries 1,400 kg spread evenly, less than its maximum of 1,500 kg",
                 "max: 1150 kg | max: 1300 kg"
@@ -159,7 +161,8 @@ class CheckConfigCommandTest {
             })
     void whatIsNoFaultButProbablyASlipIsRemarked(String before, String after, String remark) throws IOException {
         Path config = edited("types/prop70.yaml", before, after);
-        assertThat(run("check-config", "-c", config.toString(), "--type", "prop70", "--brief")).isZero();
+        assertThat(run("check-config", "-c", config.toString(), "--type", "prop70", "--brief"))
+                .isZero();
         assertThat(unwrapped()).contains("No fault, but worth a second look:").contains("  " + remark + "\n");
     }
 
@@ -174,7 +177,8 @@ class CheckConfigCommandTest {
             })
     void aTailUnlikeTheOthersIsRemarked(String before, String after, String remark) throws IOException {
         Path config = edited("fleet.csv", before, after);
-        assertThat(run("check-config", "-c", config.toString(), "--type", "jet180", "--brief")).isZero();
+        assertThat(run("check-config", "-c", config.toString(), "--type", "jet180", "--brief"))
+                .isZero();
         assertThat(unwrapped()).contains("  " + remark + "\n");
     }
 
@@ -186,11 +190,16 @@ class CheckConfigCommandTest {
                 fleet,
                 String.join(
                         "\n",
-                        Files.readString(fleet).lines().filter(line -> !line.contains("prop70")).toList()));
+                        Files.readString(fleet)
+                                .lines()
+                                .filter(line -> !line.contains("prop70"))
+                                .toList()));
         Path schemes = config.resolve("standard-masses.yaml");
         Files.writeString(
-                schemes, Files.readString(schemes).replaceAll("(?s)(id: easa-30\\n    source: ).*?(?=    male)", "$1tbd\n"));
-        assertThat(run("check-config", "-c", config.toString(), "--type", "prop70", "--brief")).isZero();
+                schemes,
+                Files.readString(schemes).replaceAll("(?s)(id: easa-30\\n    source: ).*?(?=    male)", "$1tbd\n"));
+        assertThat(run("check-config", "-c", config.toString(), "--type", "prop70", "--brief"))
+                .isZero();
         assertThat(out.toString())
                 .contains("  fleet: no tail is of this type\n")
                 .contains("  standard masses: the scheme easa-30 does not say where its figures come from\n");
@@ -200,8 +209,9 @@ class CheckConfigCommandTest {
     void aTrimTableThatDoesNotReachTheLightestFlightsIsRemarked() {
         assertThat(run("check-config", "--type", "jet180", "--brief")).isZero();
         assertThat(unwrapped())
-                .contains("  take-off trim, flaps 1: is for 46,000 kg to 75,000 kg, flights are from 43,500 kg to 74,500"
-                        + " kg: beyond the scale there is no setting\n");
+                .contains(
+                        "  take-off trim, flaps 1: is for 46,000 kg to 75,000 kg, flights are from 43,500 kg to 74,500"
+                                + " kg: beyond the scale there is no setting\n");
     }
 
     @Test

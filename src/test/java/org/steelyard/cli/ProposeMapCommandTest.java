@@ -47,7 +47,8 @@ class ProposeMapCommandTest {
         config = folder.resolve("config");
         Path shipped = Path.of("config");
         try (Stream<Path> files = Files.walk(shipped)) {
-            files.forEach(file -> copy(file, config.resolve(shipped.relativize(file).toString())));
+            files.forEach(
+                    file -> copy(file, config.resolve(shipped.relativize(file).toString())));
         }
     }
 
@@ -111,7 +112,14 @@ class ProposeMapCommandTest {
         Path file = DEMO.resolve(name);
         Path map = config.resolve("columns/drafted.yaml");
         List<String> arguments = new ArrayList<>(List.of(
-                "propose-map", file.toString(), "-c", config.toString(), "--name", "drafted", "--write", map.toString()));
+                "propose-map",
+                file.toString(),
+                "-c",
+                config.toString(),
+                "--name",
+                "drafted",
+                "--write",
+                map.toString()));
         if (trim != null) {
             arguments.addAll(List.of("--trim", trim));
         }
@@ -132,7 +140,8 @@ class ProposeMapCommandTest {
         String file = DEMO.resolve("season-2026-05.csv").toString();
         assertThat(run("propose-map", file, "-c", config.toString())).isZero();
         assertThat(out.toString())
-                .contains("To decide:\n  - Which way do the numbers of 'trim set' without UP or DN count? Say --trim nose-up or --trim nose-down.\n\nNothing is written");
+                .contains(
+                        "To decide:\n  - Which way do the numbers of 'trim set' without UP or DN count? Say --trim nose-up or --trim nose-down.\n\nNothing is written");
     }
 
     @Test
@@ -145,7 +154,8 @@ class ProposeMapCommandTest {
                 .contains("S-001 | S-002 | S-003 | S-004 | S-005");
 
         Path there = Files.writeString(folder.resolve("m.yaml"), "mine");
-        assertThat(run("propose-map", file, "-c", config.toString(), "--write", there.toString())).isEqualTo(2);
+        assertThat(run("propose-map", file, "-c", config.toString(), "--write", there.toString()))
+                .isEqualTo(2);
         assertThat(err.toString()).contains("m.yaml is there already; --force writes over it.");
         assertThat(there).hasContent("mine");
 
@@ -163,7 +173,8 @@ class ProposeMapCommandTest {
         Path file = Files.writeString(
                 folder.resolve("x.csv"), "Flight,Date,Reg,Pax: all,Hold 9 kg\nT1,2026-05-13,QI-JAA,12,5\n");
         Path map = config.resolve("columns/x.yaml");
-        assertThat(run("propose-map", file.toString(), "-c", config.toString(), "--write", map.toString())).isZero();
+        assertThat(run("propose-map", file.toString(), "-c", config.toString(), "--write", map.toString()))
+                .isZero();
         assertThat(map)
                 .content()
                 .contains("  - {heading: \"Pax: all\", field: passengers}\n")
@@ -174,11 +185,14 @@ class ProposeMapCommandTest {
     @Test
     void placesOfOneTypeCanBeAskedFor() throws IOException {
         Path file = Files.writeString(folder.resolve("x.csv"), "Flight,Date,Reg,Seats front\nT1,2026-05-13,QI-SAA,1\n");
-        assertThat(run("propose-map", file.toString(), "-c", config.toString(), "--type", "single4")).isZero();
+        assertThat(run("propose-map", file.toString(), "-c", config.toString(), "--type", "single4"))
+                .isZero();
         assertThat(out.toString()).contains("passengers in front");
-        assertThat(run("propose-map", file.toString(), "-c", config.toString(), "--type", "prop70")).isZero();
+        assertThat(run("propose-map", file.toString(), "-c", config.toString(), "--type", "prop70"))
+                .isZero();
         assertThat(out.toString()).contains("no zone of the types has such a name; there are A, B, C, D");
-        assertThat(run("propose-map", file.toString(), "-c", config.toString(), "--type", "x")).isEqualTo(2);
+        assertThat(run("propose-map", file.toString(), "-c", config.toString(), "--type", "x"))
+                .isEqualTo(2);
         assertThat(err.toString()).contains("There is no type 'x'; there are jet180, prop70, single4.");
     }
 
@@ -192,7 +206,8 @@ class ProposeMapCommandTest {
             })
     void aChoiceThatIsNoneIsRefused(String options, String message) {
         String[] parts = options.split(" ");
-        assertThat(run("propose-map", DEMO.resolve("club-2026.csv").toString(), parts[0], parts[1])).isEqualTo(2);
+        assertThat(run("propose-map", DEMO.resolve("club-2026.csv").toString(), parts[0], parts[1]))
+                .isEqualTo(2);
         assertThat(err.toString()).startsWith(message);
     }
 

@@ -85,15 +85,17 @@ class MapChoiceTest {
     void aMapWithoutAFieldThatEveryRowNeedsFitsNothing() throws IOException {
         ColumnMap map = Fixtures.map("odd", Fixtures.text("Flight", Field.FLIGHT), Fixtures.text("Date", Field.DATE));
         assertThat(ReadAll.text(folder, "s.csv", "Flight;Day\n", map).problems())
-                .containsExactly("s.csv:1: required headings are missing: 'Date', '(none in the map for tail)'"
-                        + " (value 'Flight, Day'; expected every required heading of the heading map 'odd'; 'steelyard propose-map' drafts one)");
+                .containsExactly(
+                        "s.csv:1: required headings are missing: 'Date', '(none in the map for tail)'"
+                                + " (value 'Flight, Day'; expected every required heading of the heading map 'odd'; 'steelyard propose-map' drafts one)");
     }
 
     @Test
     void twoMapsThatFitEquallyWellAndDifferAreRefusedWithWhatTellsThemApart() throws IOException {
         ColumnMap kg = Fixtures.with(SMALL, Fixtures.rule("Fuel", Field.FUEL, "", ColumnUnit.KG));
         ColumnMap lb = named("pounds", Fixtures.with(SMALL, Fixtures.rule("Fuel", Field.FUEL, "", ColumnUnit.LB)));
-        assertThat(ReadAll.text(folder, "s.csv", "Flight;Date;Tail;Fuel\n", kg, lb).problems())
+        assertThat(ReadAll.text(folder, "s.csv", "Flight;Date;Tail;Fuel\n", kg, lb)
+                        .problems())
                 .containsExactly("s.csv:1: the heading maps 'small' and 'pounds' fit equally well, but differ in the"
                         + " column 'Fuel' (value 'Flight, Date, Tail, Fuel'; expected --map with the name of one, or"
                         + " 'files' in the maps that tell the sources apart)");
@@ -103,7 +105,11 @@ class MapChoiceTest {
                         .mapName())
                 .isEqualTo("pounds");
         assertThat(ReadAll.text(
-                                folder, "s.csv", "Flight;Date;Tail;Fuel\n", kg, named("comma", Fixtures.withDecimalComma(kg)))
+                                folder,
+                                "s.csv",
+                                "Flight;Date;Tail;Fuel\n",
+                                kg,
+                                named("comma", Fixtures.withDecimalComma(kg)))
                         .problems())
                 .singleElement()
                 .asString()

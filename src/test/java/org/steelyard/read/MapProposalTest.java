@@ -94,7 +94,8 @@ class MapProposalTest {
     void aColumnIsUnderstoodByItsWordsItsUnitAndItsCells(String heading, String cell, String meaning) throws Exception {
         ColumnRule rule = column(heading, cell).rule();
         String place = rule.place().isEmpty() ? "''" : rule.place();
-        assertThat(rule.field().key() + " " + place + " " + rule.category() + " '" + rule.unit().symbol() + "'")
+        assertThat(rule.field().key() + " " + place + " " + rule.category() + " '"
+                        + rule.unit().symbol() + "'")
                 .isEqualTo(meaning);
     }
 
@@ -147,9 +148,10 @@ class MapProposalTest {
         String text = "Flight;Date;Reg\nT1;01/05/2024;SX-BAA\nT2;02/05/2024;SX-BAA\n";
         MapProposal draft = draft(text);
         assertThat(draft.columns().get(1).rule().field()).isEqualTo(Field.IGNORED);
-        assertThat(draft.questions()).containsExactly(
-                "Is '01/05/2024' in 'Date' dd/MM/uuuu or MM/dd/uuuu? Say --dates dd/MM/uuuu or --dates MM/dd/uuuu.",
-                "Which column is the date? Without it no row can be read.");
+        assertThat(draft.questions())
+                .containsExactly(
+                        "Is '01/05/2024' in 'Date' dd/MM/uuuu or MM/dd/uuuu? Say --dates dd/MM/uuuu or --dates MM/dd/uuuu.",
+                        "Which column is the date? Without it no row can be read.");
 
         MapProposal decided = draft(
                 text,
@@ -236,8 +238,8 @@ class MapProposalTest {
     @Test
     void aFileWithoutHeadingsIsRefused() throws IOException {
         Path file = Files.writeString(folder.resolve("x.csv"), "a,b\n1,2\n", StandardCharsets.UTF_8);
-        assertThatThrownBy(() -> MapProposal.of(
-                        file, ProposalRequest.of("new"), List.of(Fixtures.TWIN), Fixtures.TAILS))
+        assertThatThrownBy(
+                        () -> MapProposal.of(file, ProposalRequest.of("new"), List.of(Fixtures.TWIN), Fixtures.TAILS))
                 .isInstanceOf(SeasonUnreadableException.class)
                 .hasMessage("x.csv: no row looks like headings (expected a row with headings for flight, date, tail and"
                         + " loads)");

@@ -45,14 +45,7 @@ class WrittenUnitsTest {
                 Fixtures.key("Tail", Field.TAIL)));
         rules.addAll(List.of(more));
         return new ColumnMap(
-                "m",
-                List.of(),
-                "",
-                Optional.of(';'),
-                comma,
-                grouping,
-                ColumnMap.UnknownColumns.LEAVE_OUT,
-                rules);
+                "m", List.of(), "", Optional.of(';'), comma, grouping, ColumnMap.UnknownColumns.LEAVE_OUT, rules);
     }
 
     private static ColumnRule rule(String heading, Field field, ColumnUnit unit) {
@@ -94,7 +87,9 @@ class WrittenUnitsTest {
                 "100 imp gal| 363.6872",
             })
     void aCellIsReadWithItsOwnUnit(String cell, double massKg) throws IOException {
-        ColumnMap map = map(false, DigitGrouping.NONE,
+        ColumnMap map = map(
+                false,
+                DigitGrouping.NONE,
                 rule("ZFM", Field.ZERO_FUEL_MASS, ColumnUnit.KG),
                 rule("CG", Field.ZERO_FUEL_CG, ColumnUnit.PERCENT_MAC),
                 rule("Fuel", Field.FUEL, ColumnUnit.IN_CELL),
@@ -107,10 +102,13 @@ class WrittenUnitsTest {
     @ParameterizedTest
     @CsvSource({"26.1 %", "26.1% MAC", "26.1 %MAC", "11.044 m", "11044 mm"})
     void aCgIsReadAsPercentOrArm(String cell) throws IOException {
-        ColumnMap map = map(false, DigitGrouping.NONE,
+        ColumnMap map = map(
+                false,
+                DigitGrouping.NONE,
                 rule("TOM", Field.TAKEOFF_MASS, ColumnUnit.IN_CELL),
                 rule("CG", Field.TAKEOFF_CG, ColumnUnit.IN_CELL));
-        Load.TakeoffGiven load = (Load.TakeoffGiven) only(read(map, "TOM;CG", "30 t;" + cell)).load();
+        Load.TakeoffGiven load =
+                (Load.TakeoffGiven) only(read(map, "TOM;CG", "30 t;" + cell)).load();
         assertThat(load.takeoff().massKg()).isEqualTo(30_000);
         assertThat(load.takeoff().armM()).isCloseTo(11.044, within(1e-12));
     }
@@ -127,7 +125,9 @@ class WrittenUnitsTest {
                 "kg     | not-a-number TOM: not a number (value 'kg'; expected digits with a decimal point, as 12.5, and no thousands separator; a heading map with 'decimal: comma' reads 12,5)",
             })
     void aUnitThatIsMissingUnknownOrOfAnotherKindIsNamed(String cell, String reason) throws IOException {
-        ColumnMap map = map(false, DigitGrouping.NONE,
+        ColumnMap map = map(
+                false,
+                DigitGrouping.NONE,
                 rule("TOM", Field.TAKEOFF_MASS, ColumnUnit.IN_CELL),
                 rule("CG", Field.TAKEOFF_CG, ColumnUnit.PERCENT_MAC));
         assertThat(reasons(read(map, "TOM;CG", cell + ";25"))).containsExactly(reason);
@@ -135,11 +135,14 @@ class WrittenUnitsTest {
 
     @Test
     void aTrimWithoutUpOrDownIsRefusedWhereTheCellMustSaySo() throws IOException {
-        ColumnMap map = map(false, DigitGrouping.NONE,
+        ColumnMap map = map(
+                false,
+                DigitGrouping.NONE,
                 rule("TOM", Field.TAKEOFF_MASS, ColumnUnit.KG),
                 rule("CG", Field.TAKEOFF_CG, ColumnUnit.PERCENT_MAC),
                 rule("Trim", Field.RECORDED_TRIM, ColumnUnit.IN_CELL));
-        assertThat(only(read(map, "TOM;CG;Trim", "30000;25;1.1 DN")).recordedTrimUnits()).hasValue(-1.1);
+        assertThat(only(read(map, "TOM;CG;Trim", "30000;25;1.1 DN")).recordedTrimUnits())
+                .hasValue(-1.1);
         assertThat(reasons(read(map, "TOM;CG;Trim", "30000;25;1.1")))
                 .containsExactly("unknown-unit Trim: UP or DN is missing (value '1.1'; expected a number without sign"
                         + " followed by UP or DN, as 0.2 UP)");
@@ -156,7 +159,9 @@ class WrittenUnitsTest {
                 "TOM kgs  | 30000",
             })
     void aHeadingNamesTheUnitOfItsColumn(String heading, double massKg) throws IOException {
-        ColumnMap map = map(false, DigitGrouping.NONE,
+        ColumnMap map = map(
+                false,
+                DigitGrouping.NONE,
                 rule("TOM", Field.TAKEOFF_LIMIT, ColumnUnit.IN_HEADING),
                 rule("TOM A", Field.TAKEOFF_MASS, ColumnUnit.KG),
                 rule("CG", Field.TAKEOFF_CG, ColumnUnit.PERCENT_MAC));
@@ -176,8 +181,7 @@ class WrittenUnitsTest {
                 "TOM (L)  | the heading names a unit of another kind",
                 "TOM (gal)| the heading may mean US or imperial gallons",
             })
-    void aHeadingThatOughtToNameItsUnitAndDoesNotIsAFaultOfTheFile(String heading, String reason)
-            throws IOException {
+    void aHeadingThatOughtToNameItsUnitAndDoesNotIsAFaultOfTheFile(String heading, String reason) throws IOException {
         ColumnMap map = map(false, DigitGrouping.NONE, rule("TOM", Field.TAKEOFF_MASS, ColumnUnit.IN_HEADING));
         assertThat(read(map, heading, "30000").problems())
                 .containsExactly("s.csv:1: " + reason + " (value '" + heading
@@ -207,18 +211,25 @@ class WrittenUnitsTest {
             })
     void digitsAreGroupedOnlyAsDeclared(DigitGrouping grouping, boolean comma, String text, double value) {
         char decimal = comma ? ',' : '.';
-        assertThat(Numbers.parse(Grouping.without(text, decimal, grouping), decimal, false)).isEqualTo(Double.valueOf(value));
+        assertThat(Numbers.parse(Grouping.without(text, decimal, grouping), decimal, false))
+                .isEqualTo(Double.valueOf(value));
     }
 
     @Test
     void aDecimalCommaAndGroupsStandBesideUnitsInCells() throws IOException {
-        ColumnMap map = map(true, DigitGrouping.BLANK,
+        ColumnMap map = map(
+                true,
+                DigitGrouping.BLANK,
                 rule("TOM", Field.TAKEOFF_MASS, ColumnUnit.IN_CELL),
                 rule("CG", Field.TAKEOFF_CG, ColumnUnit.IN_CELL));
-        Load.TakeoffGiven load = (Load.TakeoffGiven) only(read(map, "TOM;CG", "31 250,5 kg;26,1 % MAC")).load();
+        Load.TakeoffGiven load = (Load.TakeoffGiven)
+                only(read(map, "TOM;CG", "31 250,5 kg;26,1 % MAC")).load();
         assertThat(load.takeoff().massKg()).isEqualTo(31_250.5);
-        assertThat(reasons(read(map, "TOM;CG", "31.250 kg;26,1 %"))).singleElement().asString()
-                .contains("expected digits in groups of three parted by the map's sign (blank), or none, with a decimal comma");
+        assertThat(reasons(read(map, "TOM;CG", "31.250 kg;26,1 %")))
+                .singleElement()
+                .asString()
+                .contains(
+                        "expected digits in groups of three parted by the map's sign (blank), or none, with a decimal comma");
     }
 
     @ParameterizedTest
@@ -230,11 +241,13 @@ class WrittenUnitsTest {
     })
     void severalPatternsOfDatesMayStandInOneColumnAndTheDateIsTheOneThatIsWritten(String cell, LocalDate date)
             throws IOException {
-        ColumnMap map = map(false, DigitGrouping.NONE,
+        ColumnMap map = map(
+                false,
+                DigitGrouping.NONE,
                 rule("TOM", Field.TAKEOFF_MASS, ColumnUnit.KG),
                 rule("CG", Field.TAKEOFF_CG, ColumnUnit.PERCENT_MAC));
-        Loading loading = only(ReadAll.text(
-                folder, "s.csv", "Flight;Date;Tail;TOM;CG\nT1;" + cell + ";SX-BAA;30000;25\n", map));
+        Loading loading =
+                only(ReadAll.text(folder, "s.csv", "Flight;Date;Tail;TOM;CG\nT1;" + cell + ";SX-BAA;30000;25\n", map));
         assertThat(loading.flight().date()).isEqualTo(date);
         assertThat(loading.extras()).containsExactly(new Extra("Date", cell));
     }
@@ -242,7 +255,8 @@ class WrittenUnitsTest {
     @Test
     void monthsAreEnglishInFullToo() {
         assertThat(new DateFormat("d MMMM uuuu").parse("30 december 2024")).contains(LocalDate.of(2024, 12, 30));
-        assertThat(new DateFormat("d MMM uuuu").format(LocalDate.of(2024, 9, 3))).isEqualTo("3 Sep 2024");
+        assertThat(new DateFormat("d MMM uuuu").format(LocalDate.of(2024, 9, 3)))
+                .isEqualTo("3 Sep 2024");
         assertThat(new DateFormat("d MMM uuuu").parse("3 Eyl 2024")).isEmpty();
     }
 }
