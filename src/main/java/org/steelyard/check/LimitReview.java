@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.SortedSet;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.steelyard.model.AircraftType;
@@ -100,8 +100,8 @@ final class LimitReview {
         }
     }
 
-    private static SortedSet<Double> masses(Envelope... envelopes) {
-        SortedSet<Double> masses = new TreeSet<>();
+    private static NavigableSet<Double> masses(Envelope... envelopes) {
+        NavigableSet<Double> masses = new TreeSet<>();
         for (Envelope envelope : envelopes) {
             Stream.of(envelope.forward(), envelope.aft())
                     .flatMap(line -> line.points().stream())

@@ -66,6 +66,7 @@ record Binding(
             }
         }
         problems.addAll(rivals(columns, row, name));
+        problems.addAll(twoUnits(columns, row, name));
         if (!problems.isEmpty()) {
             throw new SourceFault(problems);
         }
@@ -116,6 +117,26 @@ record Binding(
                                 + column.slot().label(),
                         column.heading(),
                         "one column for it; the heading map may declare the other as extra or ignored"));
+            }
+        }
+        return problems;
+    }
+
+    /** A heading of the map that stands in the file with two units: the two would be added up. */
+    private static List<InputProblem> twoUnits(List<BoundColumn> columns, RawRow row, TableName name) {
+        List<InputProblem> problems = new ArrayList<>();
+        Map<String, BoundColumn> firsts = new HashMap<>();
+        for (BoundColumn column : columns) {
+            BoundColumn first = firsts.putIfAbsent(Blanks.fold(column.rule().heading()), column);
+            boolean sameHeading = first != null && Blanks.fold(first.heading()).equals(Blanks.fold(column.heading()));
+            if (first != null && !sameHeading) {
+                problems.add(name.problem(
+                        row.number(),
+                        ProblemCode.BAD_HEADING,
+                        "'" + first.heading() + "' and '" + column.heading() + "' are both '"
+                                + column.rule().heading() + "'",
+                        column.heading(),
+                        "one column for it; the heading map may name both with their units, one as ignored"));
             }
         }
         return problems;
