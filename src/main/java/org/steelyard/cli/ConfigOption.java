@@ -20,9 +20,19 @@ final class ConfigOption {
             description = "Aircraft types, fleet, standard masses, policy and heading maps (${DEFAULT-VALUE}).")
     private Path folder;
 
+    /** Where the configuration lies. */
+    Path folder() {
+        return folder;
+    }
+
+    /** Reads the folder, faults and all. */
+    ConfigResult read() {
+        return ConfigFolder.load(folder);
+    }
+
     /** Loads the folder, or tells all its faults at once. */
     Configuration load() throws CannotException {
-        return loaded(ConfigFolder.load(folder));
+        return loaded(read());
     }
 
     /** Loads what one flight of a type or a tail needs, or tells all faults at once. */

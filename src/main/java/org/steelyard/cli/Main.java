@@ -38,9 +38,11 @@ final class Main implements Callable<Integer> {
     private static final List<Class<?>> COMMANDS = List.of(
             SetCommand.class,
             CardsCommand.class,
+            CheckConfigCommand.class,
             AuditCommand.class,
             FitScaleCommand.class,
             EstimateScaleCommand.class,
+            ProposeMapCommand.class,
             DemoCommand.class);
 
     @Spec

@@ -3,6 +3,9 @@ package org.steelyard.config;
 import java.nio.charset.Charset;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.HashSet;
 import java.util.List;
@@ -15,6 +18,7 @@ import org.steelyard.model.ColumnMap;
 import org.steelyard.model.ColumnMap.UnknownColumns;
 import org.steelyard.model.ColumnRule;
 import org.steelyard.model.ColumnUnit;
+import org.steelyard.model.DigitGrouping;
 import org.steelyard.model.Field;
 import org.steelyard.model.MassScheme;
 import org.steelyard.model.PassengerCategory;
@@ -27,6 +31,8 @@ final class ColumnsFile {
 
     /** A day that belongs to the first week of the next year, which a pattern with the year of the week gets wrong. */
     private static final LocalDate YEAR_END = LocalDate.of(2024, 12, 30);
+
+    private static final int DAYS = 366;
 
     private final Places places;
     private final Known<MassScheme> schemes;
@@ -46,9 +52,11 @@ final class ColumnsFile {
         String charset = keys.find("charset", ColumnsFile::charset).orElse("");
         Optional<Character> delimiter = keys.find("delimiter", Words.choice("comma", "semicolon", "tab"))
                 .map(DELIMITERS::get);
-        boolean comma = keys.find("decimal", Words.choice("point", "comma"))
-                .filter("comma"::equals)
-                .isPresent();
+        Optional<String> decimal = keys.find("decimal", Words.choice("point", "comma"));
+        boolean comma = decimal.filter("comma"::equals).isPresent();
+        boolean point = decimal.isPresent() ? !comma : !keys.has("decimal");
+        DigitGrouping grouping =
+                keys.find("grouping", text -> grouping(text, comma, point)).orElse(DigitGrouping.NONE);
         UnknownColumns unknown = keys.find(
                         "unknown-columns",
                         Words.choice(
@@ -60,12 +68,22 @@ final class ColumnsFile {
         String scheme = keys.find("scheme", this::scheme).orElse("");
         List<ColumnRule> columns = keys.each("columns", inner -> column(inner, form));
         requireHeadingsOnce(keys, columns);
-        return keys.make(() -> new ColumnMap(name, files, charset, delimiter, comma, unknown, columns, form, scheme));
+        return keys.make(
+                () -> new ColumnMap(name, files, charset, delimiter, comma, grouping, unknown, columns, form, scheme));
     }
 
     private String scheme(String text) throws Unfit {
         schemes.reference().read(Keys.notBlank(text));
         return text;
+    }
+
+    private static DigitGrouping grouping(String text, boolean comma, boolean point) throws Unfit {
+        DigitGrouping grouping = Words.choice(DigitGrouping::label, List.of(DigitGrouping.values()))
+                .read(text);
+        if ((comma && grouping == DigitGrouping.COMMA) || (point && grouping == DigitGrouping.POINT)) {
+            throw new Unfit("the sign parts the decimals already", "another sign than the decimal sign");
+        }
+        return grouping;
     }
 
     private static String charset(String text) throws Unfit {
@@ -94,7 +112,8 @@ final class ColumnsFile {
         Optional<ColumnUnit> unit = keys.find("unit", text -> unit(text, field));
         Optional<String> place = keys.find("place", text -> place(text, field));
         Optional<PassengerCategory> category = keys.find("category", text -> category(text, field));
-        Optional<String> dates = keys.find("dates", text -> dates(text, field));
+        List<String> dates = keys.oneOrMore("dates", text -> dates(text, field));
+        requireOneReading(keys, dates);
         if (field.map(ColumnsFile::needsPlace).orElse(false) && !keys.has("place")) {
             keys.fault("place", "the key is missing", "one of the crew stations");
         }
@@ -107,7 +126,7 @@ final class ColumnsFile {
                 place.orElse(""),
                 category.orElse(PassengerCategory.ADULT),
                 unit.orElse(ColumnUnit.NONE),
-                dates.orElse(""),
+                dates,
                 required));
     }
 
@@ -174,9 +193,51 @@ final class ColumnsFile {
     private static boolean tells(String pattern) {
         try {
             DateTimeFormatter formatter = DateTimeFormatter.ofPattern(pattern, Locale.ROOT);
-            return LocalDate.parse(YEAR_END.format(formatter), formatter).equals(YEAR_END);
+            return LocalDate.parse(written(YEAR_END, formatter), formatter).equals(YEAR_END);
         } catch (IllegalArgumentException | DateTimeException e) {
             return false;
+        }
+    }
+
+    /** A day by a pattern, which may want a time and a zone as well. */
+    private static String written(LocalDate day, DateTimeFormatter formatter) {
+        return ZonedDateTime.of(day, LocalTime.NOON, ZoneOffset.UTC).format(formatter);
+    }
+
+    /** What one of several patterns writes, no other may read as another day. */
+    private static void requireOneReading(Keys keys, List<String> patterns) {
+        for (String one : patterns) {
+            for (String other : patterns) {
+                Optional<String> twoWays = twoWays(one, other);
+                if (twoWays.isPresent()) {
+                    keys.fault(
+                            "dates",
+                            "'" + one + "' and '" + other + "' read '" + twoWays.get() + "' as two different days",
+                            "patterns that read every date in one way");
+                    return;
+                }
+            }
+        }
+    }
+
+    private static Optional<String> twoWays(String one, String other) {
+        DateTimeFormatter writer = DateTimeFormatter.ofPattern(one, Locale.ROOT);
+        DateTimeFormatter reader = DateTimeFormatter.ofPattern(other, Locale.ROOT);
+        for (int i = 0; i < DAYS; i++) {
+            LocalDate day = YEAR_END.minusDays(i);
+            String text = written(day, writer);
+            if (date(text, reader).filter(read -> !read.equals(day)).isPresent()) {
+                return Optional.of(text);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<LocalDate> date(String text, DateTimeFormatter reader) {
+        try {
+            return Optional.of(LocalDate.parse(text, reader));
+        } catch (DateTimeException e) {
+            return Optional.empty();
         }
     }
 }

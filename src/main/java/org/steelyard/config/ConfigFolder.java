@@ -55,7 +55,7 @@ public final class ConfigFolder {
     static ConfigResult load(Path folder, Faults faults) {
         if (!Files.isDirectory(folder)) {
             faults.add(folder.toString().replace('\\', '/'), "the folder is missing", "a configuration folder");
-            return new ConfigResult.Faulty(faults.sorted());
+            return new ConfigResult.Faulty(faults.sorted(), List.of());
         }
         return new ConfigFolder(folder, faults, Optional.empty()).read();
     }
@@ -100,7 +100,9 @@ public final class ConfigFolder {
     private ConfigResult readForFlight() {
         Known<MassScheme> schemes = schemes();
         Known<AircraftType> types = types(schemes);
-        return result(types, tails(types, schemes), keys(POLICY, "policy").flatMap(PolicyFile::read), Map.of(), List.of());
+        Map<String, Tail> tails = tails(types, schemes);
+        Optional<Policy> policy = keys(POLICY, "policy").flatMap(PolicyFile::read);
+        return result(schemes, types, tails, policy, Map.of(), List.of());
     }
 
     private ConfigResult read() {
@@ -108,17 +110,18 @@ public final class ConfigFolder {
         Known<AircraftType> types = types(schemes);
         Map<String, Tail> tails = tails(types, schemes);
         Optional<Policy> policy = keys(POLICY, "policy").flatMap(PolicyFile::read);
-        return result(types, tails, policy, airframes(types), maps(types, schemes));
+        return result(schemes, types, tails, policy, airframes(types), maps(types, schemes));
     }
 
     private ConfigResult result(
+            Known<MassScheme> schemes,
             Known<AircraftType> types,
             Map<String, Tail> tails,
             Optional<Policy> policy,
             Map<String, Airframe> airframes,
             List<ColumnMap> maps) {
         if (!faults.isEmpty()) {
-            return new ConfigResult.Faulty(faults.sorted());
+            return new ConfigResult.Faulty(faults.sorted(), files.sources());
         }
         return new ConfigResult.Loaded(new Configuration(
                 new TreeMap<>(types.values()),

@@ -6,22 +6,37 @@ import java.util.List;
 public sealed interface ConfigResult permits ConfigResult.Loaded, ConfigResult.Faulty {
 
     /**
+     * The files that were read.
+     *
+     * @return each with its checksum, sorted by path
+     */
+    List<ConfigSource> sources();
+
+    /**
      * The folder is sound.
      *
      * @param configuration what it says
      */
-    record Loaded(Configuration configuration) implements ConfigResult {}
+    record Loaded(Configuration configuration) implements ConfigResult {
+
+        @Override
+        public List<ConfigSource> sources() {
+            return configuration.sources();
+        }
+    }
 
     /**
      * The folder cannot be used.
      *
      * @param faults all of them, by file and line; at least one
+     * @param sources the files that could be read
      */
-    record Faulty(List<ConfigFault> faults) implements ConfigResult {
+    record Faulty(List<ConfigFault> faults, List<ConfigSource> sources) implements ConfigResult {
 
-        /** Copies the list. */
+        /** Copies the lists. */
         public Faulty {
             faults = List.copyOf(faults);
+            sources = List.copyOf(sources);
         }
     }
 }

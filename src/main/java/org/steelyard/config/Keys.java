@@ -102,6 +102,13 @@ final class Keys {
         return ask(key).isEmpty() ? List.of() : values(key, accepts);
     }
 
+    /** One value, or a list of them, at a key that may be left out. */
+    <T> List<T> oneOrMore(String key, Accepts<T> accepts) {
+        boolean several =
+                ask(key).filter(node -> node instanceof YamlNode.Items).isPresent();
+        return several ? values(key, accepts) : find(key, accepts).map(List::of).orElse(List.of());
+    }
+
     /** A group of keys in a list that must be there and hold at least one. */
     <T> List<T> each(String key, Function<Keys, Optional<T>> reader) {
         return groups(key, true, reader);

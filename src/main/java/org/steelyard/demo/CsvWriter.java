@@ -29,8 +29,8 @@ final class CsvWriter {
         this.decimalComma = file.map().decimalComma();
         this.dates = file.map().columns().stream()
                 .filter(rule -> rule.field() == Field.DATE)
-                .map(ColumnRule::dateFormat)
-                .filter(pattern -> !pattern.isBlank())
+                .map(ColumnRule::dateFormats)
+                .flatMap(List::stream)
                 .findFirst()
                 .map(pattern -> DateTimeFormatter.ofPattern(pattern, Locale.ROOT))
                 .orElse(DateTimeFormatter.ISO_LOCAL_DATE);

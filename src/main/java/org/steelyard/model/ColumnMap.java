@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param charset name of the text encoding; blank to go by the byte order mark, and UTF-8 without one
  * @param delimiter character between cells; empty to find it in the heading line
  * @param decimalComma whether numbers are written with a decimal comma
+ * @param grouping what stands between groups of three digits
  * @param unknownColumns what becomes of columns without a rule
  * @param columns rules, each heading once
  * @param form what each row of the source is
@@ -24,6 +25,7 @@ public record ColumnMap(
         String charset,
         Optional<Character> delimiter,
         boolean decimalComma,
+        DigitGrouping grouping,
         UnknownColumns unknownColumns,
         List<ColumnRule> columns,
         SourceForm form,
@@ -40,8 +42,8 @@ public record ColumnMap(
     /**
      * Checks the rules.
      *
-     * @throws IllegalArgumentException if the name is blank, there is no rule, or one is for a field that the form does
-     *     not have
+     * @throws IllegalArgumentException if the name is blank, there is no rule, one is for a field that the form does not
+     *     have, or one sign would both group digits and part decimals
      */
     public ColumnMap {
         Require.text("map name", name);
@@ -49,6 +51,9 @@ public record ColumnMap(
         Objects.requireNonNull(charset);
         Objects.requireNonNull(delimiter);
         Objects.requireNonNull(unknownColumns);
+        Require.that(
+                !grouping.isSign(decimalComma ? ',' : '.'),
+                "the sign between groups of digits must not be the decimal sign");
         columns = List.copyOf(columns);
         Objects.requireNonNull(form);
         Objects.requireNonNull(scheme);
@@ -68,6 +73,40 @@ public record ColumnMap(
      * @param charset name of the text encoding; blank to go by the byte order mark, and UTF-8 without one
      * @param delimiter character between cells; empty to find it in the heading line
      * @param decimalComma whether numbers are written with a decimal comma
+     * @param grouping what stands between groups of three digits
+     * @param unknownColumns what becomes of columns without a rule
+     * @param columns rules, each heading once
+     */
+    public ColumnMap(
+            String name,
+            List<String> filePatterns,
+            String charset,
+            Optional<Character> delimiter,
+            boolean decimalComma,
+            DigitGrouping grouping,
+            UnknownColumns unknownColumns,
+            List<ColumnRule> columns) {
+        this(
+                name,
+                filePatterns,
+                charset,
+                delimiter,
+                decimalComma,
+                grouping,
+                unknownColumns,
+                columns,
+                SourceForm.FLIGHTS,
+                "");
+    }
+
+    /**
+     * A map of numbers without grouping.
+     *
+     * @param name name of the map
+     * @param filePatterns names of files that it is for; may be empty
+     * @param charset name of the text encoding; may be blank
+     * @param delimiter character between cells; empty to find it
+     * @param decimalComma whether numbers are written with a decimal comma
      * @param unknownColumns what becomes of columns without a rule
      * @param columns rules, each heading once
      */
@@ -79,6 +118,6 @@ public record ColumnMap(
             boolean decimalComma,
             UnknownColumns unknownColumns,
             List<ColumnRule> columns) {
-        this(name, filePatterns, charset, delimiter, decimalComma, unknownColumns, columns, SourceForm.FLIGHTS, "");
+        this(name, filePatterns, charset, delimiter, decimalComma, DigitGrouping.NONE, unknownColumns, columns);
     }
 }

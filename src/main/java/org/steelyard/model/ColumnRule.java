@@ -1,5 +1,6 @@
 package org.steelyard.model;
 
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -10,7 +11,7 @@ import java.util.Objects;
  * @param place zone, hold or tank that it is for; blank for all together
  * @param category category of passengers, where the field counts them
  * @param unit unit of its numbers
- * @param dateFormat pattern of its dates, where it holds dates; blank for year-month-day
+ * @param dateFormats patterns of its dates, where it holds dates; empty for year-month-day
  * @param required whether a file without the column cannot be read
  */
 public record ColumnRule(
@@ -19,7 +20,7 @@ public record ColumnRule(
         String place,
         PassengerCategory category,
         ColumnUnit unit,
-        String dateFormat,
+        List<String> dateFormats,
         boolean required) {
 
     /**
@@ -33,7 +34,39 @@ public record ColumnRule(
         Objects.requireNonNull(place);
         Objects.requireNonNull(category);
         Objects.requireNonNull(unit);
-        Objects.requireNonNull(dateFormat);
+        dateFormats = List.copyOf(dateFormats);
         Require.that(unit.suits(field), "field " + field.key() + " cannot be in '" + unit.symbol() + "'");
+    }
+
+    /**
+     * A rule with at most one pattern of dates.
+     *
+     * @param heading heading in the source
+     * @param field what it means
+     * @param place zone, hold or tank that it is for; blank for all together
+     * @param category category of passengers, where the field counts them
+     * @param unit unit of its numbers
+     * @param dateFormat pattern of its dates; blank for year-month-day
+     * @param required whether a file without the column cannot be read
+     */
+    public ColumnRule(
+            String heading,
+            Field field,
+            String place,
+            PassengerCategory category,
+            ColumnUnit unit,
+            String dateFormat,
+            boolean required) {
+        this(heading, field, place, category, unit, dateFormat.isBlank() ? List.of() : List.of(dateFormat), required);
+    }
+
+    /**
+     * The same rule for a heading as it stands in a file, with the unit that it names.
+     *
+     * @param unitInHeading the unit
+     * @return the rule of that column
+     */
+    public ColumnRule in(ColumnUnit unitInHeading) {
+        return new ColumnRule(heading, field, place, category, unitInHeading, dateFormats, required);
     }
 }

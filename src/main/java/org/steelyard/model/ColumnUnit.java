@@ -35,7 +35,11 @@ public enum ColumnUnit {
     /** Trim units; a number without UP or DN is nose-up positive. */
     NOSE_UP("nose-up", Set.of(Field.Kind.TRIM)),
     /** Trim units; a number without UP or DN is nose-down positive. */
-    NOSE_DOWN("nose-down", Set.of(Field.Kind.TRIM));
+    NOSE_DOWN("nose-down", Set.of(Field.Kind.TRIM)),
+    /** Each cell says its own unit behind the number; a trim says UP or DN. */
+    IN_CELL("in-cell", Set.of(Field.Kind.MASS, Field.Kind.FUEL, Field.Kind.DENSITY, Field.Kind.CG, Field.Kind.TRIM)),
+    /** The heading says the unit behind its words, as {@code Fuel (kg)} for the heading {@code Fuel}. */
+    IN_HEADING("in-heading", Set.of(Field.Kind.MASS, Field.Kind.FUEL, Field.Kind.DENSITY, Field.Kind.CG));
 
     private final String symbol;
 
@@ -54,6 +58,15 @@ public enum ColumnUnit {
      */
     public String symbol() {
         return symbol;
+    }
+
+    /**
+     * Whether numbers can be in it, which is not so where the source says the unit elsewhere.
+     *
+     * @return true for a unit, and for none
+     */
+    public boolean isUnit() {
+        return this != IN_CELL && this != IN_HEADING;
     }
 
     /**

@@ -12,6 +12,8 @@ public enum ProblemCode {
     OUT_OF_RANGE("out-of-range"),
     /** Not a date. */
     NOT_A_DATE("not-a-date"),
+    /** A unit that is missing, unknown or of another kind. */
+    UNKNOWN_UNIT("unknown-unit"),
     /** A name that the configuration does not know. */
     UNKNOWN_NAME("unknown-name"),
     /** Two values that contradict each other. */

@@ -1,6 +1,6 @@
 package org.steelyard.read;
 
-import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -47,15 +47,26 @@ record Binding(
         Map<String, ColumnRule> rules = HeadingRow.rules(map);
         for (int i = 0; i < headings.size(); i++) {
             String heading = headings.get(i);
-            Optional<ColumnRule> rule =
-                    Optional.ofNullable(rules.get(Blanks.fold(heading))).or(() -> unknownColumn(map, heading));
+            Optional<ColumnRule> rule = HeadingRow.rule(rules, heading).or(() -> unknownColumn(map, heading));
+            HeadingRow.unitFault(rules, heading)
+                    .ifPresent(fault -> problems.add(name.problem(
+                            row.number(),
+                            ProblemCode.BAD_HEADING,
+                            fault,
+                            heading,
+                            "the heading and its unit, as Fuel (kg)")));
             if (rule.isPresent() && rule.get().field() != Field.IGNORED) {
-                columns.add(BoundColumn.of(columns.size(), i, heading, rule.get()));
+                BoundColumn column = BoundColumn.of(columns.size(), i, heading, rule.get());
+                columns.add(column);
+                if (column.dates().filter(DateFormat::hasTime).isPresent()) {
+                    columns.add(BoundColumn.of(columns.size(), i, heading, carried(heading)));
+                }
             } else if (rule.isEmpty() && !heading.isEmpty()) {
                 leftOut.add(heading);
             }
         }
         problems.addAll(rivals(columns, row, name));
+        problems.addAll(twoUnits(columns, row, name));
         if (!problems.isEmpty()) {
             throw new SourceFault(problems);
         }
@@ -67,9 +78,12 @@ record Binding(
 
     private static Optional<ColumnRule> unknownColumn(ColumnMap map, String heading) {
         return map.unknownColumns() == ColumnMap.UnknownColumns.KEEP && !heading.isEmpty()
-                ? Optional.of(
-                        new ColumnRule(heading, Field.EXTRA, "", PassengerCategory.ADULT, ColumnUnit.NONE, "", false))
+                ? Optional.of(carried(heading))
                 : Optional.empty();
+    }
+
+    private static ColumnRule carried(String heading) {
+        return new ColumnRule(heading, Field.EXTRA, "", PassengerCategory.ADULT, ColumnUnit.NONE, "", false);
     }
 
     private static List<InputProblem> repeated(List<String> headings, RawRow row, TableName name) {
@@ -108,6 +122,26 @@ record Binding(
         return problems;
     }
 
+    /** A heading of the map that stands in the file with two units: the two would be added up. */
+    private static List<InputProblem> twoUnits(List<BoundColumn> columns, RawRow row, TableName name) {
+        List<InputProblem> problems = new ArrayList<>();
+        Map<String, BoundColumn> firsts = new HashMap<>();
+        for (BoundColumn column : columns) {
+            BoundColumn first = firsts.putIfAbsent(Blanks.fold(column.rule().heading()), column);
+            boolean sameHeading = first != null && Blanks.fold(first.heading()).equals(Blanks.fold(column.heading()));
+            if (first != null && !sameHeading) {
+                problems.add(name.problem(
+                        row.number(),
+                        ProblemCode.BAD_HEADING,
+                        "'" + first.heading() + "' and '" + column.heading() + "' are both '"
+                                + column.rule().heading() + "'",
+                        column.heading(),
+                        "one column for it; the heading map may name both with their units, one as ignored"));
+            }
+        }
+        return problems;
+    }
+
     /** The cells of a row as a text file for the same map has them: typed dates and numbers in the map's own way. */
     List<String> cellsAsText(RawRow row) {
         List<String> cells = new ArrayList<>(row.cells());
@@ -118,9 +152,9 @@ record Binding(
         }
         for (BoundColumn column : columns.all()) {
             if (row.kind(column.index()) == CellKind.DATE && column.dates().isPresent()) {
-                Optional<LocalDate> date = CellParser.storedDate(row.cell(column.index()));
-                date.ifPresent(
-                        day -> cells.set(column.index(), column.dates().get().format(day)));
+                Optional<LocalDateTime> stored = CellParser.storedDateTime(row.cell(column.index()));
+                stored.ifPresent(
+                        time -> cells.set(column.index(), column.dates().get().format(time)));
             }
         }
         return cells;

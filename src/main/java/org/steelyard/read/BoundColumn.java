@@ -18,7 +18,7 @@ record BoundColumn(int order, int index, String heading, ColumnRule rule, Slot s
 
     static BoundColumn of(int order, int index, String heading, ColumnRule rule) {
         Optional<DateFormat> dates = rule.field().kind() == Field.Kind.DATE
-                ? Optional.of(new DateFormat(rule.dateFormat()))
+                ? Optional.of(new DateFormat(rule.dateFormats()))
                 : Optional.empty();
         return new BoundColumn(order, index, heading, rule, Slot.of(rule), dates);
     }

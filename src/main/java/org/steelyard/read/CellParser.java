@@ -1,8 +1,12 @@
 package org.steelyard.read;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.Optional;
+import org.steelyard.model.ColumnMap;
 import org.steelyard.model.ColumnUnit;
+import org.steelyard.model.DigitGrouping;
 import org.steelyard.model.Field;
 import org.steelyard.model.ProblemCode;
 
@@ -20,9 +24,11 @@ final class CellParser {
     private static final int LAST_YEAR = 2199;
 
     private final char decimal;
+    private final DigitGrouping grouping;
 
-    CellParser(boolean decimalComma) {
-        this.decimal = decimalComma ? ',' : '.';
+    CellParser(ColumnMap map) {
+        this.decimal = map.decimalComma() ? ',' : '.';
+        this.grouping = map.grouping();
     }
 
     /** Reads the cell of a column; the draft's density, in kg/L, turns volumes into masses. */
@@ -103,9 +109,22 @@ final class CellParser {
         return DateFormat.iso(text.length() > 10 && text.charAt(10) == 'T' ? text.substring(0, 10) : text);
     }
 
+    /** A stored date with its time, which is midnight where there is none. */
+    static Optional<LocalDateTime> storedDateTime(String text) {
+        try {
+            return Optional.of(LocalDateTime.parse(text.indexOf('T') < 0 ? text + "T00:00" : text));
+        } catch (DateTimeException e) {
+            return Optional.empty();
+        }
+    }
+
     private double number(String text, CellKind kind, BoundColumn column, RowDraft draft) {
-        boolean stored = kind == CellKind.NUMBER;
-        double value = Numbers.parse(text, stored ? '.' : decimal, stored);
+        boolean unitInCell = column.rule().unit() == ColumnUnit.IN_CELL && kind != CellKind.DATE;
+        WrittenCell cell = unitInCell ? WrittenCell.of(text) : new WrittenCell(text, "");
+        double value = numberIn(cell.number(), kind == CellKind.NUMBER);
+        if (unitInCell && !Double.isNaN(value)) {
+            return requireUnit(cell, value, text, column, draft);
+        }
         if (Double.isNaN(value)) {
             String reason = kind == CellKind.DATE ? "a date, not a number" : "not a number";
             boolean counted = column.rule().field().kind() == Field.Kind.COUNT;
@@ -118,7 +137,31 @@ final class CellParser {
         return column.rule().field().isChange() ? WHOLE_CHANGE : WHOLE;
     }
 
+    /** A number in the way of the map, or as a workbook stored it; NaN if it is none. */
+    private double numberIn(String text, boolean stored) {
+        if (stored) {
+            return Numbers.parse(text, '.', true);
+        }
+        boolean grouped = grouping != DigitGrouping.NONE;
+        return Numbers.parse(grouped ? Grouping.without(text, decimal, grouping) : text, decimal, false);
+    }
+
+    private static double requireUnit(WrittenCell cell, double value, String text, BoundColumn column, RowDraft draft) {
+        Field field = column.rule().field();
+        Optional<ColumnUnit> unit = cell.unitFor(field);
+        if (unit.isEmpty()) {
+            draft.fault(column, ProblemCode.UNKNOWN_UNIT, cell.fault(), text, WrittenCell.expected(field));
+            return Double.NaN;
+        }
+        draft.unit(column, unit.get());
+        return value;
+    }
+
     private String expectedNumber() {
+        if (grouping != DigitGrouping.NONE) {
+            return "digits in groups of three parted by the map's sign (" + grouping.label()
+                    + "), or none, with a decimal " + (decimal == ',' ? "comma" : "point");
+        }
         return decimal == ','
                 ? "digits with a decimal comma, as 12,5, and no thousands separator"
                 : "digits with a decimal point, as 12.5, and no thousands separator;"
@@ -143,14 +186,14 @@ final class CellParser {
 
     private static void mass(double value, String text, BoundColumn column, RowDraft draft) {
         if (!Double.isNaN(value)) {
-            massKg(Units.toKgOrL(column.rule().unit(), value), text, column, draft);
+            massKg(Units.toKgOrL(draft.unit(column), value), text, column, draft);
         }
     }
 
     private static void fuel(double value, String text, BoundColumn column, double densityKgPerL, RowDraft draft) {
         if (!Double.isNaN(value)) {
-            double amount = Units.toKgOrL(column.rule().unit(), value);
-            boolean volume = Units.isVolume(column.rule().unit());
+            double amount = Units.toKgOrL(draft.unit(column), value);
+            boolean volume = Units.isVolume(draft.unit(column));
             massKg(volume ? amount * densityKgPerL : amount, text, column, draft);
         }
     }
@@ -175,7 +218,7 @@ final class CellParser {
         if (Double.isNaN(value)) {
             return;
         }
-        double densityKgPerL = Units.toKgPerL(column.rule().unit(), value);
+        double densityKgPerL = Units.toKgPerL(draft.unit(column), value);
         if (isDensity(densityKgPerL)) {
             draft.add(column, densityKgPerL);
         } else {
@@ -191,7 +234,7 @@ final class CellParser {
         if (Double.isNaN(value)) {
             return;
         }
-        if (column.rule().unit() == ColumnUnit.PERCENT_MAC && !GivenStates.isSensible(value)) {
+        if (draft.unit(column) == ColumnUnit.PERCENT_MAC && !GivenStates.isSensible(value)) {
             outOfRange(value, text, GivenStates.SENSIBLE, column, draft);
         } else if (Double.isInfinite(value)) {
             outOfRange(value, text, "a CG that an aircraft can have", column, draft);
@@ -202,11 +245,16 @@ final class CellParser {
 
     private void trim(String text, CellKind kind, BoundColumn column, RowDraft draft) {
         boolean words = TrimText.isInWords(text);
-        double value = words
-                ? TrimText.parse(text, decimal)
-                : Numbers.parse(text, kind == CellKind.NUMBER ? '.' : decimal, kind == CellKind.NUMBER);
+        double value = words ? TrimText.parse(text, decimal) : numberIn(text, kind == CellKind.NUMBER);
         String example = decimal == ',' ? "0,2 UP" : "0.2 UP";
-        if (Double.isNaN(value)) {
+        if (!words && column.rule().unit() == ColumnUnit.IN_CELL && value != 0 && !Double.isNaN(value)) {
+            draft.fault(
+                    column,
+                    ProblemCode.UNKNOWN_UNIT,
+                    "UP or DN is missing",
+                    text,
+                    "a number without sign followed by UP or DN, as " + example);
+        } else if (Double.isNaN(value)) {
             draft.fault(
                     column,
                     ProblemCode.NOT_A_NUMBER,
@@ -237,9 +285,13 @@ final class CellParser {
     /** The density of a row in kg/L, if its cell holds one that makes sense; says nothing of one that does not. */
     Optional<Double> densityKgPerL(RawRow row, BoundColumn column) {
         String text = Blanks.strip(row.cell(column.index()));
-        boolean stored = row.kind(column.index()) == CellKind.NUMBER;
-        double value = Numbers.parse(text, stored ? '.' : decimal, stored);
-        double densityKgPerL = Units.toKgPerL(column.rule().unit(), value);
+        boolean unitInCell = column.rule().unit() == ColumnUnit.IN_CELL;
+        WrittenCell cell = unitInCell ? WrittenCell.of(text) : new WrittenCell(text, "");
+        Optional<ColumnUnit> unit = unitInCell
+                ? cell.unitFor(Field.FUEL_DENSITY)
+                : Optional.of(column.rule().unit());
+        double value = numberIn(cell.number(), row.kind(column.index()) == CellKind.NUMBER);
+        double densityKgPerL = unit.map(known -> Units.toKgPerL(known, value)).orElse(Double.NaN);
         return isDensity(densityKgPerL) ? Optional.of(densityKgPerL) : Optional.empty();
     }
 }

@@ -2,25 +2,37 @@ package org.steelyard.read;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.Month;
 import java.time.YearMonth;
+import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.ResolverStyle;
+import java.time.temporal.ChronoField;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * The dates of one column: a pattern of {@link DateTimeFormatter} read strictly (no 31 April), or year-month-day where
- * the heading map gives none. Safe for use by several threads.
+ * The dates of one column: patterns of {@link DateTimeFormatter} read strictly (no 31 April), or year-month-day where
+ * the heading map gives none. Names of months are English. Where a pattern has a time or a zone, the date is the one
+ * that is written, whatever the zone. Safe for use by several threads.
  */
 final class DateFormat {
 
     private static final int REMEMBERED = 4096;
+    private static final String ISO = "yyyy-MM-dd";
+    private static final int SHORT_NAME = 3;
 
-    private final String pattern;
-    private final Optional<DateTimeFormatter> formatter;
+    /** Letters of a pattern that stand for the time of day or for its zone. */
+    private static final String TIME = "HhKkmsSaABnNVvzOXxZ";
+
+    private final List<String> patterns;
+    private final List<DateTimeFormatter> formatters;
     private final Map<String, LocalDate> known = new ConcurrentHashMap<>();
 
     /**
@@ -30,14 +42,56 @@ final class DateFormat {
      * @throws IllegalArgumentException if it is not a pattern
      */
     DateFormat(String pattern) {
-        this.pattern = pattern.isBlank() ? "yyyy-MM-dd" : pattern;
-        this.formatter = pattern.isBlank()
-                ? Optional.empty()
-                : Optional.of(new DateTimeFormatterBuilder()
-                        .parseCaseInsensitive()
-                        .appendPattern(withProlepticYear(pattern))
-                        .toFormatter(Locale.ROOT)
-                        .withResolverStyle(ResolverStyle.STRICT));
+        this(pattern.isBlank() ? List.of() : List.of(pattern));
+    }
+
+    /**
+     * A format of several patterns, of which the first that fits counts.
+     *
+     * @param patterns the patterns; none for year-month-day
+     * @throws IllegalArgumentException if one is not a pattern
+     */
+    DateFormat(List<String> patterns) {
+        this.patterns = List.copyOf(patterns);
+        this.formatters = patterns.stream().map(DateFormat::formatter).toList();
+    }
+
+    private static DateTimeFormatter formatter(String pattern) {
+        DateTimeFormatterBuilder builder = new DateTimeFormatterBuilder().parseCaseInsensitive();
+        int from = 0;
+        int i = 0;
+        boolean quoted = false;
+        while (i < pattern.length()) {
+            quoted ^= pattern.charAt(i) == '\'';
+            int run = quoted ? 0 : monthLetters(pattern, i);
+            if (run >= SHORT_NAME) {
+                builder.appendPattern(withProlepticYear(pattern.substring(from, i)));
+                builder.appendText(ChronoField.MONTH_OF_YEAR, months(run == SHORT_NAME));
+                from = i + run;
+            }
+            i += Math.max(1, run);
+        }
+        return builder.appendPattern(withProlepticYear(pattern.substring(from)))
+                .toFormatter(Locale.ROOT)
+                .withResolverStyle(ResolverStyle.STRICT);
+    }
+
+    private static int monthLetters(String pattern, int from) {
+        int end = from;
+        while (end < pattern.length() && pattern.charAt(end) == 'M') {
+            end++;
+        }
+        return end - from;
+    }
+
+    /** The names of the months in English: Jan or January. */
+    private static Map<Long, String> months(boolean shortened) {
+        Map<Long, String> names = new HashMap<>();
+        for (Month month : Month.values()) {
+            String name = month.name().charAt(0) + month.name().substring(1).toLowerCase(Locale.ROOT);
+            names.put((long) month.getValue(), shortened ? name.substring(0, SHORT_NAME) : name);
+        }
+        return names;
     }
 
     /** Strict reading of y would ask for an era; u is the year that people mean. */
@@ -52,34 +106,60 @@ final class DateFormat {
         return out.toString();
     }
 
-    /** How the pattern is written in a heading map. */
+    /** How the patterns are written in a heading map. */
     String pattern() {
-        return pattern;
+        return patterns.isEmpty() ? ISO : String.join(" or ", patterns);
+    }
+
+    /** Whether a cell may hold more than a date, which is carried along then as it is. */
+    boolean hasTime() {
+        return patterns.stream().anyMatch(DateFormat::hasTime);
+    }
+
+    private static boolean hasTime(String pattern) {
+        boolean quoted = false;
+        for (int i = 0; i < pattern.length(); i++) {
+            quoted ^= pattern.charAt(i) == '\'';
+            if (!quoted && TIME.indexOf(pattern.charAt(i)) >= 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Reads a date as the column has it; empty if it is none. */
     Optional<LocalDate> parse(String text) {
-        if (formatter.isEmpty()) {
+        if (formatters.isEmpty()) {
             return iso(text);
         }
-        LocalDate remembered = known.get(text);
-        if (remembered != null) {
-            return Optional.of(remembered);
-        }
-        try {
-            LocalDate date = formatter.get().parse(text, LocalDate::from);
-            if (known.size() < REMEMBERED) {
-                known.put(text, date);
+        Optional<LocalDate> date = Optional.ofNullable(known.get(text));
+        for (int i = 0; date.isEmpty() && i < formatters.size(); i++) {
+            date = parse(text, formatters.get(i));
+            if (date.isPresent() && known.size() < REMEMBERED) {
+                known.put(text, date.get());
             }
-            return Optional.of(date);
+        }
+        return date;
+    }
+
+    private static Optional<LocalDate> parse(String text, DateTimeFormatter formatter) {
+        try {
+            return Optional.of(formatter.parse(text, LocalDate::from));
         } catch (DateTimeException e) {
             return Optional.empty();
         }
     }
 
+    /** Writes a stored date as the column has it, with its time where the column has one. */
+    String format(LocalDateTime stored) {
+        return formatters.isEmpty()
+                ? stored.toLocalDate().toString()
+                : formatters.get(0).format(stored.atOffset(ZoneOffset.UTC));
+    }
+
     /** Writes a date as the column has it. */
     String format(LocalDate date) {
-        return formatter.isPresent() ? formatter.get().format(date) : date.toString();
+        return format(date.atStartOfDay());
     }
 
     /** Reads year-month-day. */

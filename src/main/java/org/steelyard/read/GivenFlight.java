@@ -151,7 +151,7 @@ public final class GivenFlight {
     }
 
     private static Stream<ColumnUnit> units(Field field) {
-        return Stream.of(ColumnUnit.values()).filter(unit -> unit.suits(field));
+        return Stream.of(ColumnUnit.values()).filter(unit -> unit.isUnit() && unit.suits(field));
     }
 
     private static boolean isPercent(ColumnUnit unit, String text) {

@@ -28,7 +28,7 @@ final class GivenStates {
             return Optional.empty();
         }
         BoundColumn column = row.column(cg);
-        MassMoment state = Units.state(type.get(), row.sum(mass), column.rule().unit(), row.sum(cg));
+        MassMoment state = Units.state(type.get(), row.sum(mass), row.unit(column), row.sum(cg));
         double cgPercentMac = type.get().geometry().chord().percentAt(state.armM());
         if (!isSensible(cgPercentMac)) {
             row.fault(
@@ -37,7 +37,7 @@ final class GivenStates {
                     "out of range",
                     row.valueOf(cg),
                     SENSIBLE + " of type " + type.get().id() + ", in the unit of the column ("
-                            + column.rule().unit().symbol() + ")");
+                            + row.unit(column).symbol() + ")");
             return Optional.empty();
         }
         return Optional.of(state);

@@ -5,9 +5,11 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.steelyard.model.ColumnMap;
 import org.steelyard.model.ColumnRule;
+import org.steelyard.model.ColumnUnit;
 import org.steelyard.model.Field;
 import org.steelyard.model.SourceForm;
 
@@ -43,16 +45,57 @@ final class HeadingRow {
         return rules;
     }
 
+    /** The rule of a heading: by its words, else by them without the unit behind them, which is then its unit. */
+    static Optional<ColumnRule> rule(Map<String, ColumnRule> rules, String heading) {
+        ColumnRule exact = rules.get(Blanks.fold(heading));
+        if (exact != null && exact.unit() != ColumnUnit.IN_HEADING) {
+            return Optional.of(exact);
+        }
+        UnitHeading parts = UnitHeading.of(heading);
+        return Optional.ofNullable(rules.get(Blanks.fold(parts.words())))
+                .filter(rule -> rule.unit() == ColumnUnit.IN_HEADING)
+                .flatMap(rule ->
+                        parts.unit().filter(unit -> unit.suits(rule.field())).map(rule::in));
+    }
+
+    /** Why a heading that ought to name its unit does not do so. */
+    static Optional<String> unitFault(Map<String, ColumnRule> rules, String heading) {
+        UnitHeading parts = UnitHeading.of(heading);
+        boolean bare = Optional.ofNullable(rules.get(Blanks.fold(heading)))
+                .filter(rule -> rule.unit() == ColumnUnit.IN_HEADING)
+                .isPresent();
+        if (bare) {
+            return Optional.of("the heading names no unit");
+        }
+        Optional<ColumnRule> rule = Optional.ofNullable(rules.get(Blanks.fold(parts.words())))
+                .filter(found -> found.unit() == ColumnUnit.IN_HEADING);
+        if (rule.isEmpty() || rule(rules, heading).isPresent()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                parts.anyGallon()
+                        ? "the heading may mean US or imperial gallons"
+                        : "the heading names a unit of another kind");
+    }
+
     /** How many headings of the map the row has. */
     static int known(ColumnMap map, RawRow row) {
-        Set<String> known = folded(row);
-        known.retainAll(rules(map).keySet());
+        Set<String> known = known(rules(map), row);
         return known.size();
+    }
+
+    /** The headings of the map that the row has, as they compare. */
+    private static Set<String> known(Map<String, ColumnRule> rules, RawRow row) {
+        Set<String> known = new HashSet<>();
+        for (String heading : headings(row)) {
+            rule(rules, heading).ifPresent(rule -> known.add(Blanks.fold(rule.heading())));
+        }
+        return known;
     }
 
     /** The headings that the map requires and the row lacks. */
     static List<String> missing(ColumnMap map, RawRow row) {
-        Set<String> present = folded(row);
+        Set<String> present = known(rules(map), row);
         List<String> missing = new ArrayList<>();
         for (ColumnRule rule : map.columns()) {
             if (rule.required() && !present.contains(Blanks.fold(rule.heading()))) {
@@ -69,15 +112,5 @@ final class HeadingRow {
             }
         }
         return missing;
-    }
-
-    private static Set<String> folded(RawRow row) {
-        Set<String> folded = new HashSet<>();
-        for (String heading : headings(row)) {
-            if (!heading.isEmpty()) {
-                folded.add(Blanks.fold(heading));
-            }
-        }
-        return folded;
     }
 }

@@ -20,6 +20,8 @@ import org.steelyard.model.ProblemCode;
  */
 record HeadingSearch(ColumnMap map, RawRow row, int rowsAbove, int known, List<String> missing) {
 
+    private static final String DRAFT = "; 'steelyard propose-map' drafts one";
+
     private static final Comparator<HeadingSearch> NEARER = Comparator.comparing(HeadingSearch::fits)
             .thenComparing(HeadingSearch::known)
             .thenComparing(search -> -search.missing().size());
@@ -48,6 +50,9 @@ record HeadingSearch(ColumnMap map, RawRow row, int rowsAbove, int known, List<S
         if (fault.isPresent() && best.filter(HeadingSearch::fits).isEmpty()) {
             throw fault.get();
         }
+        if (best.isPresent()) {
+            MapRivals.requireNone(best.get(), found, table.name());
+        }
         return best;
     }
 
@@ -70,7 +75,8 @@ record HeadingSearch(ColumnMap map, RawRow row, int rowsAbove, int known, List<S
                     ProblemCode.BAD_HEADING,
                     "there is no heading row that a heading map knows",
                     found,
-                    "headings of " + (candidates == 1 ? "the heading map '" + map.name() + "'" : "a heading map"));
+                    "headings of " + (candidates == 1 ? "the heading map '" + map.name() + "'" : "a heading map")
+                            + DRAFT);
         }
         String lacking = "'" + String.join("', '", missing) + "'";
         return candidates == 1
@@ -79,12 +85,12 @@ record HeadingSearch(ColumnMap map, RawRow row, int rowsAbove, int known, List<S
                         ProblemCode.BAD_HEADING,
                         "required headings are missing: " + lacking,
                         found,
-                        "every required heading of the heading map '" + map.name() + "'")
+                        "every required heading of the heading map '" + map.name() + "'" + DRAFT)
                 : name.problem(
                         row.number(),
                         ProblemCode.BAD_HEADING,
                         "no heading map fits; the nearest, '" + map.name() + "', requires " + lacking,
                         found,
-                        "a heading map for this file");
+                        "a heading map for this file" + DRAFT);
     }
 }

@@ -51,7 +51,7 @@ public final class ItemParser implements RowReader {
         this.tails = tails;
         this.book = book;
         key = FlightKey.ofItems(binding.columns());
-        cells = new CellParser(binding.map().decimalComma());
+        cells = new CellParser(binding.map());
         plan = TypePlan.unknownType(binding.columns().all().size(), tails.schemes());
     }
 

@@ -4,12 +4,14 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.steelyard.model.ColumnUnit;
 import org.steelyard.model.PassengerCategory;
 import org.steelyard.model.Passengers;
 import org.steelyard.model.ProblemCode;
@@ -45,6 +47,7 @@ final class RowDraft {
     private final Map<Integer, List<SeatRowLoad>> seatRows = new HashMap<>(0);
     private final List<Change> changes = new ArrayList<>(0);
     private final int[] allCounts = new int[CATEGORIES];
+    private Map<Slot, ColumnUnit> unitsInCells = Map.of();
     private Optional<LocalDate> date = Optional.empty();
     private final int[] itemFigures = new int[SLOTS];
     private boolean itemsRefused;
@@ -124,6 +127,19 @@ final class RowDraft {
 
     void date(LocalDate value) {
         date = Optional.of(value);
+    }
+
+    /** Notes the unit that the cell of a column says itself. */
+    void unit(BoundColumn column, ColumnUnit unit) {
+        if (unitsInCells.isEmpty()) {
+            unitsInCells = new EnumMap<>(Slot.class);
+        }
+        unitsInCells.put(column.slot(), unit);
+    }
+
+    /** The unit of a column's cell that was read last: its own, or that of the column. */
+    ColumnUnit unit(BoundColumn column) {
+        return unitsInCells.getOrDefault(column.slot(), column.rule().unit());
     }
 
     /** Adds a number: persons, bags, kg, kg/L, trim units, or a CG in the unit of its column. */

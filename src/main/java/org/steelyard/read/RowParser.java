@@ -124,7 +124,7 @@ public final class RowParser implements RowReader {
         this.name = name;
         this.binding = binding;
         this.tails = tails;
-        this.cells = new CellParser(binding.map().decimalComma());
+        this.cells = new CellParser(binding.map());
         this.items = items;
         String schemeId = binding.map().scheme();
         this.mapScheme = tails.scheme(schemeId);

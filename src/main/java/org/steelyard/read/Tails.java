@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.steelyard.model.AircraftType;
+import org.steelyard.model.EditDistance;
 import org.steelyard.model.MassScheme;
 import org.steelyard.model.Tail;
 

@@ -20,6 +20,14 @@ final class Range {
         return grown;
     }
 
+    double from() {
+        return from;
+    }
+
+    double to() {
+        return to;
+    }
+
     double clamp(double value) {
         return Math.max(from, Math.min(to, value));
     }

@@ -51,7 +51,7 @@ class ModelRefusesFormsTest {
                 "",
                 Optional.empty(),
                 false,
-                ColumnMap.UnknownColumns.KEEP,
+                DigitGrouping.NONE, ColumnMap.UnknownColumns.KEEP,
                 List.of(rule),
                 form,
                 "");

@@ -21,6 +21,7 @@ import org.steelyard.model.ColumnMap;
 import org.steelyard.model.ColumnRule;
 import org.steelyard.model.ColumnUnit;
 import org.steelyard.model.CrewStationLoad;
+import org.steelyard.model.DigitGrouping;
 import org.steelyard.model.Field;
 import org.steelyard.model.HoldLoad;
 import org.steelyard.model.InputProblem;
@@ -174,7 +175,7 @@ class ChangesAndSchemesTest {
                 "",
                 Optional.empty(),
                 false,
-                ColumnMap.UnknownColumns.KEEP,
+                DigitGrouping.NONE, ColumnMap.UnknownColumns.KEEP,
                 MAP.columns(),
                 SourceForm.FLIGHTS,
                 "winter");

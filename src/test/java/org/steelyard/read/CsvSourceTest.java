@@ -265,7 +265,7 @@ class CsvSourceTest {
                         .problems())
                 .containsExactly(
                         "s.csv:1: required headings are missing: 'Date', 'Tail' (value 'Flight, Day, Reg, From,"
-                                + " Pax A, Fuel, Taxi, Trip'; expected every required heading of the heading map 'club')");
+                                + " Pax A, Fuel, Taxi, Trip'; expected every required heading of the heading map 'club'; 'steelyard propose-map' drafts one)");
     }
 
     @ParameterizedTest
@@ -280,7 +280,7 @@ class CsvSourceTest {
         assertThat(text(row("T1") + "\n" + row("T2") + "\n").problems())
                 .containsExactly(
                         "s.csv:1: there is no heading row that a heading map knows (value 'T1, 2024-05-01, SX-BAA,"
-                                + " Ærø, 10, 3000, 100, 1500'; expected headings of the heading map 'club')");
+                                + " Ærø, 10, 3000, 100, 1500'; expected headings of the heading map 'club'; 'steelyard propose-map' drafts one)");
     }
 
     @Test

@@ -25,6 +25,7 @@ import org.steelyard.model.ColumnMap;
 import org.steelyard.model.ColumnRule;
 import org.steelyard.model.ColumnUnit;
 import org.steelyard.model.CrewStationLoad;
+import org.steelyard.model.DigitGrouping;
 import org.steelyard.model.Field;
 import org.steelyard.model.Fuel;
 import org.steelyard.model.HoldLoad;
@@ -106,7 +107,7 @@ class ItemsTest {
                 "",
                 Optional.empty(),
                 false,
-                ColumnMap.UnknownColumns.LEAVE_OUT,
+                DigitGrouping.NONE, ColumnMap.UnknownColumns.LEAVE_OUT,
                 List.of(rules),
                 SourceForm.ITEMS,
                 "");

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.steelyard.model.ColumnMap;
+import org.steelyard.model.ColumnUnit;
 import org.steelyard.model.Field;
 
 class MapChoiceTest {
@@ -77,15 +78,61 @@ class MapChoiceTest {
                         .problems())
                 .containsExactly(
                         "s.csv:1: no heading map fits; the nearest, 'dutch', requires 'Datum' (value 'Vlucht, Dag,"
-                                + " Toestel, Van, Flight'; expected a heading map for this file)");
+                                + " Toestel, Van, Flight'; expected a heading map for this file; 'steelyard propose-map' drafts one)");
     }
 
     @Test
     void aMapWithoutAFieldThatEveryRowNeedsFitsNothing() throws IOException {
         ColumnMap map = Fixtures.map("odd", Fixtures.text("Flight", Field.FLIGHT), Fixtures.text("Date", Field.DATE));
         assertThat(ReadAll.text(folder, "s.csv", "Flight;Day\n", map).problems())
-                .containsExactly("s.csv:1: required headings are missing: 'Date', '(none in the map for tail)'"
-                        + " (value 'Flight, Day'; expected every required heading of the heading map 'odd')");
+                .containsExactly(
+                        "s.csv:1: required headings are missing: 'Date', '(none in the map for tail)'"
+                                + " (value 'Flight, Day'; expected every required heading of the heading map 'odd'; 'steelyard propose-map' drafts one)");
+    }
+
+    @Test
+    void twoMapsThatFitEquallyWellAndDifferAreRefusedWithWhatTellsThemApart() throws IOException {
+        ColumnMap kg = Fixtures.with(SMALL, Fixtures.rule("Fuel", Field.FUEL, "", ColumnUnit.KG));
+        ColumnMap lb = named("pounds", Fixtures.with(SMALL, Fixtures.rule("Fuel", Field.FUEL, "", ColumnUnit.LB)));
+        assertThat(ReadAll.text(folder, "s.csv", "Flight;Date;Tail;Fuel\n", kg, lb)
+                        .problems())
+                .containsExactly("s.csv:1: the heading maps 'small' and 'pounds' fit equally well, but differ in the"
+                        + " column 'Fuel' (value 'Flight, Date, Tail, Fuel'; expected --map with the name of one, or"
+                        + " 'files' in the maps that tell the sources apart)");
+        assertThat(ReadAll.text(folder, "s.csv", "Flight;Date;Tail\n", kg, lb).mapName())
+                .isEqualTo("small");
+        assertThat(ReadAll.text(folder, "t.csv", "Flight;Date;Tail;Fuel\n", kg, Fixtures.forFiles(lb, "t.*"))
+                        .mapName())
+                .isEqualTo("pounds");
+        assertThat(ReadAll.text(
+                                folder,
+                                "s.csv",
+                                "Flight;Date;Tail;Fuel\n",
+                                kg,
+                                named("comma", Fixtures.withDecimalComma(kg)))
+                        .problems())
+                .singleElement()
+                .asString()
+                .contains("but differ in how numbers are written");
+    }
+
+    @Test
+    void ofTwoMapsForTheNameOfAFileTheOneWhoseHeadingsAreThereIsTaken() throws IOException {
+        ColumnMap dutch = Fixtures.forFiles(DUTCH, "log*");
+        ColumnMap small = Fixtures.forFiles(SMALL, "*.csv");
+        assertThat(chosen("log.csv", "Flight;Date;Tail;Van", dutch, small)).isEqualTo("small");
+        assertThat(chosen("log.csv", "Vlucht;Datum;Toestel;Van", dutch, small)).isEqualTo("dutch");
+    }
+
+    private static ColumnMap named(String name, ColumnMap map) {
+        return new ColumnMap(
+                name,
+                map.filePatterns(),
+                map.charset(),
+                map.delimiter(),
+                map.decimalComma(),
+                map.unknownColumns(),
+                map.columns());
     }
 
     @ParameterizedTest

@@ -69,6 +69,7 @@ class ReadmeColumnsTest {
     private static String units(Field field) {
         return Stream.of(ColumnUnit.values())
                 .filter(unit -> unit.suits(field))
+                .filter(ColumnUnit::isUnit)
                 .map(ColumnUnit::symbol)
                 .filter(symbol -> !symbol.isEmpty())
                 .collect(Collectors.joining(", "));

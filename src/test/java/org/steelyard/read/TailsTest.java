@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.steelyard.model.EditDistance;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.Tail;
 

@@ -406,8 +406,9 @@ class XlsxSourceTest {
         fill(workbook.createSheet("Cover"), 0, "Season 2024");
         fill(workbook.createSheet("May"), 1, "Flight", "Date", "Reg");
         assertThat(ReadAll.of(write(workbook), MAP).problems())
-                .containsExactly("s.xlsx[May]:2: required headings are missing: 'Tail' (value 'Flight, Date, Reg';"
-                        + " expected every required heading of the heading map 'club')");
+                .containsExactly(
+                        "s.xlsx[May]:2: required headings are missing: 'Tail' (value 'Flight, Date, Reg';"
+                                + " expected every required heading of the heading map 'club'; 'steelyard propose-map' drafts one)");
         assertThat(ReadAll.of(write(new XSSFWorkbook()), MAP).problems())
                 .containsExactly("s.xlsx: the file is empty (expected a heading row and rows of loadings below it)");
     }

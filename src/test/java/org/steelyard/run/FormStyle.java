@@ -12,6 +12,7 @@ import org.steelyard.model.AircraftType;
 import org.steelyard.model.ColumnMap;
 import org.steelyard.model.ColumnRule;
 import org.steelyard.model.ColumnUnit;
+import org.steelyard.model.DigitGrouping;
 import org.steelyard.model.Field;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.PassengerCategory;
@@ -83,7 +84,7 @@ enum FormStyle {
                 "",
                 Optional.of(delimiter),
                 decimalComma,
-                ColumnMap.UnknownColumns.LEAVE_OUT,
+                DigitGrouping.NONE, ColumnMap.UnknownColumns.LEAVE_OUT,
                 rules,
                 form,
                 "");

@@ -1,14 +1,21 @@
-package org.steelyard.read;
+package org.steelyard.model;
 
 /**
  * How many characters must be put in, taken out or exchanged to turn one text into another (V. I. Levenshtein, 1966;
  * the usual table by rows).
  */
-final class EditDistance {
+public final class EditDistance {
 
     private EditDistance() {}
 
-    static int between(String one, String other) {
+    /**
+     * The distance of two texts, capitals counting as they stand.
+     *
+     * @param one a text
+     * @param other another
+     * @return how many characters to change; 0 for the same text
+     */
+    public static int between(String one, String other) {
         int[] row = new int[other.length() + 1];
         for (int j = 0; j < row.length; j++) {
             row[j] = j;

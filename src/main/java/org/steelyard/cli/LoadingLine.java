@@ -1,0 +1,90 @@
+package org.steelyard.cli;
+
+import java.util.List;
+import java.util.Locale;
+import org.steelyard.model.Fuel;
+import org.steelyard.model.HoldLoad;
+import org.steelyard.model.Load;
+import org.steelyard.model.Loading;
+import org.steelyard.model.MassMoment;
+import org.steelyard.model.Passengers;
+import org.steelyard.model.ZoneLoad;
+
+/** What a loading says, in the few words that show whether it was understood. */
+final class LoadingLine {
+
+    private LoadingLine() {}
+
+    /** Flight, date, tail, places, load and fuel. */
+    static List<String> cells(Loading loading) {
+        String places =
+                loading.flight().from().isEmpty() && loading.flight().to().isEmpty()
+                        ? ""
+                        : loading.flight().from() + "–" + loading.flight().to();
+        return List.of(
+                loading.flight().flight(),
+                loading.flight().date().toString(),
+                loading.tail().registration(),
+                places,
+                load(loading),
+                fuel(loading.fuel()));
+    }
+
+    private static String load(Loading loading) {
+        Load load = loading.load();
+        if (load instanceof Load.ByPlace places) {
+            int persons = places.zones().stream()
+                    .map(ZoneLoad::passengers)
+                    .mapToInt(LoadingLine::persons)
+                    .sum();
+            return persons(persons) + ", " + holds(places.holds());
+        }
+        if (load instanceof Load.Totals totals) {
+            return persons(persons(totals.passengers())) + ", " + holds(List.of(totals.hold()));
+        }
+        if (load instanceof Load.ZeroFuelGiven given) {
+            return "zero fuel " + state(loading, given.zeroFuel());
+        }
+        return load instanceof Load.TakeoffGiven given ? "take-off " + state(loading, given.takeoff()) : "";
+    }
+
+    private static int persons(Passengers passengers) {
+        return passengers.male() + passengers.female() + passengers.adult() + passengers.child() + passengers.infant();
+    }
+
+    private static String persons(int persons) {
+        return persons + (persons == 1 ? " passenger" : " passengers");
+    }
+
+    private static String holds(List<HoldLoad> holds) {
+        double massKg = holds.stream().mapToDouble(HoldLoad::massKg).sum();
+        int bags = holds.stream().mapToInt(HoldLoad::bags).sum();
+        return kg(massKg) + (bags > 0 ? " and " + bags + " bags" : "") + " in holds";
+    }
+
+    private static String state(Loading loading, MassMoment state) {
+        double cg = loading.tail().type().geometry().chord().percentAt(state.armM());
+        return kg(state.massKg()) + String.format(Locale.ROOT, " at %.1f %% MAC", cg);
+    }
+
+    private static String fuel(Fuel fuel) {
+        if (fuel instanceof Fuel.ByTank tanks) {
+            double massKg = 0;
+            for (int i = 0; i < tanks.tanksKg().size(); i++) {
+                massKg += tanks.tanksKg().at(i);
+            }
+            return fuel(massKg, tanks.taxiKg(), tanks.tripKg());
+        }
+        return fuel instanceof Fuel.Total total
+                ? fuel(total.totalKg(), total.taxiKg(), total.tripKg())
+                : "no fuel given";
+    }
+
+    private static String fuel(double massKg, double taxiKg, double tripKg) {
+        return kg(massKg) + String.format(Locale.ROOT, " fuel, %,.0f taxi, %,.0f trip", taxiKg, tripKg);
+    }
+
+    private static String kg(double massKg) {
+        return String.format(Locale.ROOT, "%,.0f kg", massKg);
+    }
+}

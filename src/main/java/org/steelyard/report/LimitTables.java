@@ -1,0 +1,131 @@
+package org.steelyard.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.steelyard.check.FindingText;
+import org.steelyard.model.AircraftType;
+import org.steelyard.model.Amounts;
+import org.steelyard.model.Envelope;
+import org.steelyard.model.LimitLine;
+import org.steelyard.model.LimitPoint;
+import org.steelyard.model.Straightness;
+import org.steelyard.model.TrimPoint;
+import org.steelyard.model.TrimScale;
+import org.steelyard.model.TrimTable;
+import org.steelyard.model.TrimUnit;
+
+/** A type's envelopes by their vertices, and its trim scales by their points. */
+final class LimitTables {
+
+    private final AircraftType type;
+    private final TypeUnits units;
+
+    LimitTables(AircraftType type) {
+        this.type = type;
+        this.units = new TypeUnits(type);
+    }
+
+    List<TypeTable> tables() {
+        List<TypeTable> tables = new ArrayList<>();
+        type.envelopes().forEach(envelope -> tables.add(envelope(envelope)));
+        tables.add(scales());
+        type.trimScales().forEach(scale -> tables.add(points(scale)));
+        return tables;
+    }
+
+    private TypeTable envelope(Envelope envelope) {
+        List<List<String>> rows = new ArrayList<>();
+        line(envelope.forward(), "forward", rows);
+        line(envelope.aft(), "aft", rows);
+        return new TypeTable(
+                "Envelope, " + envelope.phase().label(),
+                List.of(
+                        "limit",
+                        "straight in",
+                        "#mass, " + units.massUnit(),
+                        "#% MAC",
+                        "#arm, " + units.lengthUnit(),
+                        "#index"),
+                rows,
+                "");
+    }
+
+    private void line(LimitLine line, String name, List<List<String>> rows) {
+        boolean first = true;
+        String straight = line.straight() == Straightness.ARM ? "arm and % MAC" : "moment and index";
+        for (LimitPoint point : line.points()) {
+            rows.add(List.of(
+                    first ? name : "",
+                    first ? straight : "",
+                    units.mass(point.massKg()),
+                    units.percentText(point.armM()),
+                    units.arm(point.armM()),
+                    units.index(point.massKg(), point.armM())));
+            first = false;
+        }
+    }
+
+    private TypeTable scales() {
+        List<List<String>> rows = new ArrayList<>();
+        for (TrimScale scale : type.trimScales()) {
+            rows.add(List.of(
+                    scale.phase().label(),
+                    scale.flaps(),
+                    scale.thrustRating().isBlank() ? "any" : scale.thrustRating(),
+                    scale.basis().label(),
+                    scale.unit() == TrimUnit.UNITS ? "units" : "degrees",
+                    PlainNumber.of(scale.stepUnits()),
+                    trim(scale, scale.bandLowUnits(), scale.stepUnits()) + " to "
+                            + trim(scale, scale.bandHighUnits(), scale.stepUnits()),
+                    units.cg(scale.law().cgRange().fromPercentMac()) + " to "
+                            + units.cg(scale.law().cgRange().toPercentMac())));
+        }
+        return new TypeTable(
+                "Trim scales",
+                List.of("phase", "flaps", "thrust", "basis", "in", "#step", "band", "covers"),
+                rows,
+                "UP is nose-up, DN nose-down.");
+    }
+
+    private static String trim(TrimScale scale, double trimUnits, double step) {
+        return FindingText.trim(trimUnits, step, scale.unit());
+    }
+
+    /** The points of a law: CGs down, masses across where it depends on them. */
+    private TypeTable points(TrimScale scale) {
+        List<String> headings = new ArrayList<>(List.of("#" + units.cgAxis()));
+        List<List<String>> rows = new ArrayList<>();
+        if (scale.law() instanceof TrimTable table) {
+            for (int i = 0; i < table.massesKg().size(); i++) {
+                headings.add("#" + units.massWithUnit(table.massesKg().at(i)));
+            }
+            for (int j = 0; j < table.cgsPercentMac().size(); j++) {
+                List<String> row =
+                        new ArrayList<>(List.of(bare(table.cgsPercentMac().at(j))));
+                for (Amounts trims : table.trimUnits()) {
+                    row.add(trim(scale, trims.at(j), 0.01));
+                }
+                rows.add(row);
+            }
+        } else {
+            headings.add("#trim");
+            for (TrimPoint point : scale.law().pointsAt(type.limits().maxTakeoffKg())) {
+                rows.add(List.of(bare(point.cgPercentMac()), trim(scale, point.trimUnits(), 0.01)));
+            }
+        }
+        return new TypeTable(name(scale), headings, rows, "");
+    }
+
+    private String bare(double cgPercentMac) {
+        return units.speaksOfArms()
+                ? units.arm(type.geometry().chord().armAt(cgPercentMac))
+                : Shown.fixed(cgPercentMac, 1);
+    }
+
+    /** The phase and setting that a scale is for. */
+    static String name(TrimScale scale) {
+        String phase = scale.phase().label();
+        return Character.toUpperCase(phase.charAt(0)) + phase.substring(1) + " trim, flaps " + scale.flaps()
+                + (scale.thrustRating().isBlank() ? "" : ", thrust " + scale.thrustRating());
+    }
+}

@@ -1,0 +1,83 @@
+package org.steelyard.run;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.steelyard.model.ColumnMap;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.Loading;
+import org.steelyard.read.ParsedRow;
+import org.steelyard.read.RawRows;
+import org.steelyard.read.ReadOptions;
+import org.steelyard.read.SourceFile;
+import org.steelyard.read.Tails;
+
+/**
+ * What comes of reading a file by one heading map, before anything is computed.
+ *
+ * @param accepted rows that can be read
+ * @param rejected rows that cannot
+ * @param first the first loadings, at most five
+ * @param problems the first problems of the file and of its rows, at most five
+ */
+public record MapTrial(long accepted, long rejected, List<Loading> first, List<InputProblem> problems) {
+
+    private static final int FIRST = 5;
+    private static final int BATCH_ROWS = 500;
+
+    /** Copies the lists. */
+    public MapTrial {
+        first = List.copyOf(first);
+        problems = List.copyOf(problems);
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param file the file
+     * @param map the map
+     * @param tails the fleet
+     * @return what came of it
+     */
+    public static MapTrial of(Path file, ColumnMap map, Tails tails) {
+        Tally tally = new Tally();
+        ReadOptions options =
+                new ReadOptions(List.of(map), Optional.of(map.name()), Optional.empty(), Optional.empty());
+        try (SourceFile source = SourceFile.open(file, options, tails)) {
+            Optional<RawRows> batch = source.nextBatch(BATCH_ROWS);
+            while (batch.isPresent()) {
+                batch.get().parse().forEach(tally::add);
+                batch = source.nextBatch(BATCH_ROWS);
+            }
+            source.problems().forEach(tally::add);
+        }
+        return new MapTrial(tally.accepted, tally.rejected, tally.first, tally.problems);
+    }
+
+    private static final class Tally {
+
+        private final List<Loading> first = new ArrayList<>();
+        private final List<InputProblem> problems = new ArrayList<>();
+        private long accepted;
+        private long rejected;
+
+        void add(ParsedRow row) {
+            if (row instanceof ParsedRow.Accepted good) {
+                accepted++;
+                if (first.size() < FIRST) {
+                    first.add(good.loading());
+                }
+            } else if (row instanceof ParsedRow.Rejected bad) {
+                rejected++;
+                bad.row().problems().forEach(this::add);
+            }
+        }
+
+        void add(InputProblem problem) {
+            if (problems.size() < FIRST) {
+                problems.add(problem);
+            }
+        }
+    }
+}
