@@ -138,8 +138,7 @@ class TypePagesTest {
         double x2 = Double.parseDouble(dots.get(4).group(1));
         double aft = Double.parseDouble(dots.get(5).group(1));
         // 9.0, 14.5 and 33.0 % MAC
-        assertThat((aft - x1) / (x2 - x1))
-                .isCloseTo((33.0 - 9.0) / (14.5 - 9.0), within(0.02));
+        assertThat((aft - x1) / (x2 - x1)).isCloseTo((33.0 - 9.0) / (14.5 - 9.0), within(0.02));
         double y1 = Double.parseDouble(dots.get(0).group(2));
         double y2 = Double.parseDouble(dots.get(1).group(2));
         double y5 = Double.parseDouble(dots.get(4).group(2));
