@@ -152,7 +152,8 @@ public final class TypeReview {
 
     /** A tail against the median of the others. */
     private void far(Tail tail) {
-        Stream<Tail> others = tails.stream().filter(other -> other != tail);
+        Stream<Tail> others =
+                tails.stream().filter(other -> !other.registration().equals(tail.registration()));
         List<Tail> rest = others.toList();
         double cg = percent(tail);
         double usualCg = median(rest.stream().mapToDouble(this::percent).toArray());

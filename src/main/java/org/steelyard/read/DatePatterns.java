@@ -58,12 +58,11 @@ record DatePatterns(String pattern, int fitting, Optional<String> rival) {
     /** Years in which flights of a season lie, for what could be read as a date by chance. */
     private static final int FIRST_YEAR = 1950;
 
+    private static final int LAST_YEAR = 2099;
     private static final int LOOK = 12;
 
     /** A year of two digits might be a day: it is one only if all flights lie within so many years. */
     private static final int MOST_YEARS = 3;
-
-    private static final int LAST_YEAR = 2099;
 
     static DatePatterns of(ColumnCells cells) {
         List<DatePatterns> found = new ArrayList<>();

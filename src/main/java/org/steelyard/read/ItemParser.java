@@ -217,13 +217,21 @@ public final class ItemParser implements RowReader {
                     "neither place nor kind of the item is given",
                     "a place, or " + ItemKind.WORDS);
         }
-        boolean weighed = measure == LoadItem.Measure.STANDARD;
-        if (weighed && (kind == ItemKind.CARGO || kind == ItemKind.FUEL)) {
+        if (draft.isSeveral(Slot.ITEM_MASS)) {
+            draft.fault(
+                    Slot.ITEM_MASS,
+                    ProblemCode.CONTRADICTION,
+                    "the mass of the item is given twice",
+                    draft.columnValue(Slot.ITEM_MASS),
+                    "one cell with its mass or volume");
+        }
+        boolean weighed = measure != LoadItem.Measure.STANDARD;
+        if (!weighed && (kind == ItemKind.CARGO || kind == ItemKind.FUEL)) {
             draft.fault(
                     Slot.ITEM_MASS, ProblemCode.MISSING, kind.word() + " without its mass", "", "a mass, 0 for none");
         }
         boolean counted = kind != ItemKind.CARGO && kind != ItemKind.FUEL && kind != ItemKind.UNSAID;
-        if (!weighed && counted && pieces > 0 && draft.sum(Slot.ITEM_MASS) == 0 && !draft.bad(Slot.ITEM_MASS.bit())) {
+        if (weighed && counted && pieces > 0 && draft.sum(Slot.ITEM_MASS) == 0 && !draft.bad(Slot.ITEM_MASS.bit())) {
             draft.fault(
                     Slot.ITEM_MASS,
                     ProblemCode.CONTRADICTION,

@@ -19,7 +19,10 @@ final class MapRivals {
      */
     static void requireNone(HeadingSearch best, List<HeadingSearch> found, TableName name) throws SourceFault {
         for (HeadingSearch other : found) {
-            boolean equal = best.fits() && other.fits() && other.known() == best.known() && other.map() != best.map();
+            boolean equal = best.fits()
+                    && other.fits()
+                    && other.known() == best.known()
+                    && !other.map().equals(best.map());
             Optional<String> difference = equal ? difference(best, other) : Optional.empty();
             if (difference.isPresent()) {
                 throw new SourceFault(name.problem(

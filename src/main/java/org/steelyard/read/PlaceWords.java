@@ -15,7 +15,7 @@ import org.steelyard.model.Tank;
 /** The zones, holds and tanks of some types by the words that headings may have for them. */
 final class PlaceWords {
 
-    /** What cannot be told for sure. */
+    /** The place that a heading names, if it is known, and whether it names one at all. */
     record Found(Optional<String> place, boolean named) {}
 
     private static final Map<String, String> SAME = Map.ofEntries(

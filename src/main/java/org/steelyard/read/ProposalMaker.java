@@ -20,7 +20,7 @@ import org.steelyard.read.ProposedColumn.Sureness;
 /** Drafts a heading map: columns one by one, then what they mean together. */
 final class ProposalMaker {
 
-    private static final Set<Field> KEYS = Set.of(Field.FLIGHT, Field.DATE, Field.TAIL);
+    private static final List<Field> KEYS = List.of(Field.FLIGHT, Field.DATE, Field.TAIL);
     private static final Set<String> ALL = Set.of("total", "all", "tot", "sum");
 
     private final ProposalSource source;
@@ -376,7 +376,7 @@ final class ProposalMaker {
     }
 
     private void ask(List<ProposedColumn> columns) {
-        for (Field key : List.of(Field.FLIGHT, Field.DATE, Field.TAIL)) {
+        for (Field key : KEYS) {
             if (KEYS.contains(key)
                     && columns.stream().noneMatch(column -> column.rule().field() == key)) {
                 questions.add("Which column is the " + key.key() + "? Without it no row can be read.");

@@ -230,6 +230,11 @@ final class RowDraft {
         return slot.label() + (byItems ? " (load items)" : " ('" + headingOf(slot) + "')");
     }
 
+    /** Whether several cells of a slot are filled. */
+    boolean isSeveral(Slot slot) {
+        return (several & slot.bit()) != 0;
+    }
+
     /** The slots with a cell that is not zero. */
     long loadedSlots() {
         return loaded;

@@ -1,6 +1,7 @@
 package org.steelyard.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.CabinZone;
@@ -121,7 +122,7 @@ final class TypeStations {
     private void places(Html html, Strip strip, double y) {
         double lastEnd = Double.NEGATIVE_INFINITY;
         List<Place> sorted = strip.places().stream()
-                .sorted(java.util.Comparator.comparingDouble(Place::armM))
+                .sorted(Comparator.comparingDouble(Place::armM))
                 .toList();
         for (int i = 0; i < sorted.size(); i++) {
             Place place = sorted.get(i);

@@ -298,6 +298,17 @@ class ItemsTest {
     }
 
     @Test
+    void massAndVolumeMayHaveAColumnEachButAnItemHasOneOfThem() throws IOException {
+        String flights = FLIGHTS + flight("3;;;;;;100;1500;");
+        String both = "Flight;Tank;Hold;kg;L\nT1;left;;;1000\nT1;right;;700;\nT1;;1;300;\n";
+        Loading flight = read("flights.csv", flights, "items.csv", both).flight();
+        assertThat(flight.fuel()).isEqualTo(new Fuel.ByTank(Amounts.of(800, 700), 100, 1500));
+        assertThat(read("flights.csv", flights, "items.csv", both + "T1;left;;8;10\n").reasons())
+                .contains("items.csv:5:kg: the mass of the item is given twice (value '8'; expected one cell with its mass"
+                        + " or volume)");
+    }
+
+    @Test
     void totalsOfTheFlightAreACheckOfItsItems() throws IOException {
         String items = ITEMS + item("A;;;;;;;4;") + item("B;;;;;;;5;") + item(";;1;;;;;;70.4") + item(";;2;;;;;;80.3");
         assertThat(read("flights.csv", FLIGHTS + flight(";;;9;151;3000;100;1500;"), "items.csv", items)

@@ -192,8 +192,9 @@ class WrittenUnitsTest {
     void oneHeadingInTwoUnitsIsRefusedAsTheTwoWouldBeAddedUp() throws IOException {
         ColumnMap map = map(false, DigitGrouping.NONE, rule("Fuel", Field.FUEL, ColumnUnit.IN_HEADING));
         assertThat(read(map, "Fuel kg;Fuel lb", "1000;2205").problems())
-                .containsExactly("s.csv:1: 'Fuel kg' and 'Fuel lb' are both 'Fuel' (value 'Fuel lb'; expected one column"
-                        + " for it; the heading map may name both with their units, one as ignored)");
+                .containsExactly(
+                        "s.csv:1: 'Fuel kg' and 'Fuel lb' are both 'Fuel' (value 'Fuel lb'; expected one column"
+                                + " for it; the heading map may name both with their units, one as ignored)");
     }
 
     @ParameterizedTest
