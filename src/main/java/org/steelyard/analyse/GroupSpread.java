@@ -1,5 +1,7 @@
 package org.steelyard.analyse;
 
+import java.util.Comparator;
+
 /**
  * How a measure spreads over the flights of one group of one type. A trim stays within one flap setting, too.
  *
@@ -26,6 +28,9 @@ public record GroupSpread(
 
     /** With fewer flights the 5th and 95th percentile lie between the two outermost values: rank 1 + 0.05 (n - 1) &lt; 2. */
     public static final int FEW = 21;
+
+    /** The order of flap settings: numbers by value, then words. */
+    public static final Comparator<String> BY_FLAPS = GroupOrder.BY_NAME;
 
     /** Whether the group is so small that its figures say little. */
     public boolean few() {
