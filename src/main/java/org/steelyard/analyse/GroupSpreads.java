@@ -29,7 +29,9 @@ final class GroupSpreads {
     private void add(GroupColumn<?> groups) {
         List<List<GroupSpread>> byMeasure = new ArrayList<>();
         for (Measure measure : Measure.values()) {
-            byMeasure.add(spreads(groups, measure));
+            if (!measure.byFlaps() || groups != columns.types) {
+                byMeasure.add(spreads(groups, measure));
+            }
         }
         byMeasure.forEach(spreads::addAll);
     }

@@ -20,20 +20,26 @@ import org.steelyard.model.Tail;
 final class LoadParts {
 
     private final List<String> names = new ArrayList<>();
+    private final List<String> kinds = new ArrayList<>();
     private final AircraftType type;
 
     LoadParts(AircraftType type) {
         this.type = type;
-        names.add("basic mass of the tail");
-        names.add("crew and pantry");
+        add("basic mass of the tail", "basic mass");
+        add("crew and pantry", "crew and pantry");
         for (CabinZone zone : type.cabin().zones()) {
-            names.add("passengers " + zone.name());
+            add("passengers " + zone.name(), "passengers");
         }
         for (Hold hold : type.holds()) {
-            names.add(hold.name());
+            add(hold.name(), "holds");
         }
-        names.add("fuel");
-        names.add("last-minute changes");
+        add("fuel", "fuel");
+        add("last-minute changes", "last-minute changes");
+    }
+
+    private void add(String name, String kind) {
+        names.add(name);
+        kinds.add(kind);
     }
 
     AircraftType type() {
@@ -46,6 +52,11 @@ final class LoadParts {
 
     String name(int part) {
         return names.get(part);
+    }
+
+    /** The kind of a part: passengers, holds, fuel and so on. */
+    String kind(int part) {
+        return kinds.get(part);
     }
 
     int indexOf(String name) {

@@ -162,6 +162,7 @@ final class PartTallies {
         for (int j = 0; j < parts.size(); j++) {
             drivers.add(new Driver(
                     parts.name(j),
+                    parts.kind(j),
                     tally.meanMassKg(j),
                     tally.meanPull(j, tally.meanAboutReference()),
                     trim ? tally.shareOfTrim(j) : tally.shareOfCg(j)));

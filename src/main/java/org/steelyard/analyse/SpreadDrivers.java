@@ -1,7 +1,10 @@
 package org.steelyard.analyse;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * What drives the spread of take-off CG or trim: its variance split exactly among the parts of the load.
@@ -39,15 +42,27 @@ public record SpreadDrivers(
      * One part of the load.
      *
      * @param part its name
+     * @param kind passengers, holds, fuel, basic mass, crew and pantry or last-minute changes
      * @param meanMassKg mean mass
      * @param meanPullPercentMac mean pull about the mean CG, aft positive; a part ahead of it pulls forward
      * @param share share of the variance, all together 1
      */
-    public record Driver(String part, double meanMassKg, double meanPullPercentMac, double share) {}
+    public record Driver(String part, String kind, double meanMassKg, double meanPullPercentMac, double share) {}
 
     /** Copies the list. */
     public SpreadDrivers {
         drivers = List.copyOf(drivers);
+    }
+
+    /** Shares of the kinds of parts, greatest first, as {@code holds 84 %, fuel 10 %}. */
+    public String kinds() {
+        Map<String, Double> sums = new LinkedHashMap<>();
+        drivers.forEach(driver -> sums.merge(driver.kind(), driver.share(), Double::sum));
+        return sums.entrySet().stream()
+                .filter(kind -> Math.abs(kind.getValue()) >= 0.0005)
+                .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
+                .map(kind -> String.format(Locale.ROOT, "%s %.1f %%", kind.getKey(), 100 * kind.getValue()))
+                .collect(Collectors.joining(", "));
     }
 
     /** The greatest driver in words. */

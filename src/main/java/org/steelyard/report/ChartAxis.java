@@ -30,6 +30,12 @@ record ChartAxis(String title, double low, double high, double step, String form
         return new ChartAxis(title, 0, axis.high(), axis.step(), axis.format());
     }
 
+    /** An axis that holds all numbers and zero. */
+    static ChartAxis withZero(String title, DoubleStream numbers) {
+        var range = numbers.summaryStatistics();
+        return between(title, Math.min(0, range.getMin()), Math.max(0, range.getMax()), 0);
+    }
+
     private static ChartAxis between(String title, double least, double greatest, double room) {
         double length = greatest - least > 0 ? greatest - least : Math.max(1, Math.abs(least) / 10);
         double step = step(length * (1 + 2 * room) / MARKS);

@@ -2,7 +2,6 @@ package org.steelyard.report;
 
 import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -105,14 +104,13 @@ final class SheetCharts {
     }
 
     private void kinds(SeasonSummary season, XSSFSheet sheet) {
-        List<FindingCount> counts = new ArrayList<>(season.findings().stream()
+        List<FindingCount> counts = season.findings().stream()
                 .filter(count -> count.severity() != Severity.NOTE)
                 .limit(KINDS)
-                .toList());
+                .toList();
         if (counts.isEmpty()) {
             return;
         }
-        Collections.reverse(counts);
         double all = season.all().flights();
         var table = small.write(
                 "Share of findings by kind",

@@ -44,8 +44,14 @@ final class SheetDrift {
         grid.gap(8);
         if (charts.isEmpty()) {
             grid.row().label("No type has flights in four weeks.", styles.quiet);
+            grid.join(0, COLUMNS - 1);
         }
-        charts.forEach(this::chart);
+        for (int i = 0; i < charts.size(); i++) {
+            if (i > 0) {
+                grid.sheet().setRowBreak(grid.position() - 1);
+            }
+            chart(charts.get(i));
+        }
         page.setUp(grid.sheet(), 1, 0);
     }
 

@@ -3,13 +3,12 @@ package org.steelyard.report;
 import java.util.List;
 import java.util.Locale;
 import org.apache.poi.ss.usermodel.CellStyle;
-import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.steelyard.analyse.ApartResult;
 import org.steelyard.analyse.GroupApart;
 import org.steelyard.analyse.SeasonStatistics;
 import org.steelyard.analyse.SpreadDrivers;
 import org.steelyard.analyse.SpreadDrivers.Driver;
+import org.steelyard.report.WorkbookChart.Place;
 
 /** What drives the spread of take-off CG and trim, and which tails, routes and pilots lie apart. */
 final class SheetDrivers {
@@ -17,6 +16,8 @@ final class SheetDrivers {
     static final String NAME = "What drives the spread";
 
     private static final int COLUMNS = 8;
+    private static final int TABLE = 4;
+    private static final int LEAST_ROWS = 14;
     private static final double WORTH_A_LINE = 5e-4;
 
     private final SheetGrid grid;
@@ -30,7 +31,7 @@ final class SheetDrivers {
     }
 
     void write(SeasonStatistics statistics, WorkbookPage page) {
-        grid.widths(30, 13, 14, 14, 14, 14, 14, 70);
+        grid.widths(32, 12, 12, 13, 12, 12, 12, 76);
         grid.row(30).label("What drives the spread of take-off CG and trim", styles.title);
         remark(
                 "Exact split of the variance. The pull of a part is c = m (a − ā) / M: its mass times its distance from the"
@@ -44,8 +45,11 @@ final class SheetDrivers {
                     .label(
                             "No type has " + SpreadDrivers.FEWEST + " flights with zones, holds and tanks given.",
                             styles.quiet);
+            grid.join(0, COLUMNS - 1);
         }
-        statistics.drivers().forEach(this::table);
+        for (int i = 0; i < statistics.drivers().size(); i++) {
+            table(statistics.drivers().get(i), i > 0 && i % 2 == 0);
+        }
         remark(
                 String.format(
                         Locale.ROOT,
@@ -67,14 +71,18 @@ final class SheetDrivers {
         grid.gap(6);
     }
 
-    private void table(SpreadDrivers drivers) {
+    private void table(SpreadDrivers drivers, boolean newPage) {
+        if (newPage) {
+            grid.sheet().setRowBreak(grid.position() - 1);
+        }
         grid.row(24).data(drivers.sentence(), new WorkbookStyles.TextStyle(styles.section, styles.section));
         grid.join(0, COLUMNS - 1);
         grid.row(16)
                 .label(
                         String.format(
                                 Locale.ROOT,
-                                "n = %,d flights with full detail, %,d without; sd %.2f %s",
+                                "Together: %s. n = %,d flights with full detail, %,d without; sd %.2f %s",
+                                drivers.kinds(),
                                 drivers.flights(),
                                 drivers.without(),
                                 drivers.sd(),
@@ -87,12 +95,16 @@ final class SheetDrivers {
                 .label("Mean pull, % MAC", styles.tableHeadingRight);
         int first = grid.position();
         drivers.drivers().stream().filter(SheetDrivers::isWorthALine).forEach(this::driver);
-        if (drivers.scaleShare() > WORTH_A_LINE) {
+        if (Math.abs(drivers.scaleShare()) > WORTH_A_LINE) {
             grid.row()
                     .label("the scale itself: bends, mass, thrust", styles.text.plain())
                     .number(drivers.scaleShare(), styles.share);
         }
-        bars(first, grid.position() - 1);
+        int last = grid.position() - 1;
+        bars(drivers, first, last);
+        while (grid.position() < first + LEAST_ROWS) {
+            grid.row();
+        }
         grid.gap(10);
     }
 
@@ -108,12 +120,28 @@ final class SheetDrivers {
                 .number(driver.meanPullPercentMac(), pull);
     }
 
-    /** A bar in the cell, as long as the share. */
-    private void bars(int first, int last) {
-        var formats = grid.sheet().getSheetConditionalFormatting();
-        var rule = formats.createConditionalFormattingRule(
-                new XSSFColor(new byte[] {(byte) 0xB9, (byte) 0xD0, (byte) 0xDC}));
-        formats.addConditionalFormatting(new CellRangeAddress[] {new CellRangeAddress(first, last, 1, 1)}, rule);
+    /** The shares of the table as bars to its right. */
+    private void bars(SpreadDrivers drivers, int first, int last) {
+        String sheet = grid.sheet().getSheetName();
+        ChartAxis shares = ChartAxis.withZero(
+                "Share of the variance",
+                drivers.drivers().stream().mapToDouble(Driver::share));
+        WorkbookChart chart = new WorkbookChart(
+                        grid.sheet(),
+                        new Place(TABLE + 1, first - 1, COLUMNS - TABLE - 1, Math.max(LEAST_ROWS, last - first + 2)),
+                        title(drivers))
+                .bars("Part of the load", new ChartAxis(shares.title(), shares.low(), shares.high(), shares.step(), "0%"), true);
+        chart.bar(
+                "share",
+                WorkbookPalette.SLATE.rgb(),
+                new ChartCells(sheet, 0, first, last),
+                new ChartCells(sheet, 1, first, last));
+        chart.draw(false);
+    }
+
+    private static String title(SpreadDrivers drivers) {
+        return drivers.typeId() + (drivers.flaps().isBlank() ? "" : ", flaps " + drivers.flaps()) + ": spread of "
+                + drivers.measure().label();
     }
 
     private void apart(ApartResult result) {
@@ -126,6 +154,7 @@ final class SheetDrivers {
         grid.join(0, COLUMNS - 1);
         if (result.apart().isEmpty()) {
             grid.row().label("None lies apart by more than chance.", styles.quiet);
+            grid.join(0, COLUMNS - 1);
             grid.gap(8);
             return;
         }

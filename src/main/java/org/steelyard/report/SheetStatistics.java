@@ -14,9 +14,8 @@ final class SheetStatistics {
 
     static final SheetLayout LAYOUT = new SheetLayout(
             "Trim and CG statistics",
-            "CG within a type; trim within a type and flap setting, as each setting has a scale of its own. Percentiles"
-                    + " inclusive; typical range: p5 to p95, each with its 95 % interval by order statistics (binomial,"
-                    + " exact), blank where too few flights reach that far. sd divisor n − 1. Few: fewer than "
+            "CG within a type, trim within a type and flap setting. Percentiles inclusive; p5 and p95 with 95 % intervals"
+                    + " by order statistics (binomial), blank where too few flights reach so far. Few: under "
                     + GroupSpread.FEW + " flights, where p5 and p95 lie between the two outermost values.",
             List.of(
                     SheetColumn.text("Grouping", 14),

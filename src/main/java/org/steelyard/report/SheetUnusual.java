@@ -10,6 +10,8 @@ final class SheetUnusual {
 
     static final String NONE = "No flight is unusual.";
 
+    private static final int WHY_CHARS = 92;
+
     static final SheetLayout LAYOUT = new SheetLayout(
             "Unusual flights",
             String.format(
@@ -32,7 +34,7 @@ final class SheetUnusual {
                     SheetColumn.number("Value", 9),
                     SheetColumn.number("Median", 9),
                     SheetColumn.text("Unit", 9),
-                    SheetColumn.text("Why: parts of the load against their mean, % MAC of take-off CG", 92),
+                    SheetColumn.text("Why: parts of the load against their mean, % MAC of take-off CG", WHY_CHARS),
                     SheetColumn.text("File", 22),
                     SheetColumn.number("Row", 8)),
             2,
@@ -52,7 +54,9 @@ final class SheetUnusual {
     }
 
     private void write(UnusualFlight one) {
+        String why = WorkbookWords.sentence(one.reason());
         roll.next()
+                .lines(1 + why.length() / WHY_CHARS)
                 .number(one.score(), styles.signed.plain())
                 .data(one.flight().flight(), styles.text)
                 .date(one.flight().date(), styles)
@@ -65,7 +69,7 @@ final class SheetUnusual {
                 .number(one.value(), styles.decimals(2))
                 .number(one.median(), styles.decimals(2))
                 .label(one.measure().unit(), styles.text.plain())
-                .data(WorkbookWords.sentence(one.reason()), styles.wrapped)
+                .data(why, styles.wrapped)
                 .data(one.origin().file(), styles.text)
                 .number(one.origin().row(), styles.rowNumber);
     }

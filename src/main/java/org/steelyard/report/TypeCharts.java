@@ -26,10 +26,10 @@ import org.steelyard.report.WorkbookChart.Place;
 final class TypeCharts {
 
     static final int COLUMNS = 10;
-    static final int ROWS = 22;
+    static final int ROWS = 18;
 
     private static final int SETTINGS = 6;
-    private static final int CELLS = 24;
+    private static final int CELLS = 16;
     private static final String TRIM_TITLE = "Take-off trim, units (nose-up positive)";
 
     private final XSSFSheet sheet;
@@ -86,7 +86,7 @@ final class TypeCharts {
         return spreads.stream()
                 .filter(row -> row.typeId().equals(typeId)
                         && row.measure() == Measure.TAKEOFF_TRIM
-                        && row.grouping().equals("type"))
+                        && row.grouping().equals("flap setting"))
                 .sorted(Comparator.comparingLong(row -> -row.spread().n()))
                 .limit(SETTINGS)
                 .toList();
@@ -95,6 +95,9 @@ final class TypeCharts {
     private Place next() {
         Place place = new Place(
                 charts % 2 * (COLUMNS + 1), firstRow + charts / 2 * (ROWS + 1), COLUMNS, ROWS);
+        if (charts % 4 == 3) {
+            sheet.setRowBreak(place.row() + ROWS);
+        }
         charts++;
         return place;
     }

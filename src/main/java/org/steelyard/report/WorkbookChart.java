@@ -10,7 +10,9 @@ import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrossBetween;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
+import org.apache.poi.xddf.usermodel.chart.AxisOrientation;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
+import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.BarGrouping;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
@@ -45,13 +47,13 @@ final class WorkbookChart {
 
     /** How a series of points looks: the shape tells as much as the colour. */
     enum Look {
-        CLEAN(MarkerStyle.CIRCLE, 4, 0x7E97A6),
+        CLEAN(MarkerStyle.CIRCLE, 3, 0x7E97A6),
         MARGINAL(MarkerStyle.DIAMOND, 7, 0xC98A00),
         BREACHED(MarkerStyle.X, 7, 0x7A2442),
-        FIRST(MarkerStyle.CIRCLE, 4, 0x2B4A5E),
-        SECOND(MarkerStyle.TRIANGLE, 5, 0xC98A00),
-        THIRD(MarkerStyle.SQUARE, 4, 0x2E8B74),
-        FOURTH(MarkerStyle.DIAMOND, 5, 0x7A2442),
+        FIRST(MarkerStyle.CIRCLE, 3, 0x2B4A5E),
+        SECOND(MarkerStyle.TRIANGLE, 4, 0xC98A00),
+        THIRD(MarkerStyle.SQUARE, 3, 0x2E8B74),
+        FOURTH(MarkerStyle.DIAMOND, 4, 0x7A2442),
         FIFTH(MarkerStyle.PLUS, 5, 0x55636E),
         SIXTH(MarkerStyle.STAR, 5, 0x8A5FB0);
 
@@ -151,7 +153,12 @@ final class WorkbookChart {
         XDDFCategoryAxis x = category(names, lying ? AxisPosition.LEFT : AxisPosition.BOTTOM);
         XDDFValueAxis y = numbers(chart.createValueAxis(lying ? AxisPosition.BOTTOM : AxisPosition.LEFT), up);
         y.setCrossBetween(AxisCrossBetween.BETWEEN);
-        cross(x, y);
+        x.setCrosses(AxisCrosses.AUTO_ZERO);
+        x.setTickLabelPosition(AxisTickLabelPosition.LOW);
+        if (lying) {
+            x.setOrientation(AxisOrientation.MAX_MIN);
+        }
+        y.setCrosses(lying ? AxisCrosses.MAX : AxisCrosses.MIN);
         XDDFBarChartData bars = (XDDFBarChartData) chart.createData(ChartTypes.BAR, x, y);
         bars.setBarDirection(lying ? BarDirection.BAR : BarDirection.COL);
         bars.setBarGrouping(BarGrouping.STACKED);
