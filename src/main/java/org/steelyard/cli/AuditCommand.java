@@ -151,7 +151,7 @@ final class AuditCommand implements Callable<Integer> {
         }
     }
 
-    private static String said(IOException e) {
+    static String said(IOException e) {
         String kind = e.getClass().getSimpleName().replace("Exception", "");
         return e.getMessage() == null ? kind : kind + ", " + e.getMessage();
     }
@@ -215,7 +215,7 @@ final class AuditCommand implements Callable<Integer> {
     }
 
     /** The season's name: its folder's, or its file's without the ending. */
-    private static String nameOf(Path season) {
+    static String nameOf(Path season) {
         String file = String.valueOf(season.toAbsolutePath().normalize().getFileName());
         int dot = file.lastIndexOf('.');
         return dot > 0 && !java.nio.file.Files.isDirectory(season) ? file.substring(0, dot) : file;

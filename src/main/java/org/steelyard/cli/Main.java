@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
             SetCommand.class,
             CardsCommand.class,
             AuditCommand.class,
+            AgainstCommand.class,
             FitScaleCommand.class,
             EstimateScaleCommand.class,
             DemoCommand.class

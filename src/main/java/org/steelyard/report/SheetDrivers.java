@@ -102,7 +102,7 @@ final class SheetDrivers {
         }
         int last = grid.position() - 1;
         bars(drivers, first, last);
-        while (grid.position() < first + LEAST_ROWS) {
+        while (grid.position() < first + rows(first, last)) {
             grid.row();
         }
         grid.gap(10);
@@ -128,7 +128,7 @@ final class SheetDrivers {
                 drivers.drivers().stream().mapToDouble(Driver::share));
         WorkbookChart chart = new WorkbookChart(
                         grid.sheet(),
-                        new Place(TABLE + 1, first - 1, COLUMNS - TABLE - 1, Math.max(LEAST_ROWS, last - first + 2)),
+                        new Place(TABLE + 1, first - 1, COLUMNS - TABLE - 1, rows(first, last)),
                         title(drivers))
                 .bars("Part of the load", new ChartAxis(shares.title(), shares.low(), shares.high(), shares.step(), "0%"), true);
         chart.bar(
@@ -137,6 +137,10 @@ final class SheetDrivers {
                 new ChartCells(sheet, 0, first, last),
                 new ChartCells(sheet, 1, first, last));
         chart.draw(false);
+    }
+
+    private static int rows(int first, int last) {
+        return Math.max(LEAST_ROWS, last - first + 5);
     }
 
     private static String title(SpreadDrivers drivers) {

@@ -77,8 +77,11 @@ final class TypeCharts {
         if (!trims.isEmpty()) {
             trimAgainstCg(trims);
         }
-        trims.forEach(this::histogram);
-        trims.forEach(this::months);
+        charts += charts % 2;
+        for (GroupSpread trim : trims) {
+            histogram(trim);
+            months(trim);
+        }
     }
 
     /** Spreads of trim of the flap settings that fly most. */
@@ -95,8 +98,8 @@ final class TypeCharts {
     private Place next() {
         Place place = new Place(
                 charts % 2 * (COLUMNS + 1), firstRow + charts / 2 * (ROWS + 1), COLUMNS, ROWS);
-        if (charts % 4 == 3) {
-            sheet.setRowBreak(place.row() + ROWS);
+        if (charts % 4 == 0 && charts > 0) {
+            sheet.setRowBreak(place.row() - 2);
         }
         charts++;
         return place;
@@ -244,10 +247,5 @@ final class TypeCharts {
         chart.line("median", Look.FIRST, false, true, table.names(), table.figures(1));
         chart.line("5th percentile", Look.THIRD, true, true, table.names(), table.figures(2));
         chart.draw(true);
-    }
-
-    /** How many rows the charts take. */
-    int rowsTaken() {
-        return (charts + 1) / 2 * (ROWS + 1);
     }
 }

@@ -77,6 +77,7 @@ final class WorkbookChart {
         }
     }
 
+    private static final String CHART_SCHEMA = "http://schemas.openxmlformats.org/drawingml/2006/chart";
     private static final int INK = WorkbookPalette.INK.rgb();
     private static final int GRID = 0xE1E6EA;
     private static final double TITLE_POINTS = 12;
@@ -85,6 +86,7 @@ final class WorkbookChart {
     private final XSSFChart chart;
     private XDDFChartData data;
     private int gapPercent;
+    private boolean everyName;
 
     WorkbookChart(XSSFSheet sheet, Place place, String title) {
         var drawing = sheet.createDrawingPatriarch();
@@ -163,6 +165,7 @@ final class WorkbookChart {
         bars.setBarDirection(lying ? BarDirection.BAR : BarDirection.COL);
         bars.setBarGrouping(BarGrouping.STACKED);
         gapPercent = lying ? 60 : 12;
+        everyName = lying;
         data = bars;
         return this;
     }
@@ -294,6 +297,11 @@ final class WorkbookChart {
             value(bars.isSetGapWidth() ? bars.getGapWidth() : bars.addNewGapWidth(), gapPercent);
             value(bars.isSetOverlap() ? bars.getOverlap() : bars.addNewOverlap(), 100);
         }
+        if (everyName) {
+            for (var axis : inside.getPlotArea().getCatAxArray()) {
+                showEveryName(axis);
+            }
+        }
         for (var axis : inside.getPlotArea().getValAxArray()) {
             axis.getNumFmt().setSourceLinked(false);
         }
@@ -301,6 +309,17 @@ final class WorkbookChart {
             XDDFChartLegend below = chart.getOrAddLegend();
             below.setPosition(LegendPosition.BOTTOM);
             below.setOverlay(false);
+        }
+    }
+
+    /** The small schema jar does not know this element at all; its place is before the last one. */
+    private static void showEveryName(XmlObject axis) {
+        try (var cursor = axis.newCursor()) {
+            if (!cursor.toChild(new QName(CHART_SCHEMA, "noMultiLvlLbl"))) {
+                cursor.toEndToken();
+            }
+            cursor.beginElement(new QName(CHART_SCHEMA, "tickLblSkip"));
+            cursor.insertAttributeWithValue("val", "1");
         }
     }
 }
