@@ -17,8 +17,8 @@ final class SheetUnusual {
             String.format(
                     Locale.ROOT,
                     "Robust score 0.6745 (x − median) / MAD within type and flap setting, beyond %.1f either way (Iglewicz"
-                            + " and Hoaglin); of normal values about 1 in 2,000 would be. Groups from %d flights on. Masses"
-                            + " in the units of the type's users. Unusual is not wrong: findings say what is.",
+                            + " and Hoaglin); of normal values chance lists 1 in 2,000 in large groups, 1 in 150 in groups"
+                            + " of %d, the smallest. Unusual is not wrong: findings say what is.",
                     UnusualFlight.SCORE,
                     GroupSpread.FEW),
             List.of(

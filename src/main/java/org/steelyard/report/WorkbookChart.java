@@ -71,6 +71,10 @@ final class WorkbookChart {
             return rgb;
         }
 
+        String shape() {
+            return marker.name();
+        }
+
         /** The look of a setting, by its place among those of its type. */
         static Look ofSetting(int place) {
             return values()[FIRST.ordinal() + place % 6];

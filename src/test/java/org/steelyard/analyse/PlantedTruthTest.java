@@ -78,7 +78,10 @@ class PlantedTruthTest {
                 .containsExactly("2026-W33"));
     }
 
-    /** Of 200 seasons at most 18 give an alarm if one in twenty does: 99.5 % of the binomial; of 30 at most 6. */
+    /**
+     * Of 200 seasons at most 18 give an alarm if one in twenty does: 99.5 % of the binomial; of 30 at most 6.
+     * Flights come in groups of 300, from which one in 1,500 is unusual if normal, by CG or by trim.
+     */
     @Test
     void aSeasonWithNothingInItAlarmsNoMoreOftenThanStated() {
         int[] alarms = new int[4];
@@ -98,7 +101,7 @@ class PlantedTruthTest {
                 + unusual + " of " + flights;
         int most = SEEDS >= 200 ? SEEDS * 18 / 200 : 6;
         assertThat(Arrays.stream(alarms).max().orElseThrow()).as(seen).isLessThanOrEqualTo(most);
-        assertThat(unusual / (double) flights).as(seen).isLessThanOrEqualTo(1 / 1000.0);
+        assertThat(unusual / (double) flights).as(seen).isLessThanOrEqualTo(1 / 750.0);
         if (SEEDS > 30) {
             System.out.println(seen);
         }

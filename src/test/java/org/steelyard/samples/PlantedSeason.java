@@ -48,6 +48,7 @@ public final class PlantedSeason {
     private final Well19937c random;
     private final int weeks;
     private final int flightsAWeek;
+    private int gates;
     private double tailAftPercentMac;
     private double routeRearHoldKg;
     private int driftFromWeek = Integer.MAX_VALUE;
@@ -75,6 +76,12 @@ public final class PlantedSeason {
     public PlantedSeason drift(int isoWeek, double massKg) {
         driftFromWeek = isoWeek;
         driftRearHoldKg = massKg;
+        return this;
+    }
+
+    /** Every flight has a gate, too, of so many. */
+    public PlantedSeason gates(int count) {
+        gates = count;
         return this;
     }
 
@@ -106,9 +113,14 @@ public final class PlantedSeason {
                 new Fuel.ByTank(Amounts.of(sideKg, sideKg, 1000), 200, 5000),
                 PerformanceLimits.NONE,
                 OptionalDouble.empty(),
-                List.of(new Extra("pilot", "pilot " + random.nextInt(PILOTS))));
+                extras(number));
         Balance balance = Balancer.balance(loading, POLICY);
         return new AuditedFlight(loading, balance, Checker.check(loading, balance, POLICY));
+    }
+
+    private List<Extra> extras(int number) {
+        Extra pilot = new Extra("pilot", "pilot " + random.nextInt(PILOTS));
+        return gates == 0 ? List.of(pilot) : List.of(pilot, new Extra("gate", "G" + number % gates));
     }
 
     /** A take-off mass is some 56,000 kg, of which 40,000 are the tail's. */
