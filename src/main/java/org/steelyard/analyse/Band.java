@@ -15,7 +15,8 @@ import org.steelyard.model.AircraftType;
  */
 record Band(long low, long high, String unit) {
 
-    static final Comparator<Band> IN_ORDER = Comparator.comparing((Band band) -> band.unit().isBlank())
+    static final Comparator<Band> IN_ORDER = Comparator.comparing(
+                    (Band band) -> band.unit().isBlank())
             .thenComparingLong(Band::low)
             .thenComparingLong(Band::high);
 
@@ -40,7 +41,8 @@ record Band(long low, long high, String unit) {
         if (percent > 100) {
             return new Band(100, 100, "%");
         }
-        long low = Math.min(100 - LOAD_FACTOR_STEP, (long) (percent / LOAD_FACTOR_STEP) * LOAD_FACTOR_STEP);
+        double edge = Math.floor(massKg / stepKg) * stepKg;
+        long low = (long) edge;
         return new Band(low, low + LOAD_FACTOR_STEP, "%");
     }
 

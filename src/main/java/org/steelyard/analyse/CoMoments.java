@@ -2,7 +2,8 @@ package org.steelyard.analyse;
 
 /**
  * Means of a row of numbers x and of a number y, variances and covariances with y, updated flight by flight without
- * holding any (Welford, Note on a Method for Calculating Corrected Sums of Squares and Products, Technometrics 4, 1962).
+ * holding any (Welford, Note on a Method for Calculating Corrected Sums of Squares and Products, Technometrics 4,
+ * 1962).
  */
 final class CoMoments {
 

@@ -8,11 +8,12 @@ import java.util.Optional;
  * Control chart of the weekly mean take-off CG of one type, and whether it shifted for good.
  *
  * <p>Weeks: with s the standard deviation within weeks, pooled over all of them with ν degrees of freedom, N flights
- * and n of them in a week, a weekly mean is a signal beyond {@code mean ± t s √(1/n - 1/N)}; t is Student's quantile at ν
- * for a chance of 2.5 % shared out among the weeks (analysis of means: Ott, A Graphical Procedure, Industrial Quality
+ * and n of them in a week, a weekly mean is a signal beyond {@code mean ± t s √(1/n - 1/N)}; t is Student's quantile at
+ * ν for a chance of 2.5 % shared out among the weeks (analysis of means: Ott, A Graphical Procedure, Industrial Quality
  * Control 24, 1967; Bonferroni's inequality). Shift: the greatest difference in t between the flights before and after
- * any week, against 1,999 draws of the same weeks without shift, seeded; a signal at 2.5 %. So a chart without any change
- * gives a signal in at most one of twenty seasons, if flights vary independently and about normally within weeks.
+ * any week, against 1,999 draws of the same weeks without shift, seeded; a signal at 2.5 %. So a chart without any
+ * change gives a signal in at most one of twenty seasons, if flights vary independently and about normally within
+ * weeks.
  *
  * @param typeId type
  * @param flights flights on the chart
@@ -43,8 +44,7 @@ public record DriftChart(
      * @param lowPercentMac lower limit
      * @param highPercentMac upper limit
      */
-    public record Week(
-            String week, long flights, double meanPercentMac, double lowPercentMac, double highPercentMac) {
+    public record Week(String week, long flights, double meanPercentMac, double lowPercentMac, double highPercentMac) {
 
         /** Whether the mean lies outside the limits. */
         public boolean signal() {

@@ -91,17 +91,13 @@ final class DriftCharts {
         double[] means = sums.means();
         double sd = sums.withinSd();
         double mean = mean(counts, means, 0, counts.length);
-        double factor = new TDistribution(null, sums.freedom())
-                .inverseCumulativeProbability(1 - EACH_RULE / 2 / counts.length);
+        double factor =
+                new TDistribution(null, sums.freedom()).inverseCumulativeProbability(1 - EACH_RULE / 2 / counts.length);
         List<Week> weeks = new ArrayList<>();
         for (int i = 0; i < counts.length; i++) {
             double reach = factor * sd * Math.sqrt(1 / counts[i] - 1.0 / sums.n);
             weeks.add(new Week(
-                    columns.weeks.label(sums.weeks.get(i)),
-                    (long) counts[i],
-                    means[i],
-                    mean - reach,
-                    mean + reach));
+                    columns.weeks.label(sums.weeks.get(i)), (long) counts[i], means[i], mean - reach, mean + reach));
         }
         return new DriftChart(
                 columns.types.key(type), sums.n, mean, sd, factor, weeks, shift(type, sums, counts, means));
@@ -115,8 +111,8 @@ final class DriftCharts {
             return Optional.empty();
         }
         List<Integer> after = sums.weeks.subList(at, sums.weeks.size());
-        List<PartPull> reasons = tallies.reasons(
-                columns.weeks.grouping(), type, after::contains, week -> !after.contains(week));
+        List<PartPull> reasons =
+                tallies.reasons(columns.weeks.grouping(), type, after::contains, week -> !after.contains(week));
         return Optional.of(new Shift(
                 columns.weeks.label(sums.weeks.get(at)),
                 mean(counts, means, 0, at),

@@ -50,8 +50,8 @@ public final class FlightCloud {
         }
     }
 
-    private static final Comparator<Point> BY_STATUS = Comparator.comparing(Point::status)
-            .thenComparingInt(Point::order);
+    private static final Comparator<Point> BY_STATUS =
+            Comparator.comparing(Point::status).thenComparingInt(Point::order);
 
     private final FlightColumns columns;
     private final int flights;
@@ -72,7 +72,8 @@ public final class FlightCloud {
         List<List<Integer>> breached = new ArrayList<>();
         long[] counts = new long[columns.types.groups()];
         for (int type = 0; type < counts.length; type++) {
-            kept.add(new PriorityQueue<>(Comparator.comparingLong(FlightCloud::scrambled).reversed()));
+            kept.add(new PriorityQueue<>(
+                    Comparator.comparingLong(FlightCloud::scrambled).reversed()));
             breached.add(new ArrayList<>());
         }
         for (int flight = 0; flight < flights; flight++) {

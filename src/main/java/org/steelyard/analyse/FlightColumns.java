@@ -33,7 +33,8 @@ final class FlightColumns {
     /** An ISO week. */
     record Week(int year, int week) {
 
-        static final Comparator<Week> IN_TIME = Comparator.comparingInt(Week::year).thenComparingInt(Week::week);
+        static final Comparator<Week> IN_TIME =
+                Comparator.comparingInt(Week::year).thenComparingInt(Week::week);
 
         static Week of(LocalDate date) {
             return new Week(date.get(IsoFields.WEEK_BASED_YEAR), date.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR));
@@ -52,8 +53,7 @@ final class FlightColumns {
                     .thenComparing(Setting::flaps, GroupOrder.BY_NAME));
     final GroupColumn<String> tails = GroupColumn.ofNames("tail");
     final GroupColumn<String> routes = GroupColumn.ofNames("route");
-    final GroupColumn<YearMonth> months =
-            new GroupColumn<>("month", YearMonth::toString, Comparator.naturalOrder());
+    final GroupColumn<YearMonth> months = new GroupColumn<>("month", YearMonth::toString, Comparator.naturalOrder());
     final GroupColumn<Week> weeks = new GroupColumn<>("week", Week::label, Week.IN_TIME);
     final GroupColumn<Band> massBands = new GroupColumn<>("take-off mass", Band::label, Band.IN_ORDER);
     final GroupColumn<Band> loadFactors = new GroupColumn<>("load factor", Band::label, Band.IN_ORDER);
@@ -117,8 +117,8 @@ final class FlightColumns {
     }
 
     private void addNumbers(AuditedFlight flight) {
-        Function<MassMoment, Double> percent = state ->
-                flight.loading().type().geometry().chord().percentAt(state.armM());
+        Function<MassMoment, Double> percent =
+                state -> flight.loading().type().geometry().chord().percentAt(state.armM());
         massesKg.forEach((phase, column) -> column.add(flight.balance().state(phase)));
         measures.get(Measure.TAKEOFF_CG).add(percent.apply(flight.balance().takeoff()));
         measures.get(Measure.ZERO_FUEL_CG).add(number(flight.balance().zeroFuel(), percent));

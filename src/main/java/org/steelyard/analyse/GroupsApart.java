@@ -70,7 +70,8 @@ final class GroupsApart {
         for (int type : columns.types.inOrder()) {
             test(type, width, buckets, found, tested);
         }
-        double[] chances = Holm.adjusted(tested.stream().mapToDouble(Tested::chance).toArray());
+        double[] chances =
+                Holm.adjusted(tested.stream().mapToDouble(Tested::chance).toArray());
         List<Tested> adjusted = new ArrayList<>();
         for (int i = 0; i < chances.length; i++) {
             adjusted.add(tested.get(i).withChance(chances[i]));
@@ -91,8 +92,8 @@ final class GroupsApart {
             if (!found.get(bucket) && n >= GroupApart.FEWEST && all.length - n >= GroupApart.FEWEST) {
                 double[] values = buckets.sorted(bucket);
                 MeanDifference.Sample part = sample(values);
-                tested.add(new Tested(
-                        type, group, n, MeanDifference.of(part, whole.without(part)), test.chance(values)));
+                tested.add(
+                        new Tested(type, group, n, MeanDifference.of(part, whole.without(part)), test.chance(values)));
             }
         }
     }
@@ -127,8 +128,11 @@ final class GroupsApart {
         BitSet before = (BitSet) found.clone();
         int type = one.type();
         MeanDifference difference = one.difference();
-        List<PartPull> reasons =
-                tallies.reasons(groups.grouping(), type, group -> group == one.group(), group -> group != one.group() && !before.get(type * width + group));
+        List<PartPull> reasons = tallies.reasons(
+                groups.grouping(),
+                type,
+                group -> group == one.group(),
+                group -> group != one.group() && !before.get(type * width + group));
         return new GroupApart(
                 groups.grouping(),
                 columns.types.key(type),

@@ -18,7 +18,8 @@ final class MassColumn {
         if (size == chunks.size() * CHUNK) {
             chunks.add(new float[CHUNK]);
         }
-        chunks.get(size / CHUNK)[size % CHUNK] = state.isPresent() ? (float) state.get().massKg() : Float.NaN;
+        chunks.get(size / CHUNK)[size % CHUNK] =
+                state.isPresent() ? (float) state.get().massKg() : Float.NaN;
         size++;
     }
 

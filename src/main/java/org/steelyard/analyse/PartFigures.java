@@ -7,8 +7,8 @@ import org.steelyard.model.MeanChord;
 
 /**
  * What each part does to one flight's take-off CG. With mass m at arm a and take-off mass M, {@code pull = 100 m (a -
- * a₀) / (M c)} in % MAC about a reference arm a₀ at 25 % MAC, c being the chord, and {@code fraction = m / M}. The pulls
- * add up to the CG less 25 % MAC exactly; about any other CG g they are {@code pull - (g - 25) fraction}.
+ * a₀) / (M c)} in % MAC about a reference arm a₀ at 25 % MAC, c being the chord, and {@code fraction = m / M}. The
+ * pulls add up to the CG less 25 % MAC exactly; about any other CG g they are {@code pull - (g - 25) fraction}.
  */
 final class PartFigures {
 

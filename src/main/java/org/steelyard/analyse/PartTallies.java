@@ -167,7 +167,8 @@ final class PartTallies {
                     tally.meanPull(j, tally.meanAboutReference()),
                     trim ? tally.shareOfTrim(j) : tally.shareOfCg(j)));
         }
-        drivers.sort(Comparator.comparingDouble((Driver driver) -> -driver.share()).thenComparing(Driver::part));
+        drivers.sort(
+                Comparator.comparingDouble((Driver driver) -> -driver.share()).thenComparing(Driver::part));
         return drivers;
     }
 }

@@ -74,8 +74,6 @@ final class PartTally {
     double shareOfTrim(int part) {
         double about = withTrim.mean(2 * parts);
         double slope = withTrim.covariance(2 * parts) / withTrim.variance(2 * parts);
-        return slope
-                * (withTrim.covariance(part) - about * withTrim.covariance(parts + part))
-                / withTrim.varianceY();
+        return slope * (withTrim.covariance(part) - about * withTrim.covariance(parts + part)) / withTrim.varianceY();
     }
 }

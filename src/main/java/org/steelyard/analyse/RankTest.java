@@ -4,9 +4,9 @@ import java.util.function.DoublePredicate;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
- * Whether a group lies apart from the rest: the rank sum test of Wilcoxon (1945) and of Mann and Whitney (1947) with the
- * normal approximation, corrected for ties and for continuity (Hollander and Wolfe, Nonparametric Statistical Methods,
- * section 4.1). It asks nothing of the shape of the distribution.
+ * Whether a group lies apart from the rest: the rank sum test of Wilcoxon (1945) and of Mann and Whitney (1947) with
+ * the normal approximation, corrected for ties and for continuity (Hollander and Wolfe, Nonparametric Statistical
+ * Methods, section 4.1). It asks nothing of the shape of the distribution.
  */
 final class RankTest {
 

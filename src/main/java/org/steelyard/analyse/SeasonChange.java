@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
  * One figure of one group in two seasons.
  *
  * <p>Means: interval and chance by Welch; effect in pooled standard deviations. Shares: interval by Newcombe, chance by
- * Fisher's exact test; effect as Cohen's h. Chances are adjusted by Holm over all groups of one grouping and one figure.
- * Only groups with at least {@link GroupApart#FEWEST} flights in both seasons are tested.
+ * Fisher's exact test; effect as Cohen's h. Chances are adjusted by Holm over all groups of one grouping and one
+ * figure. Only groups with at least {@link GroupApart#FEWEST} flights in both seasons are tested.
  *
  * @param figure what is compared
  * @param grouping type, tail, route, or the heading of a carried column; {@code kind of finding} for those

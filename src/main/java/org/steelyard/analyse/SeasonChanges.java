@@ -204,7 +204,8 @@ public final class SeasonChanges {
     /** A group is an offender where a greater share of its flights is breached than of its type. */
     private Verdict share(Row row, boolean up) {
         Key whole = new Key(SeasonSide.TYPE, row.key().typeId(), "", row.key().typeId());
-        boolean ofGroup = row.figure() == Figure.BREACHED && !row.key().grouping().equals(SeasonSide.TYPE);
+        boolean ofGroup =
+                row.figure() == Figure.BREACHED && !row.key().grouping().equals(SeasonSide.TYPE);
         boolean offended = row.was().getAsDouble() > percentBreached(before.count(whole));
         boolean offends = row.is().getAsDouble() > percentBreached(after.count(whole));
         if (up) {

@@ -60,9 +60,9 @@ public final class SeasonTables {
      *
      * @param summary the season
      * @return a row for each group with columns {@code grouping, type, flaps, group, measure, unit, n, mean, sd, min,
-     *     p5, p25, median, p75, p95, max}, the 95 % intervals {@code p5_from, p5_to, p95_from, p95_to} of the ends of the
-     *     typical range, missing where there are too few flights, {@code share_marginal, share_breached} from 0 to 1 and
-     *     {@code few}, which says yes or no
+     *     p5, p25, median, p75, p95, max}, the 95 % intervals {@code p5_from, p5_to, p95_from, p95_to} of the ends of
+     *     the typical range, missing where there are too few flights, {@code share_marginal, share_breached} from 0 to
+     *     1 and {@code few}, which says yes or no
      */
     public static Table groupSpreads(SeasonSummary summary) {
         List<GroupSpread> rows = summary.statistics().spreads();
@@ -77,7 +77,8 @@ public final class SeasonTables {
                         words("measure", rows, row -> row.measure().label()),
                         words("unit", rows, row -> row.measure().unit()),
                         LongColumn.create(
-                                "n", rows.stream().mapToLong(row -> row.spread().n()).toArray()));
+                                "n",
+                                rows.stream().mapToLong(row -> row.spread().n()).toArray()));
         return addFigures(table, spreads)
                 .addColumns(
                         bound("p5_from", rows, TypicalRange::lowFrom),
@@ -86,10 +87,14 @@ public final class SeasonTables {
                         bound("p95_to", rows, TypicalRange::highTo),
                         DoubleColumn.create(
                                 "share_marginal",
-                                rows.stream().mapToDouble(GroupSpread::shareMarginal).toArray()),
+                                rows.stream()
+                                        .mapToDouble(GroupSpread::shareMarginal)
+                                        .toArray()),
                         DoubleColumn.create(
                                 "share_breached",
-                                rows.stream().mapToDouble(GroupSpread::shareBreached).toArray()),
+                                rows.stream()
+                                        .mapToDouble(GroupSpread::shareBreached)
+                                        .toArray()),
                         words("few", rows, row -> row.few() ? "yes" : "no"));
     }
 

@@ -10,8 +10,8 @@ import org.steelyard.model.RecordedTrimRule;
 
 /**
  * Takes the flights of a season one after the other and holds what the summary needs of them: counters, some 55 bytes
- * for each flight (CG, trim, masses and groups), and the worst flights whole. Exact: nothing is sampled or estimated. The summary
- * does not depend on the order of the flights, but for ties among the worst. For one thread.
+ * for each flight (CG, trim, masses and groups), and the worst flights whole. Exact: nothing is sampled or estimated.
+ * The summary does not depend on the order of the flights, but for ties among the worst. For one thread.
  */
 public final class SeasonTally {
 
@@ -45,7 +45,10 @@ public final class SeasonTally {
      */
     public SeasonTally(Policy policy, List<String> by) {
         List<String> columns = new ArrayList<>();
-        policy.recordedTrim().map(RecordedTrimRule::groupBy).filter(name -> !name.isBlank()).ifPresent(columns::add);
+        policy.recordedTrim()
+                .map(RecordedTrimRule::groupBy)
+                .filter(name -> !name.isBlank())
+                .ifPresent(columns::add);
         columns.addAll(by);
         statistics = new StatisticsTally(columns);
         trim = new TrimTally(statistics.columns());

@@ -5,8 +5,8 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * How far two shares lie apart: interval by Newcombe's hybrid of Wilson's score intervals (Interval Estimation for the
- * Difference between Independent Proportions, Statistics in Medicine 17, 1998, method 10), chance by Fisher's exact test
- * (two-sided: all tables no likelier than the one seen).
+ * Difference between Independent Proportions, Statistics in Medicine 17, 1998, method 10), chance by Fisher's exact
+ * test (two-sided: all tables no likelier than the one seen).
  *
  * @param difference first less second share
  * @param low lower end of its 95 % interval

@@ -11,10 +11,11 @@ import java.util.stream.Collectors;
  *
  * <p>The CG is a ratio, Σ m a / Σ m. With the mean CG ā of the flights and take-off mass M, the pull of part i is
  * {@code c_i = m_i (a_i - ā) / M}; the pulls of a flight add up to its CG less ā. So the variance of CG is the sum of
- * the covariances of the pulls with it, and {@code Cov(c_i, CG) / Var(CG)} are shares that add up to 1. A negative share
- * belongs to a part that evens out what others do. Trim goes by way of CG: slope of trim on CG times {@code Cov(c_i,
- * trim) / Var(trim)}; what a straight line in CG does not explain is the share of the scale itself (its bends, mass,
- * thrust rating). The shares hold for what flew together, whatever the cause: parts that go together share.
+ * the covariances of the pulls with it, and {@code Cov(c_i, CG) / Var(CG)} are shares that add up to 1. A negative
+ * share belongs to a part that evens out what others do. Trim goes by way of CG: slope of trim on CG times
+ * {@code Cov(c_i, trim) / Var(trim)}; what a straight line in CG does not explain is the share of the scale itself (its
+ * bends, mass, thrust rating). The shares hold for what flew together, whatever the cause: parts that go together
+ * share.
  *
  * @param measure take-off CG, or trim within one flap setting
  * @param typeId type
@@ -70,7 +71,11 @@ public record SpreadDrivers(
         Driver first = drivers.get(0);
         String which = flaps.isBlank() ? typeId : typeId + " with flaps " + flaps;
         String text = String.format(
-                Locale.ROOT, "%s: %s explains %.0f %% of the spread of %s", which, first.part(), 100 * first.share(),
+                Locale.ROOT,
+                "%s: %s explains %.0f %% of the spread of %s",
+                which,
+                first.part(),
+                100 * first.share(),
                 measure.label());
         List<String> next = drivers.stream()
                 .skip(1)

@@ -12,8 +12,9 @@ import org.steelyard.model.Origin;
  * <p>Score: {@code 0.6745 (x - median) / MAD}, MAD being the median of the absolute distances from the median, so that
  * the unusual ones do not hide themselves by widening the spread; listed beyond {@link #SCORE} to either side (Iglewicz
  * and Hoaglin, How to Detect and Handle Outliers, 1993). Were the values normally distributed, chance alone would list
- * one flight in 2,000 from groups of thousands, one in 900 from groups of 100 and one in 150 from groups of 21. No score is given in groups of fewer than {@link GroupSpread#FEW} flights
- * or where more than half of the values are the same.
+ * one flight in 2,000 from groups of thousands, one in 900 from groups of 100 and one in 150 from groups of 21. No
+ * score is given in groups of fewer than {@link GroupSpread#FEW} flights or where more than half of the values are the
+ * same.
  *
  * @param flight which flight
  * @param origin where its row stands
@@ -24,8 +25,8 @@ import org.steelyard.model.Origin;
  * @param value its value, in the measure's unit
  * @param median median of the type and flap setting
  * @param score robust score, positive aft or nose-up
- * @param reasons parts of its load against the mean of type and setting, in % MAC of take-off CG; empty where the
- *     input gives no detail
+ * @param reasons parts of its load against the mean of type and setting, in % MAC of take-off CG; empty where the input
+ *     gives no detail
  * @param partMass mass of the first of them and its usual mass; empty without detail
  */
 public record UnusualFlight(

@@ -92,8 +92,8 @@ final class UnusualFlights {
         for (int setting : columns.settings.inOrder()) {
             Map<Long, UnusualFlight> byFlight = new HashMap<>();
             for (Measure measure : MEASURES) {
-                Buckets buckets = new Buckets(
-                        columns, measure, flight -> columns.settings.of(flight) == setting ? 1 : 0, 2);
+                Buckets buckets =
+                        new Buckets(columns, measure, flight -> columns.settings.of(flight) == setting ? 1 : 0, 2);
                 find(measure, setting, buckets.sorted(1), tallies)
                         .forEach((order, flight) -> byFlight.merge(order, flight, UnusualFlights::farther));
             }
@@ -131,7 +131,8 @@ final class UnusualFlights {
     }
 
     static double medianDistance(double[] sorted, double median) {
-        double[] distances = Arrays.stream(sorted).map(x -> Math.abs(x - median)).sorted().toArray();
+        double[] distances =
+                Arrays.stream(sorted).map(x -> Math.abs(x - median)).sorted().toArray();
         return Percentiles.inclusive(distances, distances.length, 50);
     }
 

@@ -65,7 +65,8 @@ final class AgainstCommand implements Callable<Integer> {
             names = {"-o", "--reports"},
             paramLabel = "FOLDER",
             defaultValue = "reports",
-            description = "Where the comparison, and reports of seasons audited for it, are written (${DEFAULT-VALUE}).")
+            description =
+                    "Where the comparison, and reports of seasons audited for it, are written (${DEFAULT-VALUE}).")
     private Path reports;
 
     @Option(
@@ -106,7 +107,9 @@ final class AgainstCommand implements Callable<Integer> {
                 .map(RecordedTrimRule::groupBy)
                 .filter(name -> !name.isBlank())
                 .ifPresent(columns::add);
-        by.stream().filter(name -> columns.stream().noneMatch(name::equalsIgnoreCase)).forEach(columns::add);
+        by.stream()
+                .filter(name -> columns.stream().noneMatch(name::equalsIgnoreCase))
+                .forEach(columns::add);
         return columns;
     }
 

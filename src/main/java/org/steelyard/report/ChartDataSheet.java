@@ -23,8 +23,7 @@ final class ChartDataSheet {
 
         static Line of(String name, double... figures) {
             return new Line(
-                    name,
-                    Arrays.stream(figures).mapToObj(OptionalDouble::of).toList());
+                    name, Arrays.stream(figures).mapToObj(OptionalDouble::of).toList());
         }
     }
 

@@ -98,7 +98,12 @@ public final class SeasonChangeFiles {
                     "Beyond chance at 5 %, adjusted by Holm over all groups of one grouping and figure. Means: interval and"
                             + " chance by Welch, effect in sd. Shares: interval by Newcombe, chance by Fisher's exact test,"
                             + " effect as Cohen's h. Groups from 10 flights on in both seasons. Difference: after less before.");
-            part(book, news, "New offenders: breached more than before, and more than their type", changes, Verdict.NEW_OFFENDER);
+            part(
+                    book,
+                    news,
+                    "New offenders: breached more than before, and more than their type",
+                    changes,
+                    Verdict.NEW_OFFENDER);
             part(book, news, "Cured: breached less than before, and no more than their type", changes, Verdict.CURED);
             part(book, news, "Shares that rose", changes, Verdict.WORSE);
             part(book, news, "Shares that fell", changes, Verdict.BETTER);
@@ -137,7 +142,10 @@ public final class SeasonChangeFiles {
         if (!some.isEmpty()) {
             String title = WorkbookWords.sentence(figure.label()).replace(".", "");
             SheetGrid grid = sheet(
-                    book, title, title + ", " + figure.unit(), "Every group; those beyond chance first. Difference: after less before.");
+                    book,
+                    title,
+                    title + ", " + figure.unit(),
+                    "Every group; those beyond chance first. Difference: after less before.");
             head(book, grid);
             some.forEach(change -> line(book, grid, change));
             book.page().setUp(grid.sheet(), 1, 0);
@@ -270,7 +278,8 @@ public final class SeasonChangeFiles {
     static String sentence(SeasonChange change) {
         String what = change.grouping().equals("type")
                 ? change.figure().label()
-                : change.grouping() + " " + change.group() + ": " + change.figure().label();
+                : change.grouping() + " " + change.group() + ": "
+                        + change.figure().label();
         return String.format(
                 Locale.ROOT,
                 "%s%s, %s %.2f to %.2f %s (%s, chance %s)",

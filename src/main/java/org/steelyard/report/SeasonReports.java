@@ -79,8 +79,8 @@ public final class SeasonReports implements AutoCloseable {
         return open(reportsFolder, season, policy, List.of(), files);
     }
 
-    private static SeasonReports open(
-            Path reportsFolder, String season, Policy policy, List<String> by, Outputs files) throws IOException {
+    private static SeasonReports open(Path reportsFolder, String season, Policy policy, List<String> by, Outputs files)
+            throws IOException {
         SeasonReports reports = new SeasonReports(StagedFolder.in(reportsFolder, season), policy, by);
         try {
             files.open(reports.folder, policy, reports.outputs);

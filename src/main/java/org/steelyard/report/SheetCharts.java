@@ -116,10 +116,16 @@ final class SheetCharts {
                 "Share of findings by kind",
                 List.of("kind", "breach, % of flights", "marginal, % of flights"),
                 counts.stream().map(count -> kind(count, all)).toList());
-        double most = counts.stream().mapToDouble(count -> 100 * count.flights() / all).max().orElse(1);
+        double most = counts.stream()
+                .mapToDouble(count -> 100 * count.flights() / all)
+                .max()
+                .orElse(1);
         WorkbookChart chart = new WorkbookChart(
                         sheet, new Place(0, TOP_ROWS, 13, 26), "Share of flights by kind of finding")
-                .bars("Kind of finding", ChartAxis.fromZero("Flights with such a finding, % of all flights", most), true);
+                .bars(
+                        "Kind of finding",
+                        ChartAxis.fromZero("Flights with such a finding, % of all flights", most),
+                        true);
         chart.bar("breach", WorkbookPalette.BREACH_FILL.rgb(), table.names(), table.figures(0));
         chart.bar("marginal", WorkbookPalette.MARGINAL_FILL.rgb(), table.names(), table.figures(1));
         chart.draw(true);
@@ -146,8 +152,8 @@ final class SheetCharts {
             return;
         }
         List<Line> lines = new ArrayList<>();
-        sums.forEach((month, sum) ->
-                lines.add(Line.of(month.toString(), 100.0 * sum[1] / sum[0], 100.0 * sum[2] / sum[0])));
+        sums.forEach(
+                (month, sum) -> lines.add(Line.of(month.toString(), 100.0 * sum[1] / sum[0], 100.0 * sum[2] / sum[0])));
         double most = lines.stream()
                 .mapToDouble(line -> line.figures().stream()
                         .mapToDouble(OptionalDouble::getAsDouble)
@@ -170,8 +176,8 @@ final class SheetCharts {
                 .map(GroupSpread::flaps)
                 .sorted(GroupSpread.BY_FLAPS)
                 .toList();
-        SheetRoll rows = rolls.apply(SheetPoints.layout(
-                unused(WorkbookUtil.createSafeSheetName("Points " + id)), type, settings));
+        SheetRoll rows = rolls.apply(
+                SheetPoints.layout(unused(WorkbookUtil.createSafeSheetName("Points " + id)), type, settings));
         SheetPoints points = new SheetPoints(rows, listStyles, settings);
         points.write(cloud, type);
         pointRows.add(rows);

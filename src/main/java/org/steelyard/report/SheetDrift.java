@@ -108,15 +108,19 @@ final class SheetDrift {
         if (!week.signal()) {
             return "";
         }
-        return week.meanPercentMac() > week.highPercentMac() ? WorkbookWords.DIAMOND + "aft" : WorkbookWords.DIAMOND + "forward";
+        return week.meanPercentMac() > week.highPercentMac()
+                ? WorkbookWords.DIAMOND + "aft"
+                : WorkbookWords.DIAMOND + "forward";
     }
 
     private void picture(DriftChart chart, int first, int last) {
         String sheet = grid.sheet().getSheetName();
         ChartCells weeks = new ChartCells(sheet, 0, first, last);
         DoubleStream all = chart.weeks().stream()
-                .flatMapToDouble(week ->
-                        DoubleStream.of(week.meanPercentMac(), clipped(chart, week.lowPercentMac()), clipped(chart, week.highPercentMac())));
+                .flatMapToDouble(week -> DoubleStream.of(
+                        week.meanPercentMac(),
+                        clipped(chart, week.lowPercentMac()),
+                        clipped(chart, week.highPercentMac())));
         ChartAxis up = ChartAxis.around("Mean take-off CG, % MAC", all).orElseThrow();
         WorkbookChart picture = new WorkbookChart(
                         grid.sheet(),

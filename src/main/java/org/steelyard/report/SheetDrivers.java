@@ -124,13 +124,15 @@ final class SheetDrivers {
     private void bars(SpreadDrivers drivers, int first, int last) {
         String sheet = grid.sheet().getSheetName();
         ChartAxis shares = ChartAxis.withZero(
-                "Share of the variance",
-                drivers.drivers().stream().mapToDouble(Driver::share));
+                "Share of the variance", drivers.drivers().stream().mapToDouble(Driver::share));
         WorkbookChart chart = new WorkbookChart(
                         grid.sheet(),
                         new Place(TABLE + 1, first - 1, COLUMNS - TABLE - 1, rows(first, last)),
                         title(drivers))
-                .bars("Part of the load", new ChartAxis(shares.title(), shares.low(), shares.high(), shares.step(), "0%"), true);
+                .bars(
+                        "Part of the load",
+                        new ChartAxis(shares.title(), shares.low(), shares.high(), shares.step(), "0%"),
+                        true);
         chart.bar(
                 "share",
                 WorkbookPalette.SLATE.rgb(),

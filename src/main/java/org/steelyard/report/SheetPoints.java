@@ -60,7 +60,8 @@ final class SheetPoints {
     }
 
     private static String sentence(Phase phase) {
-        return phase.label().substring(0, 1).toUpperCase(Locale.ROOT) + phase.label().substring(1);
+        return phase.label().substring(0, 1).toUpperCase(Locale.ROOT)
+                + phase.label().substring(1);
     }
 
     /** What is drawn of what flew. */

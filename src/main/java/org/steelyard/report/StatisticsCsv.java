@@ -41,7 +41,10 @@ final class StatisticsCsv implements SeasonOutput {
         } else if (type.equals(ColumnType.LONG)) {
             line.whole(row.getLong(column));
         } else {
-            line.number(row.isMissing(row.columnNames().get(column)) ? OptionalDouble.empty() : OptionalDouble.of(row.getDouble(column)));
+            line.number(
+                    row.isMissing(row.columnNames().get(column))
+                            ? OptionalDouble.empty()
+                            : OptionalDouble.of(row.getDouble(column)));
         }
     }
 }

@@ -96,8 +96,7 @@ final class TypeCharts {
     }
 
     private Place next() {
-        Place place = new Place(
-                charts % 2 * (COLUMNS + 1), firstRow + charts / 2 * (ROWS + 1), COLUMNS, ROWS);
+        Place place = new Place(charts % 2 * (COLUMNS + 1), firstRow + charts / 2 * (ROWS + 1), COLUMNS, ROWS);
         if (charts % 4 == 0 && charts > 0) {
             sheet.setRowBreak(place.row() - 2);
         }
@@ -160,11 +159,12 @@ final class TypeCharts {
         for (int i = 0; i < settings.size(); i++) {
             String flaps = settings.get(i).flaps();
             int column = points.trimColumn(flaps);
-            points.rows().ifPresent(rows -> chart.points(
-                    "flaps " + shown(flaps),
-                    Look.ofSetting(points.place(flaps)),
-                    points.cells(rows, SheetPoints.cgColumn(Phase.TAKEOFF)),
-                    points.cells(rows, column)));
+            points.rows()
+                    .ifPresent(rows -> chart.points(
+                            "flaps " + shown(flaps),
+                            Look.ofSetting(points.place(flaps)),
+                            points.cells(rows, SheetPoints.cgColumn(Phase.TAKEOFF)),
+                            points.cells(rows, column)));
         }
         chart.draw(true);
     }
@@ -190,9 +190,7 @@ final class TypeCharts {
             OptionalDouble count = OptionalDouble.of(cells.counts().get(i));
             lines.add(new Line(
                     decimals(middle, width),
-                    typical
-                            ? List.of(count, OptionalDouble.empty())
-                            : List.of(OptionalDouble.empty(), count)));
+                    typical ? List.of(count, OptionalDouble.empty()) : List.of(OptionalDouble.empty(), count)));
         }
         long most = cells.counts().stream().mapToLong(Long::longValue).max().orElse(1);
         String title = String.format(
@@ -239,8 +237,8 @@ final class TypeCharts {
                                 month.spread().p5()))
                         .toList());
         DoubleStream all = months.stream()
-                .flatMapToDouble(month -> DoubleStream.of(
-                        month.spread().p5(), month.spread().p95()));
+                .flatMapToDouble(month ->
+                        DoubleStream.of(month.spread().p5(), month.spread().p95()));
         WorkbookChart chart = new WorkbookChart(sheet, next(), title)
                 .lines("Month", ChartAxis.around(TRIM_TITLE, all).orElseThrow());
         chart.line("95th percentile", Look.SECOND, true, true, table.names(), table.figures(0));

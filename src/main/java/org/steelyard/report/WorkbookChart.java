@@ -37,8 +37,9 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.CTMarker;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STDispBlanksAs;
 
 /**
- * A chart of the workbook. Every fill and line has a colour of its own, as a workbook made here has no theme to take one
- * from; titles do not overlap what they name; blank cells leave a gap, and cells of hidden rows and sheets are drawn.
+ * A chart of the workbook. Every fill and line has a colour of its own, as a workbook made here has no theme to take
+ * one from; titles do not overlap what they name; blank cells leave a gap, and cells of hidden rows and sheets are
+ * drawn.
  */
 final class WorkbookChart {
 
@@ -95,14 +96,7 @@ final class WorkbookChart {
     WorkbookChart(XSSFSheet sheet, Place place, String title) {
         var drawing = sheet.createDrawingPatriarch();
         chart = drawing.createChart(drawing.createAnchor(
-                0,
-                0,
-                0,
-                0,
-                place.column(),
-                place.row(),
-                place.column() + place.columns(),
-                place.row() + place.rows()));
+                0, 0, 0, 0, place.column(), place.row(), place.column() + place.columns(), place.row() + place.rows()));
         chart.setTitleText(title);
         chart.setTitleOverlay(false);
         size(chart.getFormattedTitle(), TITLE_POINTS, true);

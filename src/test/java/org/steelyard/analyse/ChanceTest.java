@@ -26,7 +26,9 @@ class ChanceTest {
         assertThat(difference.high()).isCloseTo(0.3339, within(5e-5));
     }
 
-    /** Fisher, The Design of Experiments (1935), chapter 2: three of four cups right has a chance of 17/70 one-sided. */
+    /**
+     * Fisher, The Design of Experiments (1935), chapter 2: three of four cups right has a chance of 17/70 one-sided.
+     */
     @Test
     void theChanceOfAShareDifferenceIsFishers() {
         assertThat(ShareDifference.of(3, 4, 1, 4).chance()).isCloseTo(2 * 17 / 70.0, within(1e-12));
@@ -44,7 +46,8 @@ class ChanceTest {
     /** Common practice, as the worked example of most texts on Holm: 0.01, 0.04, 0.03, 0.005. */
     @Test
     void chancesAreAdjustedByHolm() {
-        assertThat(Holm.adjusted(0.01, 0.04, 0.03, 0.005)).containsExactly(new double[] {0.03, 0.06, 0.06, 0.02}, within(1e-15));
+        assertThat(Holm.adjusted(0.01, 0.04, 0.03, 0.005))
+                .containsExactly(new double[] {0.03, 0.06, 0.06, 0.02}, within(1e-15));
         assertThat(Holm.adjusted(0.9, 0.8)).containsExactly(1, 1);
         assertThat(Holm.adjusted()).isEmpty();
     }
@@ -64,8 +67,8 @@ class ChanceTest {
     @Test
     void aSampleWithoutAPartIsTheSampleOfTheRest() {
         double[] all = new Random(5).doubles(40).toArray();
-        MeanDifference.Sample rest = GroupsApart.sample(all)
-                .without(GroupsApart.sample(Arrays.copyOfRange(all, 0, 15)));
+        MeanDifference.Sample rest =
+                GroupsApart.sample(all).without(GroupsApart.sample(Arrays.copyOfRange(all, 0, 15)));
         MeanDifference.Sample direct = GroupsApart.sample(Arrays.copyOfRange(all, 15, 40));
         assertThat(rest.n()).isEqualTo(25);
         assertThat(rest.mean()).isCloseTo(direct.mean(), within(1e-14));

@@ -41,7 +41,10 @@ class PlantedTruthTest {
             assertThat(tail.lowPercentMac()).isLessThan(0.8);
             assertThat(tail.highPercentMac()).isGreaterThan(0.8);
             assertThat(tail.reasons().get(0).part()).isEqualTo("basic mass of the tail");
-            assertThat(tail.sentence()).contains("TAIL-3 flies").contains("farther aft").contains("basic mass");
+            assertThat(tail.sentence())
+                    .contains("TAIL-3 flies")
+                    .contains("farther aft")
+                    .contains("basic mass");
         });
         assertThat(apart(found, "route").apart()).isEmpty();
         assertThat(apart(found, "pilot").apart()).isEmpty();
@@ -72,15 +75,18 @@ class PlantedTruthTest {
 
     @Test
     void aWeekFarOffIsASignalOfItsChart() {
-        List<DriftChart> charts = statistics(new PlantedSeason(5, 20, 24).drift(33, 1400)).drift();
-        assertThat(charts).singleElement().satisfies(chart -> assertThat(chart.signals())
-                .extracting(DriftChart.Week::week)
-                .containsExactly("2026-W33"));
+        List<DriftChart> charts =
+                statistics(new PlantedSeason(5, 20, 24).drift(33, 1400)).drift();
+        assertThat(charts)
+                .singleElement()
+                .satisfies(chart -> assertThat(chart.signals())
+                        .extracting(DriftChart.Week::week)
+                        .containsExactly("2026-W33"));
     }
 
     /**
-     * Of 200 seasons at most 18 give an alarm if one in twenty does: 99.5 % of the binomial; of 30 at most 6.
-     * Flights come in groups of 300, from which one in 1,500 is unusual if normal, by CG or by trim.
+     * Of 200 seasons at most 18 give an alarm if one in twenty does: 99.5 % of the binomial; of 30 at most 6. Flights
+     * come in groups of 300, from which one in 1,500 is unusual if normal, by CG or by trim.
      */
     @Test
     void aSeasonWithNothingInItAlarmsNoMoreOftenThanStated() {

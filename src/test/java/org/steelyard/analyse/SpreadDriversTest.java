@@ -81,7 +81,8 @@ class SpreadDriversTest {
     void theOnePartThatVariesExplainsEverything() {
         List<AuditedFlight> flights = new ArrayList<>();
         for (int i = 0; i < 40; i++) {
-            flights.add(audited(SampleJet.loaded().hold(2, 500 + 30 * i).hold(0, 1000).loading()));
+            flights.add(audited(
+                    SampleJet.loaded().hold(2, 500 + 30 * i).hold(0, 1000).loading()));
         }
         SpreadDrivers found = drivers(flights).get(0);
         assertThat(found.drivers().get(0).part()).isEqualTo("hold 3");

@@ -11,11 +11,11 @@ import org.steelyard.balance.Balancer;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.Checker;
 import org.steelyard.check.Status;
+import org.steelyard.model.Fuel;
 import org.steelyard.model.Load;
 import org.steelyard.model.Loading;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.Phase;
-import org.steelyard.model.Fuel;
 import org.steelyard.samples.PlantedSeason;
 import org.steelyard.samples.SampleJet;
 
@@ -64,8 +64,10 @@ class UnusualFlightsTest {
         flights.add(audited(SampleJet.loaded()
                 .load(new Load.TakeoffGiven(MassMoment.at(54_000, 17.5)))
                 .fuel(new Fuel.NotGiven())));
-        assertThat(statistics(flights).unusual()).singleElement().satisfies(flight -> assertThat(flight.reason())
-                .isEqualTo("The input gives no zones, holds and tanks to tell why."));
+        assertThat(statistics(flights).unusual())
+                .singleElement()
+                .satisfies(flight -> assertThat(flight.reason())
+                        .isEqualTo("The input gives no zones, holds and tanks to tell why."));
     }
 
     @Test
@@ -98,6 +100,7 @@ class UnusualFlightsTest {
         FlightCloud cloud = statistics(new PlantedSeason(14, 10, 20).flights()).cloud();
         FlightCloud.Cells cells = cloud.cells("SAMPLE", "5", Measure.TAKEOFF_TRIM, 0.1);
         assertThat(cells.counts().stream().mapToLong(Long::longValue).sum()).isEqualTo(200);
-        assertThat(cloud.cells("SAMPLE", "9", Measure.TAKEOFF_TRIM, 0.1).counts()).isEmpty();
+        assertThat(cloud.cells("SAMPLE", "9", Measure.TAKEOFF_TRIM, 0.1).counts())
+                .isEmpty();
     }
 }

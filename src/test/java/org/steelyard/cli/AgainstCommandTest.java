@@ -52,7 +52,8 @@ class AgainstCommandTest {
     }
 
     private int against(Path after, Path before) {
-        return run("against", after.toString(), before.toString(), "-o", reports().toString());
+        return run(
+                "against", after.toString(), before.toString(), "-o", reports().toString());
     }
 
     private Path reports() {
@@ -74,7 +75,8 @@ class AgainstCommandTest {
                 .contains("Cured: none")
                 .contains("simulation, training and analysis only");
         assertThat(table("summer-against-spring"))
-                .startsWith("figure,grouping,type,flaps,group,unit,flights_before,flights_after,before,after,difference,")
+                .startsWith(
+                        "figure,grouping,type,flaps,group,unit,flights_before,flights_after,before,after,difference,")
                 .contains("breached flights,pilot,jet180,,owl,%,20,20,0,100,100,")
                 .contains("new offender")
                 .contains("flights with the finding,kind of finding,jet180,,Too much in a hold,%,80,80,0,25,25,");

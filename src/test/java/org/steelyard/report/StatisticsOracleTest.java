@@ -64,7 +64,8 @@ class StatisticsOracleTest {
     @Test
     void everyFigureIsThatOfASecondLibrary() throws IOException {
         List<AuditedFlight> flights = new PlantedSeason(21, 20, 12).gates(5).flights();
-        try (SeasonReports reports = SeasonReports.open(folder, "made", PlantedSeason.POLICY, List.of("Gate", "GATE"))) {
+        try (SeasonReports reports =
+                SeasonReports.open(folder, "made", PlantedSeason.POLICY, List.of("Gate", "GATE"))) {
             for (AuditedFlight flight : flights) {
                 reports.flight(flight);
             }
@@ -74,7 +75,15 @@ class StatisticsOracleTest {
         List<CSVRecord> figures = read(folder.resolve("made").resolve("statistics.csv"));
         assertThat(figures.stream().map(row -> row.get("grouping")).distinct())
                 .containsExactly(
-                        "type", "flap setting", "tail", "route", "month", "take-off mass", "load factor", "pilot", "Gate");
+                        "type",
+                        "flap setting",
+                        "tail",
+                        "route",
+                        "month",
+                        "take-off mass",
+                        "load factor",
+                        "pilot",
+                        "Gate");
         int compared = 0;
         for (CSVRecord figure : figures) {
             if (GROUPS.containsKey(figure.get("grouping"))) {
@@ -119,8 +128,8 @@ class StatisticsOracleTest {
         } else {
             assertThat(figure.get("sd")).isEmpty();
         }
-        for (Map.Entry<String, Double> one :
-                Map.of("p5", 5.0, "p25", 25.0, "median", 50.0, "p75", 75.0, "p95", 95.0).entrySet()) {
+        for (Map.Entry<String, Double> one : Map.of("p5", 5.0, "p25", 25.0, "median", 50.0, "p75", 75.0, "p95", 95.0)
+                .entrySet()) {
             near(figure, one.getKey(), percentile.evaluate(one.getValue()));
         }
         near(figure, "share_breached", share(group, "breached"));

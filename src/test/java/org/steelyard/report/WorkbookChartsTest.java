@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -59,7 +59,9 @@ class WorkbookChartsTest {
     }
 
     private static List<String> titles(String sheet) {
-        return charts(sheet).stream().map(chart -> chart.getTitleText().getString()).toList();
+        return charts(sheet).stream()
+                .map(chart -> chart.getTitleText().getString())
+                .toList();
     }
 
     private static List<XSSFChart> all() {
@@ -99,11 +101,16 @@ class WorkbookChartsTest {
             int axes = chart.getCTChart().getPlotArea().getValAxArray().length
                     + chart.getCTChart().getPlotArea().getCatAxArray().length;
             assertThat(xml.split("<c:title>", -1)).as(title).hasSizeGreaterThanOrEqualTo(axes + 2);
-            assertThat(xml).as(title).contains("<c:plotVisOnly val=\"false\"/>").contains("<c:dispBlanksAs val=\"gap\"/>");
+            assertThat(xml)
+                    .as(title)
+                    .contains("<c:plotVisOnly val=\"false\"/>")
+                    .contains("<c:dispBlanksAs val=\"gap\"/>");
             Matcher address = ADDRESS.matcher(xml);
             int found = 0;
             while (address.find()) {
-                assertThat(filled(address.group(1))).as(title + " " + address.group(1)).isPositive();
+                assertThat(filled(address.group(1)))
+                        .as(title + " " + address.group(1))
+                        .isPositive();
                 found++;
             }
             assertThat(found).as(title).isGreaterThanOrEqualTo(2);

@@ -36,8 +36,8 @@ import org.steelyard.model.ZoneLoad;
  */
 public final class PlantedSeason {
 
-    public static final Policy POLICY = new Policy(
-            0.5, 1, 5, 0.25, SharingRule.BY_CAPACITY, Optional.of(new RecordedTrimRule(0.25, 0.5, "pilot")));
+    public static final Policy POLICY =
+            new Policy(0.5, 1, 5, 0.25, SharingRule.BY_CAPACITY, Optional.of(new RecordedTrimRule(0.25, 0.5, "pilot")));
 
     private static final AircraftType TYPE = SampleJet.type();
     private static final LocalDate FIRST = LocalDate.of(2026, 3, 30);
@@ -98,7 +98,8 @@ public final class PlantedSeason {
     private AuditedFlight flight(int number, LocalDate date, int isoWeek) {
         int tail = random.nextInt(TAILS);
         int route = random.nextInt(ROUTES);
-        double rearKg = holdKg() + (route == 5 ? routeRearHoldKg : 0) + (isoWeek >= driftFromWeek ? driftRearHoldKg : 0);
+        double rearKg =
+                holdKg() + (route == 5 ? routeRearHoldKg : 0) + (isoWeek >= driftFromWeek ? driftRearHoldKg : 0);
         Load load = new Load.ByPlace(
                 List.of(zone(), zone(), zone()),
                 List.of(new HoldLoad(holdKg(), 0), new HoldLoad(holdKg(), 0), new HoldLoad(rearKg, 0)));
