@@ -21,13 +21,15 @@ record Band(long low, long high, String unit) {
             .thenComparingLong(Band::high);
 
     private static final Band UNKNOWN = new Band(0, 0, "");
-    private static final int LOAD_FACTOR_STEP = 20;
+    private static final int FIFTHS = 5;
+    private static final int LOAD_FACTOR_STEP = 100 / FIFTHS;
     private static final int BANDS_TO_MAX_MASS = 12;
 
     /** The band of a take-off mass; some twelve bands of a round width reach up to the type's maximum. */
     static Band ofMass(AircraftType type, double massKg) {
         long stepKg = roundStep(type.limits().maxTakeoffKg() / BANDS_TO_MAX_MASS);
-        long low = (long) Math.floor(massKg / stepKg) * stepKg;
+        long below = (long) Math.floor(massKg / stepKg);
+        long low = below * stepKg;
         return new Band(low, low + stepKg, "kg");
     }
 
@@ -41,9 +43,8 @@ record Band(long low, long high, String unit) {
         if (percent > 100) {
             return new Band(100, 100, "%");
         }
-        double edge = Math.floor(massKg / stepKg) * stepKg;
-        long low = (long) edge;
-        return new Band(low, low + LOAD_FACTOR_STEP, "%");
+        long fifth = Math.min(FIFTHS - 1, (long) (percent / LOAD_FACTOR_STEP));
+        return new Band(fifth * LOAD_FACTOR_STEP, (fifth + 1) * LOAD_FACTOR_STEP, "%");
     }
 
     /** The nearest of 1, 2, 5 and 10 times a power of ten, at least 1. */
