@@ -15,6 +15,7 @@ import java.util.List;
  * @param months by month and type, in that order
  * @param recordedTrim recorded against right trim settings by tail, then by the column that the policy names; those
  *     most often off first
+ * @param statistics spreads by group, drivers, unusual flights, drift
  */
 public record SeasonSummary(
         StatusCount all,
@@ -25,7 +26,8 @@ public record SeasonSummary(
         List<TrimGroup> trim,
         List<WorstFlight> worst,
         List<MonthCount> months,
-        List<RecordedTrimGroup> recordedTrim) {
+        List<RecordedTrimGroup> recordedTrim,
+        SeasonStatistics statistics) {
 
     /** Copies the lists. */
     public SeasonSummary {
@@ -37,6 +39,20 @@ public record SeasonSummary(
         worst = List.copyOf(worst);
         months = List.copyOf(months);
         recordedTrim = List.copyOf(recordedTrim);
+    }
+
+    /** A summary without its statistics. */
+    public SeasonSummary(
+            StatusCount all,
+            List<StatusCount> types,
+            List<StatusCount> tails,
+            List<StatusCount> routes,
+            List<FindingCount> findings,
+            List<TrimGroup> trim,
+            List<WorstFlight> worst,
+            List<MonthCount> months,
+            List<RecordedTrimGroup> recordedTrim) {
+        this(all, types, tails, routes, findings, trim, worst, months, recordedTrim, SeasonStatistics.none());
     }
 
     /** A summary without its months and recorded trims. */

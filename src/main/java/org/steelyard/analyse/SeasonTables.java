@@ -55,6 +55,60 @@ public final class SeasonTables {
         return spread("Take-off CG", summary.trim(), group -> Optional.of(group.cgPercentMac()));
     }
 
+    /**
+     * How each measure spreads by each grouping.
+     *
+     * @param summary the season
+     * @return a row for each group with columns {@code grouping, type, flaps, group, measure, unit, n, mean, sd, min,
+     *     p5, p25, median, p75, p95, max}, the 95 % intervals {@code p5_from, p5_to, p95_from, p95_to} of the ends of
+     *     the typical range, missing where there are too few flights, {@code share_marginal, share_breached} from 0 to
+     *     1 and {@code few}, which says yes or no
+     */
+    public static Table groupSpreads(SeasonSummary summary) {
+        List<GroupSpread> rows = summary.statistics().spreads();
+        List<Optional<Spread>> spreads =
+                rows.stream().map(row -> Optional.of(row.spread())).toList();
+        Table table = Table.create("Statistics")
+                .addColumns(
+                        words("grouping", rows, GroupSpread::grouping),
+                        words("type", rows, GroupSpread::typeId),
+                        words("flaps", rows, GroupSpread::flaps),
+                        words("group", rows, GroupSpread::group),
+                        words("measure", rows, row -> row.measure().label()),
+                        words("unit", rows, row -> row.measure().unit()),
+                        LongColumn.create(
+                                "n",
+                                rows.stream().mapToLong(row -> row.spread().n()).toArray()));
+        return addFigures(table, spreads)
+                .addColumns(
+                        bound("p5_from", rows, TypicalRange::lowFrom),
+                        bound("p5_to", rows, TypicalRange::lowTo),
+                        bound("p95_from", rows, TypicalRange::highFrom),
+                        bound("p95_to", rows, TypicalRange::highTo),
+                        DoubleColumn.create(
+                                "share_marginal",
+                                rows.stream()
+                                        .mapToDouble(GroupSpread::shareMarginal)
+                                        .toArray()),
+                        DoubleColumn.create(
+                                "share_breached",
+                                rows.stream()
+                                        .mapToDouble(GroupSpread::shareBreached)
+                                        .toArray()),
+                        words("few", rows, row -> row.few() ? "yes" : "no"));
+    }
+
+    private static StringColumn words(String name, List<GroupSpread> rows, Function<GroupSpread, String> word) {
+        return StringColumn.create(name, rows.stream().map(word).toList());
+    }
+
+    private static DoubleColumn bound(
+            String name, List<GroupSpread> rows, Function<TypicalRange, OptionalDouble> bound) {
+        DoubleColumn column = DoubleColumn.create(name);
+        rows.forEach(row -> append(column, bound.apply(row.range())));
+        return column;
+    }
+
     private static Table spread(String name, List<TrimGroup> groups, Function<TrimGroup, Optional<Spread>> spread) {
         List<Optional<Spread>> spreads = groups.stream().map(spread).toList();
         Table table = Table.create(name)
@@ -68,6 +122,10 @@ public final class SeasonTables {
                                 spreads.stream()
                                         .mapToLong(s -> s.map(Spread::n).orElse(0L))
                                         .toArray()));
+        return addFigures(table, spreads);
+    }
+
+    private static Table addFigures(Table table, List<Optional<Spread>> spreads) {
         return table.addColumns(
                 figure("mean", spreads, Spread::mean),
                 optionalFigure("sd", spreads, Spread::sd),
@@ -88,14 +146,17 @@ public final class SeasonTables {
             String name, List<Optional<Spread>> spreads, Function<Spread, OptionalDouble> figure) {
         DoubleColumn column = DoubleColumn.create(name);
         for (Optional<Spread> spread : spreads) {
-            OptionalDouble value = spread.map(figure).orElse(OptionalDouble.empty());
-            if (value.isPresent()) {
-                column.append(value.getAsDouble());
-            } else {
-                column.appendMissing();
-            }
+            append(column, spread.map(figure).orElse(OptionalDouble.empty()));
         }
         return column;
+    }
+
+    private static void append(DoubleColumn column, OptionalDouble value) {
+        if (value.isPresent()) {
+            column.append(value.getAsDouble());
+        } else {
+            column.appendMissing();
+        }
     }
 
     /**

@@ -1,36 +1,29 @@
 package org.steelyard.analyse;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.Status;
 import org.steelyard.model.FlightIdent;
 import org.steelyard.model.Policy;
+import org.steelyard.model.RecordedTrimRule;
 
 /**
- * Takes the flights of a season one after the other and holds what the summary needs of them: counters, two numbers for
- * each flight (trim and take-off CG), and the worst flights whole. Exact: nothing is sampled or estimated. The summary
- * does not depend on the order of the flights, but for ties among the worst. For one thread.
+ * Takes the flights of a season one after the other and holds what the summary needs of them: counters, some 55 bytes
+ * for each flight (CG, trim, masses and groups), and the worst flights whole. Exact: nothing is sampled or estimated.
+ * The summary does not depend on the order of the flights, but for ties among the worst. For one thread.
  */
 public final class SeasonTally {
 
     private static final int WORST = 20;
 
-    private record Route(String from, String to) {
-
-        String label() {
-            return known(from) + "–" + known(to);
-        }
-
-        private static String known(String place) {
-            return place.isBlank() ? "?" : place;
-        }
-    }
-
     private final StatusTally.Counts all = new StatusTally.Counts();
     private final StatusTally<String> types = new StatusTally<>();
     private final StatusTally<String> tails = new StatusTally<>();
-    private final StatusTally<Route> routes = new StatusTally<>();
+    private final StatusTally<String> routes = new StatusTally<>();
     private final FindingTally findings = new FindingTally();
-    private final TrimTally trim = new TrimTally();
+    private final TrimTally trim;
+    private final StatisticsTally statistics;
     private final MonthTally months = new MonthTally();
     private final RecordedTrimTally recordedTrim;
     private final WorstFlights worst;
@@ -41,6 +34,24 @@ public final class SeasonTally {
      * @param policy says what is close to a limit, by which the worst flights are ranked
      */
     public SeasonTally(Policy policy) {
+        this(policy, List.of());
+    }
+
+    /**
+     * An empty season with groupings of its own.
+     *
+     * @param policy says what is close to a limit, by which the worst flights are ranked
+     * @param by headings of carried columns by which statistics are grouped, beside the one that the policy names
+     */
+    public SeasonTally(Policy policy, List<String> by) {
+        List<String> columns = new ArrayList<>();
+        policy.recordedTrim()
+                .map(RecordedTrimRule::groupBy)
+                .filter(name -> !name.isBlank())
+                .ifPresent(columns::add);
+        columns.addAll(by);
+        statistics = new StatisticsTally(columns);
+        trim = new TrimTally(statistics.columns());
         worst = new WorstFlights(policy, WORST);
         recordedTrim = new RecordedTrimTally(policy);
     }
@@ -57,7 +68,8 @@ public final class SeasonTally {
         tails.add(flight.loading().tail().registration(), status);
         addRoute(flight.loading().flight(), status);
         findings.add(flight.assessment().findings());
-        trim.add(flight, status);
+        statistics.add(flight, status);
+        trim.add(flight);
         months.add(flight, status);
         worst.add(flight);
         recordedTrim.add(flight);
@@ -65,8 +77,17 @@ public final class SeasonTally {
 
     private void addRoute(FlightIdent flight, Status status) {
         if (!flight.from().isBlank() || !flight.to().isBlank()) {
-            routes.add(new Route(flight.from(), flight.to()), status);
+            routes.add(route(flight), status);
         }
+    }
+
+    /** A route as people write it; blank where neither end is known. */
+    static String route(FlightIdent flight) {
+        return flight.from().isBlank() && flight.to().isBlank() ? "" : known(flight.from()) + "–" + known(flight.to());
+    }
+
+    private static String known(String place) {
+        return place.isBlank() ? "?" : place;
     }
 
     /**
@@ -79,11 +100,12 @@ public final class SeasonTally {
                 all.named("all"),
                 types.counts(type -> type, StatusTally.BY_NAME),
                 tails.counts(tail -> tail, StatusTally.WORST_FIRST),
-                routes.counts(Route::label, StatusTally.WORST_FIRST),
+                routes.counts(route -> route, StatusTally.WORST_FIRST),
                 findings.counts(),
                 trim.groups(),
                 worst.worstFirst(),
                 months.counts(),
-                recordedTrim.groups());
+                recordedTrim.groups(),
+                statistics.statistics());
     }
 }

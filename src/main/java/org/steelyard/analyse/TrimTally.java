@@ -1,71 +1,68 @@
 package org.steelyard.analyse;
 
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.steelyard.analyse.FlightColumns.Setting;
 import org.steelyard.balance.TrimResult;
 import org.steelyard.check.AuditedFlight;
-import org.steelyard.check.Status;
 import org.steelyard.model.Loading;
 import org.steelyard.model.TrimBasis;
+import org.steelyard.model.TrimScale;
 import org.steelyard.model.TrimUnit;
 
-/** Holds take-off trim and CG of every flight as columns of numbers, one pair for each type and flap setting. */
+/** Take-off trim and CG by type and flap setting, from the columns of the season. */
 final class TrimTally {
 
-    private record Key(String typeId, String flaps) {}
+    private record Scale(TrimUnit unit, boolean estimated) {
 
-    private static final Comparator<TrimGroup> BY_NAME = Comparator.comparing(TrimGroup::typeId, GroupOrder.BY_NAME)
-            .thenComparing(TrimGroup::flaps, GroupOrder.BY_NAME);
+        static final Scale NONE = new Scale(TrimUnit.UNITS, false);
+    }
 
-    private final Map<Key, Group> groups = new HashMap<>();
+    private final FlightColumns columns;
+    private final Map<Setting, Scale> scales = new HashMap<>();
 
-    void add(AuditedFlight flight, Status status) {
-        Loading loading = flight.loading();
-        Key key = new Key(loading.type().id(), loading.setting().flaps());
-        groups.computeIfAbsent(key, absent -> new Group()).add(flight, status);
+    TrimTally(FlightColumns columns) {
+        this.columns = columns;
+    }
+
+    void add(AuditedFlight flight) {
+        Optional<TrimResult> trim = flight.balance().takeoffTrim();
+        if (trim.isPresent()) {
+            Loading loading = flight.loading();
+            TrimScale scale = trim.get().scale();
+            Setting key = new Setting(loading.type().id(), loading.setting().flaps());
+            boolean estimated = scale.basis() == TrimBasis.ESTIMATE
+                    || scales.getOrDefault(key, Scale.NONE).estimated();
+            scales.put(key, new Scale(scale.unit(), estimated));
+        }
     }
 
     List<TrimGroup> groups() {
-        return groups.entrySet().stream()
-                .map(entry -> entry.getValue().named(entry.getKey()))
-                .sorted(BY_NAME)
-                .toList();
-    }
-
-    private static final class Group {
-
-        private final Numbers trimUnits = new Numbers();
-        private final Numbers cgPercentMac = new Numbers();
-        private final StatusTally.Counts counts = new StatusTally.Counts();
-        private TrimUnit unit = TrimUnit.UNITS;
-        private boolean estimated;
-
-        void add(AuditedFlight flight, Status status) {
-            counts.add(status);
-            double armM = flight.balance().takeoff().armM();
-            cgPercentMac.add(flight.loading().type().geometry().chord().percentAt(armM));
-            flight.balance().takeoffTrim().ifPresent(this::add);
-        }
-
-        private void add(TrimResult trim) {
-            unit = trim.scale().unit();
-            estimated |= trim.scale().basis() == TrimBasis.ESTIMATE;
-            trim.trimUnits().ifPresent(trimUnits::add);
-        }
-
-        TrimGroup named(Key key) {
-            StatusCount count = counts.named(key.typeId());
-            return new TrimGroup(
+        int width = columns.settings.groups();
+        Buckets cg = new Buckets(columns, Measure.TAKEOFF_CG, columns.settings::of, width);
+        Buckets trim = new Buckets(columns, Measure.TAKEOFF_TRIM, columns.settings::of, width);
+        List<TrimGroup> groups = new ArrayList<>();
+        for (int setting : columns.settings.inOrder()) {
+            Setting key = columns.settings.key(setting);
+            Scale scale = scales.getOrDefault(key, Scale.NONE);
+            groups.add(new TrimGroup(
                     key.typeId(),
                     key.flaps(),
-                    unit,
-                    trimUnits.spread(),
-                    cgPercentMac.spread().orElseThrow(),
-                    count.marginal(),
-                    count.breached(),
-                    estimated);
+                    scale.unit(),
+                    spread(trim, setting),
+                    spread(cg, setting).orElseThrow(),
+                    cg.marginal(setting),
+                    cg.breached(setting),
+                    scale.estimated()));
         }
+        return groups;
+    }
+
+    private static Optional<Spread> spread(Buckets buckets, int setting) {
+        double[] sorted = buckets.sorted(setting);
+        return sorted.length == 0 ? Optional.empty() : Optional.of(Spread.ofSorted(sorted, sorted.length));
     }
 }

@@ -35,7 +35,8 @@ import picocli.CommandLine.Spec;
         description = {
             "",
             "SEASON is a folder of .csv, .tsv, .txt and .xlsx files, or one such file. The reports go into a folder of"
-                    + " the season's name: season.xlsx, report.html, flights.csv, findings.csv, rejected.csv, run.json.",
+                    + " the season's name: season.xlsx, report.html, flights.csv, findings.csv, statistics.csv,"
+                    + " rejected.csv, run.json.",
             ""
         },
         footer = {
@@ -95,6 +96,13 @@ final class AuditCommand implements Callable<Integer> {
     private Optional<Integer> threads;
 
     @Option(
+            names = {"-b", "--by"},
+            paramLabel = "NAME",
+            split = ",",
+            description = "Group the statistics by these columns of the inputs, too, as --by gate,pilot.")
+    private List<String> by = List.of();
+
+    @Option(
             names = "--fail-on",
             paramLabel = "KIND",
             split = ",",
@@ -117,10 +125,14 @@ final class AuditCommand implements Callable<Integer> {
                 reports,
                 threads(),
                 Version.number(),
+                by,
                 options());
         SeasonOutcome outcome = audit(request);
         PrintWriter err = spec.commandLine().getErr();
         outcome.fileProblems().forEach(problem -> err.println(problem.message()));
+        outcome.summary().statistics().missing().stream()
+                .filter(by::contains)
+                .forEach(name -> err.println("--by: no flight has a column '" + name + "' to carry along"));
         if (!quiet) {
             new ClosingSummary(outcome).lines().forEach(spec.commandLine().getOut()::println);
         }
@@ -139,7 +151,7 @@ final class AuditCommand implements Callable<Integer> {
         }
     }
 
-    private static String said(IOException e) {
+    static String said(IOException e) {
         String kind = e.getClass().getSimpleName().replace("Exception", "");
         return e.getMessage() == null ? kind : kind + ", " + e.getMessage();
     }
@@ -196,11 +208,14 @@ final class AuditCommand implements Callable<Integer> {
         map.ifPresent(value -> given.add("map=" + value));
         charset.ifPresent(value -> given.add("charset=" + value));
         delimiter.ifPresent(value -> given.add("delimiter=" + value));
+        if (!by.isEmpty()) {
+            given.add("by=" + String.join(",", by));
+        }
         return given;
     }
 
     /** The season's name: its folder's, or its file's without the ending. */
-    private static String nameOf(Path season) {
+    static String nameOf(Path season) {
         String file = String.valueOf(season.toAbsolutePath().normalize().getFileName());
         int dot = file.lastIndexOf('.');
         return dot > 0 && !java.nio.file.Files.isDirectory(season) ? file.substring(0, dot) : file;

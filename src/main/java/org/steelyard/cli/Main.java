@@ -40,6 +40,7 @@ final class Main implements Callable<Integer> {
             CardsCommand.class,
             CheckConfigCommand.class,
             AuditCommand.class,
+            AgainstCommand.class,
             FitScaleCommand.class,
             EstimateScaleCommand.class,
             ProposeMapCommand.class,

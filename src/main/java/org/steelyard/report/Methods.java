@@ -25,6 +25,32 @@ final class Methods {
                     "standard_deviation",
                     "Standard deviation",
                     "of the sample, divisor n - 1, by a corrected two-pass sum; none for a single flight"),
+            new Method(
+                    "typical_range",
+                    "Typical range",
+                    "from the 5th to the 95th percentile; each end with a 95 % interval by order statistics (binomial,"
+                            + " exact), open where there are too few flights; CG within a type, trim within a type and"
+                            + " flap setting"),
+            new Method(
+                    "drivers",
+                    "What drives the spread",
+                    "pull of a part c = m (a - mean CG) / M; share = Cov(c, CG) / Var(CG), all together 1; trim by way of"
+                            + " its straight line in CG; only flights with zones, holds and tanks given"),
+            new Method(
+                    "groups_apart",
+                    "Groups apart",
+                    "take-off CG against the rest of the type by the rank test of Wilcoxon, Mann and Whitney, adjusted by"
+                            + " Holm over all groups of the kind; the farthest are taken out before the others are tested"
+                            + " again; below 5 % and from 0.2 sd on"),
+            new Method(
+                    "unusual_flights",
+                    "Unusual flights",
+                    "robust score 0.6745 (x - median) / MAD beyond 3.5 within type and flap setting"),
+            new Method(
+                    "drift",
+                    "Drift by week",
+                    "weekly means against limits of the analysis of means at 2.5 %, and the greatest lasting step against"
+                            + " 1,999 seeded draws at 2.5 %"),
             new Method("cg", "Centre of gravity", "masses and moments are summed and divided once; aft is positive"),
             new Method("trim", "Trim", "nose-up is positive; read within the type's scale, never beyond it"),
             new Method(

@@ -2,9 +2,10 @@ package org.steelyard.report;
 
 /** The files of a season's reports. */
 enum OutputFile {
-    SEASON("season.xlsx", "the workbook: overview, findings, flights, trim spread, rejected rows, run facts"),
+    SEASON("season.xlsx", "the workbook: overview, findings, flights, charts, statistics, rejected rows, run facts"),
     FLIGHTS("flights.csv", "every flight with all results, kg and % MAC at full precision"),
     FINDINGS("findings.csv", "every finding with value, limit and margin in the users' units and a sentence"),
+    STATISTICS("statistics.csv", "spread of trim and CG by type, tail, route and more, at full precision"),
     REJECTED("rejected.csv", "rows that could not be used, with reasons: put right, it can be read again"),
     PAGE("report.html", "this page"),
     RUN("run.json", "inputs with checksums, counts, options, policy and methods");

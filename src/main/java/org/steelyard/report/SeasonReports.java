@@ -39,10 +39,10 @@ public final class SeasonReports implements AutoCloseable {
         void open(StagedFolder folder, Policy policy, List<SeasonOutput> outputs) throws IOException;
     }
 
-    private SeasonReports(StagedFolder folder, Policy policy) {
+    private SeasonReports(StagedFolder folder, Policy policy, List<String> by) {
         this.folder = folder;
         this.policy = policy;
-        tally = new SeasonTally(policy);
+        tally = new SeasonTally(policy, by);
     }
 
     /**
@@ -56,11 +56,32 @@ public final class SeasonReports implements AutoCloseable {
      * @throws IllegalArgumentException if the season's name cannot be that of a folder
      */
     public static SeasonReports open(Path reportsFolder, String season, Policy policy) throws IOException {
-        return open(reportsFolder, season, policy, SeasonReports::all);
+        return open(reportsFolder, season, policy, List.of());
+    }
+
+    /**
+     * Begins the reports of a season with groupings of its own.
+     *
+     * @param reportsFolder folder of all seasons; made if it is not there
+     * @param season name of the season, which names its folder
+     * @param policy the operator's rules
+     * @param by headings of carried columns by which statistics are grouped, too
+     * @return reports that wait for flights
+     * @throws IOException if the folder cannot be written
+     * @throws IllegalArgumentException if the season's name cannot be that of a folder
+     */
+    public static SeasonReports open(Path reportsFolder, String season, Policy policy, List<String> by)
+            throws IOException {
+        return open(reportsFolder, season, policy, by, SeasonReports::all);
     }
 
     static SeasonReports open(Path reportsFolder, String season, Policy policy, Outputs files) throws IOException {
-        SeasonReports reports = new SeasonReports(StagedFolder.in(reportsFolder, season), policy);
+        return open(reportsFolder, season, policy, List.of(), files);
+    }
+
+    private static SeasonReports open(Path reportsFolder, String season, Policy policy, List<String> by, Outputs files)
+            throws IOException {
+        SeasonReports reports = new SeasonReports(StagedFolder.in(reportsFolder, season), policy, by);
         try {
             files.open(reports.folder, policy, reports.outputs);
             return reports;
@@ -75,6 +96,7 @@ public final class SeasonReports implements AutoCloseable {
     static void all(StagedFolder folder, Policy policy, List<SeasonOutput> outputs) throws IOException {
         outputs.add(new FlightsCsv(folder.file(OutputFile.FLIGHTS)));
         outputs.add(new FindingsCsv(folder.file(OutputFile.FINDINGS)));
+        outputs.add(new StatisticsCsv(folder.file(OutputFile.STATISTICS)));
         outputs.add(new RejectedCsv(folder.file(OutputFile.REJECTED), folder.scratch("rejected.waiting")));
         outputs.add(new SeasonWorkbookOutput(folder.file(OutputFile.SEASON), policy));
         outputs.add(new ReportPage(folder.file(OutputFile.PAGE)));

@@ -37,6 +37,7 @@ public final class SeasonWorkbook implements AutoCloseable {
     private final Path file;
     private final Path part;
     private final Policy policy;
+    private final WorkbookLimits limits;
     private final XSSFWorkbook book = new XSSFWorkbook();
     private final SXSSFWorkbook streamed = new SXSSFWorkbook(book, ROWS_IN_MEMORY);
     private final WorkbookStyles listStyles = WorkbookStyles.forLists(book);
@@ -55,17 +56,18 @@ public final class SeasonWorkbook implements AutoCloseable {
         this.file = file;
         this.part = file.resolveSibling("." + file.getFileName() + ".part");
         this.policy = policy;
+        this.limits = limits;
         text = new WorkbookText(limits.cellChars());
-        findingRows = roll(SheetFindings.LAYOUT, limits);
-        noteRows = roll(SheetFindings.NOTES, limits);
-        flightRows = roll(SheetFlights.LAYOUT, limits);
-        rejectedRows = roll(SheetRejected.LAYOUT, limits);
+        findingRows = roll(SheetFindings.LAYOUT);
+        noteRows = roll(SheetFindings.NOTES);
+        flightRows = roll(SheetFlights.LAYOUT);
+        rejectedRows = roll(SheetRejected.LAYOUT);
         findings = new SheetFindings(findingRows, noteRows, listStyles);
         flights = new SheetFlights(flightRows, listStyles);
         rejected = new SheetRejected(rejectedRows, listStyles, text, limits.columns());
     }
 
-    private SheetRoll roll(SheetLayout layout, WorkbookLimits limits) {
+    private SheetRoll roll(SheetLayout layout) {
         return new SheetRoll(streamed, listStyles, text, layout, limits.rows());
     }
 
@@ -120,6 +122,8 @@ public final class SeasonWorkbook implements AutoCloseable {
                     + flightRows.rows() + " were written");
         }
         WorkbookPage page = new WorkbookPage(text.cell(facts.season()));
+        SheetsOfStatistics statistics = new SheetsOfStatistics(book, listStyles, styles, text, this::roll);
+        statistics.write(summary, page);
         new SheetOverview(grid(SheetOverview.NAME), styles, steps).write(summary, facts, page);
         new SheetTrimSpread(grid(SheetTrimSpread.NAME), styles, steps).write(summary.trim(), page);
         boolean recordedTrim = !summary.recordedTrim().isEmpty();
@@ -128,12 +132,13 @@ public final class SeasonWorkbook implements AutoCloseable {
         }
         SheetRunFacts runFacts = new SheetRunFacts(grid(SheetRunFacts.NAME), styles);
         runFacts.write(facts, policy, List.of(findingRows, flightRows, noteRows, rejectedRows), text.cutCells());
-        order(recordedTrim);
+        order(recordedTrim, statistics);
         runFacts.print(page);
         findingRows.finish(page, SheetFindings.NONE);
         noteRows.finish(page, SheetFindings.NO_NOTES);
         flightRows.finish(page, SheetFlights.NONE);
         rejectedRows.finish(page, SheetRejected.NONE);
+        statistics.finish(page);
         properties(facts);
         write();
     }
@@ -142,17 +147,20 @@ public final class SeasonWorkbook implements AutoCloseable {
         return new SheetGrid(book.createSheet(name), text);
     }
 
-    private void order(boolean recordedTrim) {
+    private void order(boolean recordedTrim, SheetsOfStatistics statistics) {
         List<String> names = new ArrayList<>();
         names.add(SheetOverview.NAME);
+        names.addAll(statistics.charts());
         names.addAll(findingRows.names());
         names.addAll(flightRows.names());
         names.add(SheetTrimSpread.NAME);
+        names.addAll(statistics.sheets());
         if (recordedTrim) {
             names.add(SheetRecordedTrim.NAME);
         }
         names.addAll(noteRows.names());
         names.addAll(rejectedRows.names());
+        names.addAll(statistics.data());
         names.add(SheetRunFacts.NAME);
         for (int position = 0; position < names.size(); position++) {
             book.setSheetOrder(names.get(position), position);

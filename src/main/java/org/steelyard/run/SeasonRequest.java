@@ -16,6 +16,7 @@ import org.steelyard.read.ReadOptions;
  * @param reports folder that holds a folder of reports for each season
  * @param threads number of worker threads, at least 1
  * @param version version of the program, for the run's facts
+ * @param by headings of carried columns by which statistics are grouped, too
  * @param options options that change results, as name=value, for the run's facts
  */
 public record SeasonRequest(
@@ -26,7 +27,21 @@ public record SeasonRequest(
         Path reports,
         int threads,
         String version,
+        List<String> by,
         List<String> options) {
+
+    /** A request that groups statistics by nothing of its own. */
+    public SeasonRequest(
+            Path season,
+            String name,
+            Configuration configuration,
+            ReadOptions reading,
+            Path reports,
+            int threads,
+            String version,
+            List<String> options) {
+        this(season, name, configuration, reading, reports, threads, version, List.of(), options);
+    }
 
     /**
      * Checks the values.
@@ -40,6 +55,7 @@ public record SeasonRequest(
         Objects.requireNonNull(reading);
         Objects.requireNonNull(reports);
         Objects.requireNonNull(version);
+        by = List.copyOf(by);
         options = List.copyOf(options);
         if (threads < 1) {
             throw new IllegalArgumentException("an audit needs at least one thread, not " + threads);

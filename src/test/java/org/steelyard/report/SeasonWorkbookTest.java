@@ -46,8 +46,20 @@ class SeasonWorkbookTest {
 
     private static final List<AuditedFlight> FLIGHTS = WorkbookFixture.flights(150, 7);
     private static final List<RejectedRow> REJECTED = WorkbookFixture.rejected(14);
-    private static final List<String> SHEETS =
-            List.of("Overview", "Findings", "Flights", "Trim spread", "Notes", "Rejected rows", "Run facts");
+    private static final List<String> SHEETS = List.of(
+            "Overview",
+            "Charts",
+            "Findings",
+            "Flights",
+            "Trim spread",
+            "Trim and CG statistics",
+            "What drives the spread",
+            "Unusual flights",
+            "Drift by week",
+            "Notes",
+            "Rejected rows",
+            "Chart data",
+            "Run facts");
 
     /** Read only, for all tests that look at an ordinary season. */
     private static WorkbookReadBack season;

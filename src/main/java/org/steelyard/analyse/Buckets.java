@@ -1,0 +1,72 @@
+package org.steelyard.analyse;
+
+import java.util.Arrays;
+import java.util.function.IntUnaryOperator;
+
+/** The values of one measure put together by group: counted first, then laid side by side in one array. */
+final class Buckets {
+
+    private final double[] values;
+    private final int[] starts;
+    private final long[] marginal;
+    private final long[] breached;
+
+    /**
+     * Lays the known values side by side.
+     *
+     * @param columns the season
+     * @param measure which values
+     * @param bucketOf the bucket of a flight, from 0
+     * @param buckets how many there are
+     */
+    Buckets(FlightColumns columns, Measure measure, IntUnaryOperator bucketOf, int buckets) {
+        NumberColumn column = columns.of(measure);
+        starts = new int[buckets + 1];
+        marginal = new long[buckets];
+        breached = new long[buckets];
+        for (int flight = 0; flight < columns.flights(); flight++) {
+            if (column.knows(flight)) {
+                count(columns, flight, bucketOf.applyAsInt(flight));
+            }
+        }
+        for (int bucket = 0; bucket < buckets; bucket++) {
+            starts[bucket + 1] += starts[bucket];
+        }
+        values = new double[starts[buckets]];
+        int[] next = Arrays.copyOf(starts, buckets);
+        for (int flight = 0; flight < columns.flights(); flight++) {
+            if (column.knows(flight)) {
+                values[next[bucketOf.applyAsInt(flight)]++] = column.get(flight);
+            }
+        }
+        for (int bucket = 0; bucket < buckets; bucket++) {
+            Arrays.sort(values, starts[bucket], starts[bucket + 1]);
+        }
+    }
+
+    private void count(FlightColumns columns, int flight, int bucket) {
+        starts[bucket + 1]++;
+        switch (columns.status(flight)) {
+            case CLEAN -> {}
+            case MARGINAL -> marginal[bucket]++;
+            case BREACHED -> breached[bucket]++;
+        }
+    }
+
+    int n(int bucket) {
+        return starts[bucket + 1] - starts[bucket];
+    }
+
+    /** The values of a bucket, ascending. */
+    double[] sorted(int bucket) {
+        return Arrays.copyOfRange(values, starts[bucket], starts[bucket + 1]);
+    }
+
+    long marginal(int bucket) {
+        return marginal[bucket];
+    }
+
+    long breached(int bucket) {
+        return breached[bucket];
+    }
+}

@@ -1,0 +1,60 @@
+package org.steelyard.analyse;
+
+/**
+ * Means of a row of numbers x and of a number y, variances and covariances with y, updated flight by flight without
+ * holding any (Welford, Note on a Method for Calculating Corrected Sums of Squares and Products, Technometrics 4,
+ * 1962).
+ */
+final class CoMoments {
+
+    private final double[] means;
+    private final double[] squares;
+    private final double[] products;
+    private double meanY;
+    private double squaresY;
+    private long n;
+
+    CoMoments(int width) {
+        means = new double[width];
+        squares = new double[width];
+        products = new double[width];
+    }
+
+    void add(double[] x, double y) {
+        n++;
+        double part = 1.0 / n;
+        double fromMeanY = y - meanY;
+        meanY += fromMeanY * part;
+        squaresY += fromMeanY * (y - meanY);
+        for (int j = 0; j < means.length; j++) {
+            double from = x[j] - means[j];
+            means[j] += from * part;
+            squares[j] += from * (x[j] - means[j]);
+            products[j] += from * (y - meanY);
+        }
+    }
+
+    long n() {
+        return n;
+    }
+
+    double meanY() {
+        return meanY;
+    }
+
+    double varianceY() {
+        return n < 2 ? 0 : squaresY / (n - 1);
+    }
+
+    double mean(int j) {
+        return means[j];
+    }
+
+    double variance(int j) {
+        return n < 2 ? 0 : squares[j] / (n - 1);
+    }
+
+    double covariance(int j) {
+        return n < 2 ? 0 : products[j] / (n - 1);
+    }
+}

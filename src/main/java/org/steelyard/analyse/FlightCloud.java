@@ -1,0 +1,205 @@
+package org.steelyard.analyse;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.PriorityQueue;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import org.steelyard.check.Status;
+import org.steelyard.model.AircraftType;
+import org.steelyard.model.Phase;
+
+/**
+ * Every flight as a point, for pictures. Past a number of points a type's cloud is thinned: all breached flights stay;
+ * of the others those stay whose place in the input gives the smallest numbers by a fixed scramble, so that the same
+ * input always leaves the same points.
+ */
+public final class FlightCloud {
+
+    /**
+     * One flight.
+     *
+     * @param order place among the flights of the season, from 0
+     * @param status status
+     * @param flaps take-off flap setting
+     * @param tail registration
+     */
+    public record Point(int order, Status status, String flaps, String tail) {}
+
+    /**
+     * The points of one type.
+     *
+     * @param type the type
+     * @param flights flights of it
+     * @param points those kept, clean ones first, then marginal, then breached, each in order of the input
+     */
+    public record OfType(AircraftType type, long flights, List<Point> points) {
+
+        /** Copies the list. */
+        public OfType {
+            points = List.copyOf(points);
+        }
+
+        /** Whether there are flights that are not among the points. */
+        public boolean thinned() {
+            return points.size() < flights;
+        }
+    }
+
+    private static final Comparator<Point> BY_STATUS =
+            Comparator.comparing(Point::status).thenComparingInt(Point::order);
+
+    private final FlightColumns columns;
+    private final int flights;
+
+    FlightCloud(FlightColumns columns) {
+        this.columns = columns;
+        flights = columns.flights();
+    }
+
+    /**
+     * The flights by type, in order of name.
+     *
+     * @param most how many points of a type are kept, if so many are not breached
+     * @return one cloud for each type
+     */
+    public List<OfType> byType(int most) {
+        List<PriorityQueue<Integer>> kept = new ArrayList<>();
+        List<List<Integer>> breached = new ArrayList<>();
+        long[] counts = new long[columns.types.groups()];
+        for (int type = 0; type < counts.length; type++) {
+            kept.add(new PriorityQueue<>(
+                    Comparator.comparingLong(FlightCloud::scrambled).reversed()));
+            breached.add(new ArrayList<>());
+        }
+        for (int flight = 0; flight < flights; flight++) {
+            int type = columns.types.of(flight);
+            counts[type]++;
+            if (columns.status(flight) == Status.BREACHED) {
+                breached.get(type).add(flight);
+            } else {
+                kept.get(type).add(flight);
+            }
+            if (kept.get(type).size() > Math.max(0, most - breached.get(type).size())) {
+                kept.get(type).poll();
+            }
+        }
+        List<OfType> clouds = new ArrayList<>();
+        for (int type : columns.types.inOrder()) {
+            List<Point> points = new ArrayList<>();
+            breached.get(type).forEach(flight -> points.add(point(flight)));
+            kept.get(type).forEach(flight -> points.add(point(flight)));
+            points.sort(BY_STATUS);
+            clouds.add(new OfType(columns.type(columns.types.key(type)), counts[type], points));
+        }
+        return Collections.unmodifiableList(clouds);
+    }
+
+    private Point point(int flight) {
+        return new Point(
+                flight,
+                columns.status(flight),
+                columns.settings.key(columns.settings.of(flight)).flaps(),
+                columns.tails.label(columns.tails.of(flight)));
+    }
+
+    /** The mixing function of SplitMix64 (Steele, Lea and Flood, 2014). */
+    private static long scrambled(int flight) {
+        long z = (flight + 1) * 0x9E3779B97F4A7C15L;
+        z = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
+        z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;
+        return z ^ (z >>> 31);
+    }
+
+    /**
+     * A figure of a flight.
+     *
+     * @param point the flight
+     * @param measure which figure
+     * @return its value; empty where it is not known
+     */
+    public OptionalDouble value(Point point, Measure measure) {
+        return columns.of(measure).at(point.order());
+    }
+
+    /**
+     * A mass of a flight, to seven digits.
+     *
+     * @param point the flight
+     * @param phase zero fuel, take-off or landing
+     * @return the mass in kg; empty where it is not known
+     */
+    public OptionalDouble massKg(Point point, Phase phase) {
+        return columns.massKg(phase).at(point.order());
+    }
+
+    /**
+     * How a trim or CG is spread over cells of one width, for histograms: of all flights, none left out.
+     *
+     * @param typeId type
+     * @param flaps flap setting
+     * @param measure which figure
+     * @param width width of a cell, more than zero
+     * @return counts of cells from the first that is not empty to the last
+     */
+    public Cells cells(String typeId, String flaps, Measure measure, double width) {
+        int setting = -1;
+        for (int i = 0; i < columns.settings.groups(); i++) {
+            setting = columns.settings.key(i).equals(new FlightColumns.Setting(typeId, flaps)) ? i : setting;
+        }
+        TreeMap<Long, Long> counts = new TreeMap<>();
+        for (int flight = 0; flight < flights; flight++) {
+            if (columns.settings.of(flight) == setting && columns.of(measure).knows(flight)) {
+                counts.merge((long) Math.floor(columns.of(measure).get(flight) / width + 0.5), 1L, Long::sum);
+            }
+        }
+        List<Long> all = new ArrayList<>();
+        if (!counts.isEmpty()) {
+            for (long cell = counts.firstKey(); cell <= counts.lastKey(); cell++) {
+                all.add(counts.getOrDefault(cell, 0L));
+            }
+        }
+        return new Cells(counts.isEmpty() ? 0 : counts.firstKey() * width, width, all);
+    }
+
+    /**
+     * Counts of cells side by side.
+     *
+     * @param first middle of the first cell
+     * @param width width of each
+     * @param counts how many values each holds, its lower end included
+     */
+    public record Cells(double first, double width, List<Long> counts) {
+
+        /** Copies the list. */
+        public Cells {
+            counts = List.copyOf(counts);
+        }
+    }
+
+    /** Whether the other holds the same flights. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof FlightCloud that
+                && that.flights == flights
+                && IntStream.range(0, flights).allMatch(flight -> same(that, flight));
+    }
+
+    private boolean same(FlightCloud that, int flight) {
+        return columns.status(flight) == that.columns.status(flight)
+                && point(flight).equals(that.point(flight))
+                && Arrays.stream(Measure.values())
+                        .allMatch(measure -> columns.of(measure)
+                                .at(flight)
+                                .equals(that.columns.of(measure).at(flight)));
+    }
+
+    @Override
+    public int hashCode() {
+        return flights;
+    }
+}

@@ -1,0 +1,169 @@
+package org.steelyard.analyse;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.time.temporal.IsoFields;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.steelyard.balance.TrimResult;
+import org.steelyard.check.AuditedFlight;
+import org.steelyard.check.Status;
+import org.steelyard.model.AircraftType;
+import org.steelyard.model.Extra;
+import org.steelyard.model.FlightIdent;
+import org.steelyard.model.Loading;
+import org.steelyard.model.MassMoment;
+import org.steelyard.model.Phase;
+
+/**
+ * The season as columns of primitives: four numbers, three masses and the groups of every flight, some 55 bytes
+ * together. What is written out once (types, tails, routes) stands in the columns as a position of one or two bytes.
+ */
+final class FlightColumns {
+
+    /** What keeps trims together: one scale. */
+    record Setting(String typeId, String flaps) {}
+
+    /** An ISO week. */
+    record Week(int year, int week) {
+
+        static final Comparator<Week> IN_TIME =
+                Comparator.comparingInt(Week::year).thenComparingInt(Week::week);
+
+        static Week of(LocalDate date) {
+            return new Week(date.get(IsoFields.WEEK_BASED_YEAR), date.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR));
+        }
+
+        String label() {
+            return year + (week < 10 ? "-W0" : "-W") + week;
+        }
+    }
+
+    final GroupColumn<String> types = GroupColumn.ofNames("type");
+    final GroupColumn<Setting> settings = new GroupColumn<>(
+            "flap setting",
+            setting -> setting.flaps().isBlank() ? "not given" : setting.flaps(),
+            Comparator.comparing(Setting::typeId, GroupOrder.BY_NAME)
+                    .thenComparing(Setting::flaps, GroupOrder.BY_NAME));
+    final GroupColumn<String> tails = GroupColumn.ofNames("tail");
+    final GroupColumn<String> routes = GroupColumn.ofNames("route");
+    final GroupColumn<YearMonth> months = new GroupColumn<>("month", YearMonth::toString, Comparator.naturalOrder());
+    final GroupColumn<Week> weeks = new GroupColumn<>("week", Week::label, Week.IN_TIME);
+    final GroupColumn<Band> massBands = new GroupColumn<>("take-off mass", Band::label, Band.IN_ORDER);
+    final GroupColumn<Band> loadFactors = new GroupColumn<>("load factor", Band::label, Band.IN_ORDER);
+
+    private final Map<String, GroupColumn<String>> named = new LinkedHashMap<>();
+    private final Map<String, Boolean> seen = new LinkedHashMap<>();
+    private final Map<String, AircraftType> typesById = new LinkedHashMap<>();
+    private final Map<Measure, NumberColumn> measures = new LinkedHashMap<>();
+    private final Map<Phase, MassColumn> massesKg = new LinkedHashMap<>();
+    private final CodeColumn statuses = new CodeColumn();
+
+    /**
+     * Empty columns.
+     *
+     * @param by headings of carried columns by which to group, in any case of letters
+     */
+    FlightColumns(List<String> by) {
+        for (String name : by) {
+            if (named.keySet().stream().noneMatch(name::equalsIgnoreCase)) {
+                named.put(name, GroupColumn.ofNames(name));
+                seen.put(name, false);
+            }
+        }
+        for (Measure measure : Measure.values()) {
+            measures.put(measure, new NumberColumn());
+        }
+        for (Phase phase : List.of(Phase.ZERO_FUEL, Phase.TAKEOFF, Phase.LANDING)) {
+            massesKg.put(phase, new MassColumn());
+        }
+    }
+
+    void add(AuditedFlight flight, Status status) {
+        Loading loading = flight.loading();
+        AircraftType type = loading.type();
+        typesById.putIfAbsent(type.id(), type);
+        types.add(type.id());
+        settings.add(new Setting(type.id(), loading.setting().flaps()));
+        tails.add(loading.tail().registration());
+        routes.add(SeasonTally.route(loading.flight()));
+        addTime(loading.flight());
+        massBands.add(Band.ofMass(type, flight.balance().takeoff().massKg()));
+        loadFactors.add(Band.ofLoadFactor(type, flight.balance().distribution()));
+        named.forEach((name, column) -> column.add(value(loading, name)));
+        addNumbers(flight);
+        statuses.add(status.ordinal());
+    }
+
+    private void addTime(FlightIdent ident) {
+        months.add(YearMonth.from(ident.date()));
+        weeks.add(Week.of(ident.date()));
+    }
+
+    private String value(Loading loading, String name) {
+        for (Extra extra : loading.extras()) {
+            if (extra.name().equalsIgnoreCase(name)) {
+                seen.put(name, true);
+                return extra.value();
+            }
+        }
+        return "";
+    }
+
+    private void addNumbers(AuditedFlight flight) {
+        Function<MassMoment, Double> percent =
+                state -> flight.loading().type().geometry().chord().percentAt(state.armM());
+        massesKg.forEach((phase, column) -> column.add(flight.balance().state(phase)));
+        measures.get(Measure.TAKEOFF_CG).add(percent.apply(flight.balance().takeoff()));
+        measures.get(Measure.ZERO_FUEL_CG).add(number(flight.balance().zeroFuel(), percent));
+        measures.get(Measure.LANDING_CG).add(number(flight.balance().landing(), percent));
+        Optional<TrimResult> trim = flight.balance().takeoffTrim();
+        measures.get(Measure.TAKEOFF_TRIM).add(trim.isPresent() ? trim.get().trimUnits() : OptionalDouble.empty());
+    }
+
+    private static OptionalDouble number(Optional<MassMoment> state, Function<MassMoment, Double> percent) {
+        return state.isPresent() ? OptionalDouble.of(percent.apply(state.get())) : OptionalDouble.empty();
+    }
+
+    int flights() {
+        return statuses.size();
+    }
+
+    AircraftType type(String id) {
+        return typesById.get(id);
+    }
+
+    NumberColumn of(Measure measure) {
+        return measures.get(measure);
+    }
+
+    MassColumn massKg(Phase phase) {
+        return massesKg.get(phase);
+    }
+
+    Status status(int flight) {
+        return Status.values()[statuses.get(flight)];
+    }
+
+    /** The columns that the user named. */
+    List<GroupColumn<String>> named() {
+        return List.copyOf(named.values());
+    }
+
+    /** Columns that the user named and no flight has. */
+    List<String> missing() {
+        List<String> missing = new ArrayList<>();
+        seen.forEach((name, found) -> {
+            if (!found && flights() > 0) {
+                missing.add(name);
+            }
+        });
+        return missing;
+    }
+}

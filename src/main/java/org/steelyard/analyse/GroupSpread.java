@@ -1,0 +1,52 @@
+package org.steelyard.analyse;
+
+import java.util.Comparator;
+
+/**
+ * How a measure spreads over the flights of one group of one type. A trim stays within one flap setting, too.
+ *
+ * @param grouping what the flights have in common: type, tail, route …, or the heading of a carried column
+ * @param typeId type
+ * @param flaps flap setting; blank where all of the type are together
+ * @param group which group
+ * @param measure what was measured
+ * @param spread how it spreads; its n is the number of flights that have the measure
+ * @param range its typical range
+ * @param marginal of these flights, those with status marginal
+ * @param breached of these flights, those with status breached
+ */
+public record GroupSpread(
+        String grouping,
+        String typeId,
+        String flaps,
+        String group,
+        Measure measure,
+        Spread spread,
+        TypicalRange range,
+        long marginal,
+        long breached) {
+
+    /**
+     * With fewer flights the 5th and 95th percentile lie between the two outermost values: rank 1 + 0.05 (n - 1) &lt;
+     * 2.
+     */
+    public static final int FEW = 21;
+
+    /** The order of flap settings: numbers by value, then words. */
+    public static final Comparator<String> BY_FLAPS = GroupOrder.BY_NAME;
+
+    /** Whether the group is so small that its figures say little. */
+    public boolean few() {
+        return spread.n() < FEW;
+    }
+
+    /** Share of marginal flights, from 0 to 1. */
+    public double shareMarginal() {
+        return (double) marginal / spread.n();
+    }
+
+    /** Share of breached flights, from 0 to 1. */
+    public double shareBreached() {
+        return (double) breached / spread.n();
+    }
+}

@@ -1,0 +1,45 @@
+package org.steelyard.analyse;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** A column of numbers, some of them not known, that grows in chunks: eight bytes a number and nothing to copy. */
+final class NumberColumn {
+
+    private static final int CHUNK = 1 << 13;
+
+    /** Stands for a number that is not known; never leaves this package as a figure. */
+    private static final double UNKNOWN = Double.NaN;
+
+    private final List<double[]> chunks = new ArrayList<>();
+    private int size;
+
+    void add(OptionalDouble value) {
+        add(value.isPresent() ? value.getAsDouble() : UNKNOWN);
+    }
+
+    void add(double value) {
+        if (size == chunks.size() * CHUNK) {
+            chunks.add(new double[CHUNK]);
+        }
+        chunks.get(size / CHUNK)[size % CHUNK] = value;
+        size++;
+    }
+
+    boolean knows(int index) {
+        return !Double.isNaN(raw(index));
+    }
+
+    double get(int index) {
+        return raw(index);
+    }
+
+    OptionalDouble at(int index) {
+        return knows(index) ? OptionalDouble.of(raw(index)) : OptionalDouble.empty();
+    }
+
+    private double raw(int index) {
+        return chunks.get(index / CHUNK)[index % CHUNK];
+    }
+}

@@ -1,0 +1,37 @@
+package org.steelyard.analyse;
+
+/** Mean pull of each part over the flights of one group: sums alone, as there are many groups. */
+final class PartMeans {
+
+    private final double[] sums;
+    private final int parts;
+    private long n;
+
+    PartMeans(int parts) {
+        this.parts = parts;
+        sums = new double[2 * parts];
+    }
+
+    void add(double[] figures) {
+        n++;
+        for (int j = 0; j < sums.length; j++) {
+            sums[j] += figures[j];
+        }
+    }
+
+    /** Adds another group. */
+    void add(PartMeans other) {
+        n += other.n;
+        for (int j = 0; j < sums.length; j++) {
+            sums[j] += other.sums[j];
+        }
+    }
+
+    long n() {
+        return n;
+    }
+
+    double meanPull(int part, double aboutReference) {
+        return (sums[part] - aboutReference * sums[parts + part]) / n;
+    }
+}

@@ -1,0 +1,174 @@
+package org.steelyard.analyse;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.IntPredicate;
+import org.steelyard.analyse.SpreadDrivers.Driver;
+import org.steelyard.check.AuditedFlight;
+import org.steelyard.model.AircraftType;
+
+/** Sums over the parts of the load by type, by setting, and by tail, route, week and named column within a type. */
+final class PartTallies {
+
+    private record Key(String grouping, int type, int group) {}
+
+    /** A column with a value of its own for each flight is no grouping; reasons are given for the first so many. */
+    private static final int MOST_GROUPS = 50_000;
+
+    private final FlightColumns columns;
+    private final Map<String, LoadParts> names = new HashMap<>();
+    private final Map<Integer, PartTally> byType = new HashMap<>();
+    private final Map<Integer, PartTally> bySetting = new HashMap<>();
+    private final Map<Key, PartMeans> byGroup = new HashMap<>();
+
+    PartTallies(FlightColumns columns) {
+        this.columns = columns;
+    }
+
+    /** Takes the flight that the columns took last; hands back its parts if they are known. */
+    Optional<PartFigures> add(AuditedFlight flight) {
+        if (!LoadParts.areKnown(flight)) {
+            return Optional.empty();
+        }
+        AircraftType type = flight.loading().type();
+        LoadParts parts = names.computeIfAbsent(type.id(), id -> new LoadParts(type));
+        PartFigures figures = PartFigures.of(flight, parts);
+        int index = columns.flights() - 1;
+        OptionalDouble trim = columns.of(Measure.TAKEOFF_TRIM).at(index);
+        int typeCode = columns.types.of(index);
+        tally(byType, typeCode, parts).add(figures, OptionalDouble.empty());
+        tally(bySetting, columns.settings.of(index), parts).add(figures, trim);
+        double[] all = figures.all();
+        for (GroupColumn<?> column : groupings()) {
+            add(new Key(column.grouping(), typeCode, column.of(index)), parts, all);
+        }
+        return Optional.of(figures);
+    }
+
+    private void add(Key key, LoadParts parts, double[] figures) {
+        PartMeans known = byGroup.get(key);
+        if (known != null) {
+            known.add(figures);
+        } else if (byGroup.size() < MOST_GROUPS) {
+            PartMeans first = new PartMeans(parts.size());
+            first.add(figures);
+            byGroup.put(key, first);
+        }
+    }
+
+    private List<GroupColumn<?>> groupings() {
+        List<GroupColumn<?>> all = new ArrayList<>(List.of(columns.tails, columns.routes, columns.weeks));
+        all.addAll(columns.named());
+        return all;
+    }
+
+    private static <K> PartTally tally(Map<K, PartTally> tallies, K key, LoadParts parts) {
+        return tallies.computeIfAbsent(key, absent -> new PartTally(parts.size()));
+    }
+
+    LoadParts names(String typeId) {
+        return names.get(typeId);
+    }
+
+    PartTally ofSetting(int setting) {
+        return bySetting.get(setting);
+    }
+
+    /** What moves the mean CG of some groups against that of others; nothing where either has no detail. */
+    List<PartPull> reasons(String grouping, int type, IntPredicate these, IntPredicate those) {
+        LoadParts parts = names.get(columns.types.key(type));
+        if (parts == null) {
+            return List.of();
+        }
+        PartMeans one = new PartMeans(parts.size());
+        PartMeans other = new PartMeans(parts.size());
+        byGroup.forEach((key, means) -> {
+            if (key.type() == type && key.grouping().equals(grouping)) {
+                if (these.test(key.group())) {
+                    one.add(means);
+                }
+                if (those.test(key.group())) {
+                    other.add(means);
+                }
+            }
+        });
+        double about = byType.get(type).meanAboutReference();
+        return one.n() == 0 || other.n() == 0
+                ? List.of()
+                : PartPull.greatest(parts, j -> one.meanPull(j, about) - other.meanPull(j, about));
+    }
+
+    /** What drives the spread of CG by type, then of trim by setting. */
+    List<SpreadDrivers> drivers() {
+        List<SpreadDrivers> drivers = new ArrayList<>();
+        for (int type : columns.types.inOrder()) {
+            PartTally tally = byType.get(type);
+            if (tally != null && tally.n() >= SpreadDrivers.FEWEST && tally.sdCg() > 0) {
+                drivers.add(ofCg(type, tally));
+            }
+        }
+        for (int setting : columns.settings.inOrder()) {
+            PartTally tally = bySetting.get(setting);
+            if (tally != null && tally.nTrim() >= SpreadDrivers.FEWEST && tally.sdTrim() > 0) {
+                drivers.add(ofTrim(setting, tally));
+            }
+        }
+        return drivers;
+    }
+
+    private SpreadDrivers ofCg(int type, PartTally tally) {
+        String id = columns.types.key(type);
+        return new SpreadDrivers(
+                Measure.TAKEOFF_CG,
+                id,
+                "",
+                tally.n(),
+                flightsWith(Measure.TAKEOFF_CG, columns.types, type) - tally.n(),
+                tally.sdCg(),
+                ranked(names.get(id), tally, false),
+                0);
+    }
+
+    private SpreadDrivers ofTrim(int setting, PartTally tally) {
+        FlightColumns.Setting key = columns.settings.key(setting);
+        List<Driver> drivers = ranked(names.get(key.typeId()), tally, true);
+        double explained = drivers.stream().mapToDouble(Driver::share).sum();
+        return new SpreadDrivers(
+                Measure.TAKEOFF_TRIM,
+                key.typeId(),
+                key.flaps(),
+                tally.nTrim(),
+                flightsWith(Measure.TAKEOFF_TRIM, columns.settings, setting) - tally.nTrim(),
+                tally.sdTrim(),
+                drivers,
+                1 - explained);
+    }
+
+    private long flightsWith(Measure measure, GroupColumn<?> groups, int group) {
+        long count = 0;
+        for (int flight = 0; flight < columns.flights(); flight++) {
+            count += groups.of(flight) == group && columns.of(measure).knows(flight) ? 1 : 0;
+        }
+        return count;
+    }
+
+    private static List<Driver> ranked(LoadParts parts, PartTally tally, boolean trim) {
+        List<Driver> drivers = new ArrayList<>();
+        for (int j = 0; j < parts.size(); j++) {
+            drivers.add(new Driver(
+                    parts.name(j),
+                    parts.kind(j),
+                    tally.meanMassKg(j),
+                    tally.meanPull(j, tally.meanAboutReference()),
+                    trim ? tally.shareOfTrim(j) : tally.shareOfCg(j)));
+        }
+        drivers.sort(
+                Comparator.comparingDouble((Driver driver) -> -driver.share()).thenComparing(Driver::part));
+        return drivers;
+    }
+}

@@ -1,0 +1,181 @@
+package org.steelyard.analyse;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.PriorityQueue;
+import java.util.Set;
+import org.steelyard.check.AuditedFlight;
+import org.steelyard.model.FlightIdent;
+import org.steelyard.model.MassUnit;
+import org.steelyard.model.Origin;
+
+/**
+ * Keeps the flights farthest forward and aft, and farthest nose-down and nose-up, of each type and flap setting; which
+ * of them are unusual is only known at the end.
+ */
+final class UnusualFlights {
+
+    static final List<Measure> MEASURES = List.of(Measure.TAKEOFF_CG, Measure.TAKEOFF_TRIM);
+
+    private static final double NORMAL_QUARTILE = 0.6745;
+
+    private static final Comparator<Candidate> LEAST_FIRST =
+            Comparator.comparingDouble(Candidate::value).thenComparingLong(Candidate::order);
+
+    private record Candidate(
+            double value, long order, FlightIdent flight, Origin origin, String tail, Optional<PartFigures> parts) {}
+
+    private static final class Extremes {
+
+        private final PriorityQueue<Candidate> low = new PriorityQueue<>(LEAST_FIRST.reversed());
+        private final PriorityQueue<Candidate> high = new PriorityQueue<>(LEAST_FIRST);
+
+        void add(Candidate candidate) {
+            keep(low, candidate);
+            keep(high, candidate);
+        }
+
+        private static void keep(PriorityQueue<Candidate> queue, Candidate candidate) {
+            queue.add(candidate);
+            if (queue.size() > UnusualFlight.KEPT_EACH_SIDE) {
+                queue.poll();
+            }
+        }
+    }
+
+    private final FlightColumns columns;
+    private final Map<Measure, List<Extremes>> kept = new EnumMap<>(Measure.class);
+    private final Map<Measure, Map<Integer, Long>> counted = new EnumMap<>(Measure.class);
+
+    UnusualFlights(FlightColumns columns) {
+        this.columns = columns;
+        MEASURES.forEach(measure -> kept.put(measure, new ArrayList<>()));
+    }
+
+    /** Takes the flight that the columns took last. */
+    void add(AuditedFlight flight, Optional<PartFigures> parts) {
+        int index = columns.flights() - 1;
+        int setting = columns.settings.of(index);
+        for (Measure measure : MEASURES) {
+            List<Extremes> bySetting = kept.get(measure);
+            while (bySetting.size() <= setting) {
+                bySetting.add(new Extremes());
+            }
+            OptionalDouble value = columns.of(measure).at(index);
+            if (value.isPresent()) {
+                bySetting.get(setting).add(candidate(flight, parts, value.getAsDouble(), index));
+            }
+        }
+    }
+
+    private static Candidate candidate(AuditedFlight flight, Optional<PartFigures> parts, double value, int index) {
+        return new Candidate(
+                value,
+                index,
+                flight.loading().flight(),
+                flight.loading().origin(),
+                flight.loading().tail().registration(),
+                parts);
+    }
+
+    /** The unusual ones by type and setting, the farthest first; a flight that is so by two measures stands once. */
+    List<UnusualFlight> found(PartTallies tallies) {
+        List<UnusualFlight> found = new ArrayList<>();
+        for (int setting : columns.settings.inOrder()) {
+            Map<Long, UnusualFlight> byFlight = new HashMap<>();
+            for (Measure measure : MEASURES) {
+                Buckets buckets =
+                        new Buckets(columns, measure, flight -> columns.settings.of(flight) == setting ? 1 : 0, 2);
+                find(measure, setting, buckets.sorted(1), tallies)
+                        .forEach((order, flight) -> byFlight.merge(order, flight, UnusualFlights::farther));
+            }
+            byFlight.values().stream()
+                    .sorted(Comparator.comparingDouble((UnusualFlight flight) -> -Math.abs(flight.score()))
+                            .thenComparing(flight -> flight.flight().date())
+                            .thenComparing(flight -> flight.flight().flight()))
+                    .forEach(found::add);
+        }
+        return found;
+    }
+
+    private static UnusualFlight farther(UnusualFlight one, UnusualFlight other) {
+        return Math.abs(other.score()) > Math.abs(one.score()) ? other : one;
+    }
+
+    private Map<Long, UnusualFlight> find(Measure measure, int setting, double[] sorted, PartTallies tallies) {
+        Map<Long, UnusualFlight> found = new HashMap<>();
+        if (sorted.length < GroupSpread.FEW) {
+            return found;
+        }
+        double median = Percentiles.inclusive(sorted, sorted.length, 50);
+        double spread = medianDistance(sorted, median);
+        counted.computeIfAbsent(measure, absent -> new HashMap<>()).put(setting, beyond(sorted, median, spread));
+        Extremes extremes = kept.get(measure).get(setting);
+        Set<Candidate> candidates = new HashSet<>(extremes.low);
+        candidates.addAll(extremes.high);
+        for (Candidate candidate : candidates) {
+            double score = NORMAL_QUARTILE * (candidate.value() - median) / spread;
+            if (spread > 0 && Math.abs(score) > UnusualFlight.SCORE) {
+                found.put(candidate.order(), unusual(measure, setting, candidate, median, score, tallies));
+            }
+        }
+        return found;
+    }
+
+    static double medianDistance(double[] sorted, double median) {
+        double[] distances =
+                Arrays.stream(sorted).map(x -> Math.abs(x - median)).sorted().toArray();
+        return Percentiles.inclusive(distances, distances.length, 50);
+    }
+
+    private static long beyond(double[] sorted, double median, double spread) {
+        return spread == 0
+                ? 0
+                : Arrays.stream(sorted)
+                        .filter(x -> Math.abs(NORMAL_QUARTILE * (x - median) / spread) > UnusualFlight.SCORE)
+                        .count();
+    }
+
+    private UnusualFlight unusual(
+            Measure measure, int setting, Candidate candidate, double median, double score, PartTallies tallies) {
+        FlightColumns.Setting key = columns.settings.key(setting);
+        List<PartPull> reasons = new ArrayList<>();
+        List<UnusualFlight.PartMass> masses = new ArrayList<>();
+        candidate.parts().ifPresent(parts -> {
+            LoadParts names = tallies.names(key.typeId());
+            PartTally usual = tallies.ofSetting(setting);
+            double about = usual.meanAboutReference();
+            reasons.addAll(PartPull.greatest(names, j -> parts.pull(j, about) - usual.meanPull(j, about)));
+            int first = names.indexOf(reasons.get(0).part());
+            MassUnit unit = names.type().geometry().units().mass();
+            masses.add(new UnusualFlight.PartMass(parts.massKg(first), usual.meanMassKg(first), unit));
+        });
+        return new UnusualFlight(
+                candidate.flight(),
+                candidate.origin(),
+                candidate.tail(),
+                key.typeId(),
+                key.flaps(),
+                measure,
+                candidate.value(),
+                median,
+                score,
+                reasons,
+                masses);
+    }
+
+    /** How many lie beyond the score by each measure and setting, kept or not; after {@link #found}. */
+    long beyondScore() {
+        return counted.getOrDefault(Measure.TAKEOFF_CG, Map.of()).values().stream()
+                .mapToLong(Long::longValue)
+                .sum();
+    }
+}

@@ -1,0 +1,85 @@
+package org.steelyard.report;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.steelyard.analyse.GroupSpread;
+import org.steelyard.analyse.SeasonSummary;
+import org.steelyard.analyse.SeasonTables;
+import tech.tablesaw.api.Row;
+
+/** Spread of trim and CG by every grouping: the table of {@link SeasonTables#groupSpreads}. */
+final class SheetStatistics {
+
+    static final String NONE = "No flights.";
+
+    static final SheetLayout LAYOUT = new SheetLayout(
+            "Trim and CG statistics",
+            "CG within a type, trim within a type and flap setting. Percentiles inclusive; p5 and p95 with 95 % intervals"
+                    + " by order statistics (binomial), blank where too few flights reach so far. Few: under "
+                    + GroupSpread.FEW + " flights, where p5 and p95 lie between the two outermost values.",
+            List.of(
+                    SheetColumn.text("Grouping", 14),
+                    SheetColumn.text("Type", 12),
+                    SheetColumn.text("Flaps", 9),
+                    SheetColumn.text("Group", 22),
+                    SheetColumn.text("Measure", 14),
+                    SheetColumn.text("Unit", 9),
+                    SheetColumn.number("n", 9),
+                    SheetColumn.number("Mean", 9),
+                    SheetColumn.number("sd", 9),
+                    SheetColumn.number("Min", 9),
+                    SheetColumn.number("p5", 9),
+                    SheetColumn.number("p25", 9),
+                    SheetColumn.number("Median", 9),
+                    SheetColumn.number("p75", 9),
+                    SheetColumn.number("p95", 9),
+                    SheetColumn.number("Max", 9),
+                    SheetColumn.number("p5 from", 9),
+                    SheetColumn.number("p5 to", 9),
+                    SheetColumn.number("p95 from", 9),
+                    SheetColumn.number("p95 to", 9),
+                    SheetColumn.number("Marginal", 10),
+                    SheetColumn.number("Breached", 10),
+                    SheetColumn.text("Mark", 12)),
+            5,
+            1,
+            2);
+
+    private static final int WORDS = 6;
+    private static final int FIRST_FIGURE = 7;
+    private static final int SHARES = 20;
+    private static final int FEW = 22;
+
+    private final SheetRoll roll;
+    private final WorkbookStyles styles;
+
+    SheetStatistics(SheetRoll roll, WorkbookStyles styles) {
+        this.roll = roll;
+        this.styles = styles;
+    }
+
+    void write(SeasonSummary season) {
+        for (Row figures : SeasonTables.groupSpreads(season)) {
+            write(figures, roll.next());
+        }
+    }
+
+    private void write(Row figures, SheetRow row) {
+        for (int column = 0; column < WORDS; column++) {
+            row.data(figures.getString(column), styles.text);
+        }
+        row.number(figures.getLong(WORDS), styles.whole.plain());
+        for (int column = FIRST_FIGURE; column < SHARES; column++) {
+            row.number(number(figures, column), styles.decimals(2));
+        }
+        row.number(number(figures, SHARES), styles.share)
+                .number(number(figures, SHARES + 1), styles.share)
+                .label(figures.getString(FEW).equals("yes") ? "few flights" : "", styles.text.plain());
+    }
+
+    private static OptionalDouble number(Row figures, int column) {
+        return figures.isMissing(figures.columnNames().get(column))
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(figures.getDouble(column));
+    }
+}

@@ -1,0 +1,249 @@
+package org.steelyard.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.DoubleStream;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.steelyard.analyse.FlightCloud;
+import org.steelyard.analyse.FlightCloud.OfType;
+import org.steelyard.analyse.FlightCloud.Point;
+import org.steelyard.analyse.GroupSpread;
+import org.steelyard.analyse.Measure;
+import org.steelyard.analyse.Spread;
+import org.steelyard.check.Status;
+import org.steelyard.model.Envelope;
+import org.steelyard.model.Phase;
+import org.steelyard.report.ChartDataSheet.Line;
+import org.steelyard.report.WorkbookChart.Look;
+import org.steelyard.report.WorkbookChart.Place;
+
+/** The charts of one type: its envelopes with every flight, trim against CG, and how trim spreads. */
+final class TypeCharts {
+
+    static final int COLUMNS = 10;
+    static final int ROWS = 18;
+
+    private static final int SETTINGS = 6;
+    private static final int CELLS = 16;
+    private static final String TRIM_TITLE = "Take-off trim, units (nose-up positive)";
+
+    private final XSSFSheet sheet;
+    private final ChartDataSheet small;
+    private final FlightCloud cloud;
+    private final OfType type;
+    private final List<GroupSpread> spreads;
+    private final SheetPoints points;
+    private final int firstRow;
+    private int charts;
+
+    /**
+     * Charts of a type.
+     *
+     * @param sheet where they go
+     * @param firstRow row where they begin
+     * @param small takes the small tables
+     * @param cloud figures of the points
+     * @param type the type's points
+     * @param spreads statistics of the type
+     * @param points where the points were written
+     */
+    TypeCharts(
+            XSSFSheet sheet,
+            int firstRow,
+            ChartDataSheet small,
+            FlightCloud cloud,
+            OfType type,
+            List<GroupSpread> spreads,
+            SheetPoints points) {
+        this.sheet = sheet;
+        this.firstRow = firstRow;
+        this.small = small;
+        this.cloud = cloud;
+        this.type = type;
+        this.spreads = spreads;
+        this.points = points;
+    }
+
+    void draw() {
+        for (Phase phase : SheetPoints.PHASES) {
+            type.type().envelope(phase).ifPresent(envelope -> envelope(phase, envelope));
+        }
+        List<GroupSpread> trims = settings(type.type().id(), spreads);
+        if (!trims.isEmpty()) {
+            trimAgainstCg(trims);
+        }
+        charts += charts % 2;
+        for (GroupSpread trim : trims) {
+            histogram(trim);
+            months(trim);
+        }
+    }
+
+    /** Spreads of trim of the flap settings that fly most. */
+    static List<GroupSpread> settings(String typeId, List<GroupSpread> spreads) {
+        return spreads.stream()
+                .filter(row -> row.typeId().equals(typeId)
+                        && row.measure() == Measure.TAKEOFF_TRIM
+                        && row.grouping().equals("flap setting"))
+                .sorted(Comparator.comparingLong(row -> -row.spread().n()))
+                .limit(SETTINGS)
+                .toList();
+    }
+
+    private Place next() {
+        Place place = new Place(charts % 2 * (COLUMNS + 1), firstRow + charts / 2 * (ROWS + 1), COLUMNS, ROWS);
+        if (charts % 4 == 0 && charts > 0) {
+            sheet.setRowBreak(place.row() - 2);
+        }
+        charts++;
+        return place;
+    }
+
+    private void envelope(Phase phase, Envelope envelope) {
+        List<Line> corners = EnvelopeOutline.of(envelope, type.type().geometry().chord());
+        Optional<ChartAxis> across = ChartAxis.around(
+                "CG, % MAC",
+                DoubleStream.concat(figures(corners, 0), values(point -> cloud.value(point, SheetPoints.cg(phase)))));
+        Optional<ChartAxis> up = ChartAxis.around(
+                "Mass, kg", DoubleStream.concat(figures(corners, 1), values(point -> cloud.massKg(point, phase))));
+        var table = small.write(
+                type.type().id() + ": limits, " + phase.label(), List.of("", "CG, % MAC", "mass, kg"), corners);
+        WorkbookChart chart = new WorkbookChart(sheet, next(), "Envelope and flights, " + phase.label())
+                .scatter(across.orElseThrow(), up.orElseThrow());
+        for (Status status : Status.values()) {
+            points.rows(status)
+                    .ifPresent(rows -> chart.points(
+                            status.label(),
+                            look(status),
+                            points.cells(rows, SheetPoints.cgColumn(phase)),
+                            points.cells(rows, SheetPoints.massColumn(phase))));
+        }
+        chart.line("limits", WorkbookPalette.INK.rgb(), false, table.figures(0), table.figures(1));
+        chart.draw(true);
+    }
+
+    private static Look look(Status status) {
+        return switch (status) {
+            case CLEAN -> Look.CLEAN;
+            case MARGINAL -> Look.MARGINAL;
+            case BREACHED -> Look.BREACHED;
+        };
+    }
+
+    private DoubleStream values(Function<Point, OptionalDouble> figure) {
+        return type.points().stream().map(figure).flatMapToDouble(OptionalDouble::stream);
+    }
+
+    private static DoubleStream figures(List<Line> lines, int column) {
+        return lines.stream().flatMapToDouble(line -> line.figures().get(column).stream());
+    }
+
+    private void trimAgainstCg(List<GroupSpread> settings) {
+        Optional<ChartAxis> across = ChartAxis.around(
+                "Take-off CG, % MAC",
+                values(point -> cloud.value(point, Measure.TAKEOFF_TRIM).isPresent()
+                        ? cloud.value(point, Measure.TAKEOFF_CG)
+                        : OptionalDouble.empty()));
+        Optional<ChartAxis> up =
+                ChartAxis.around(TRIM_TITLE, values(point -> cloud.value(point, Measure.TAKEOFF_TRIM)));
+        if (across.isEmpty() || up.isEmpty()) {
+            return;
+        }
+        WorkbookChart chart = new WorkbookChart(sheet, next(), "Take-off trim against CG by flap setting")
+                .scatter(across.get(), up.get());
+        for (int i = 0; i < settings.size(); i++) {
+            String flaps = settings.get(i).flaps();
+            int column = points.trimColumn(flaps);
+            points.rows()
+                    .ifPresent(rows -> chart.points(
+                            "flaps " + shown(flaps),
+                            Look.ofSetting(points.place(flaps)),
+                            points.cells(rows, SheetPoints.cgColumn(Phase.TAKEOFF)),
+                            points.cells(rows, column)));
+        }
+        chart.draw(true);
+    }
+
+    static String shown(String flaps) {
+        return flaps.isBlank() ? "not given" : flaps;
+    }
+
+    private void histogram(GroupSpread setting) {
+        Spread spread = setting.spread();
+        double width = ChartAxis.around("", DoubleStream.of(spread.min(), spread.max()))
+                        .orElseThrow()
+                        .step()
+                * 8
+                / CELLS;
+        double round = Math.pow(10, Math.floor(Math.log10(width)));
+        width = width / round > 5 ? 5 * round : width / round > 2 ? 2 * round : round;
+        var cells = cloud.cells(setting.typeId(), setting.flaps(), Measure.TAKEOFF_TRIM, width);
+        List<Line> lines = new ArrayList<>();
+        for (int i = 0; i < cells.counts().size(); i++) {
+            double middle = cells.first() + i * cells.width();
+            boolean typical = middle + cells.width() / 2 > spread.p5() && middle - cells.width() / 2 <= spread.p95();
+            OptionalDouble count = OptionalDouble.of(cells.counts().get(i));
+            lines.add(new Line(
+                    decimals(middle, width),
+                    typical ? List.of(count, OptionalDouble.empty()) : List.of(OptionalDouble.empty(), count)));
+        }
+        long most = cells.counts().stream().mapToLong(Long::longValue).max().orElse(1);
+        String title = String.format(
+                Locale.ROOT,
+                "Take-off trim with flaps %s: typical %s to %s, n = %,d",
+                shown(setting.flaps()),
+                decimals(spread.p5(), 0.01),
+                decimals(spread.p95(), 0.01),
+                spread.n());
+        var table = small.write(
+                type.type().id() + ": " + title, List.of("trim, units", "typical (p5 to p95)", "rarer"), lines);
+        WorkbookChart chart =
+                new WorkbookChart(sheet, next(), title).bars(TRIM_TITLE, ChartAxis.fromZero("Flights", most), false);
+        chart.bar("typical: 5th to 95th percentile", WorkbookPalette.SLATE.rgb(), table.names(), table.figures(0));
+        chart.bar("rarer", WorkbookPalette.RULE.rgb(), table.names(), table.figures(1));
+        chart.draw(true);
+    }
+
+    private static String decimals(double value, double step) {
+        int decimals = (int) Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+    }
+
+    private void months(GroupSpread setting) {
+        List<GroupSpread> months = spreads.stream()
+                .filter(row -> row.grouping().equals("month")
+                        && row.measure() == Measure.TAKEOFF_TRIM
+                        && row.typeId().equals(setting.typeId())
+                        && row.flaps().equals(setting.flaps()))
+                .toList();
+        if (months.size() < 2) {
+            return;
+        }
+        String title = "Take-off trim by month with flaps " + shown(setting.flaps());
+        var table = small.write(
+                type.type().id() + ": " + title,
+                List.of("month", "95th percentile", "median", "5th percentile"),
+                months.stream()
+                        .map(month -> Line.of(
+                                month.group() + (month.few() ? " (few)" : ""),
+                                month.spread().p95(),
+                                month.spread().median(),
+                                month.spread().p5()))
+                        .toList());
+        DoubleStream all = months.stream()
+                .flatMapToDouble(month ->
+                        DoubleStream.of(month.spread().p5(), month.spread().p95()));
+        WorkbookChart chart = new WorkbookChart(sheet, next(), title)
+                .lines("Month", ChartAxis.around(TRIM_TITLE, all).orElseThrow());
+        chart.line("95th percentile", Look.SECOND, true, true, table.names(), table.figures(0));
+        chart.line("median", Look.FIRST, false, true, table.names(), table.figures(1));
+        chart.line("5th percentile", Look.THIRD, true, true, table.names(), table.figures(2));
+        chart.draw(true);
+    }
+}

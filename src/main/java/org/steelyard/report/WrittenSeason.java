@@ -1,0 +1,192 @@
+package org.steelyard.report;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.steelyard.analyse.SeasonSide;
+import org.steelyard.analyse.SeasonSide.Kind;
+import org.steelyard.check.Status;
+import org.steelyard.model.FindingCode;
+import org.steelyard.model.Severity;
+
+/** Reads the reports of a season back, row by row, for a comparison: {@code flights.csv} and {@code findings.csv}. */
+public final class WrittenSeason {
+
+    private static final CSVFormat FORMAT =
+            CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+
+    private WrittenSeason() {}
+
+    /**
+     * Whether a folder holds the reports of a season.
+     *
+     * @param folder any path
+     * @return true if it can be read back
+     */
+    public static boolean isAt(Path folder) {
+        return Files.isRegularFile(folder.resolve(OutputFile.FLIGHTS.fileName()))
+                && Files.isRegularFile(folder.resolve(OutputFile.FINDINGS.fileName()));
+    }
+
+    /**
+     * Reads a season.
+     *
+     * @param folder its folder of reports
+     * @param by headings of carried columns by which to group, beside tail and route
+     * @return its sums
+     * @throws IOException if a file cannot be read or is not as an audit writes it
+     */
+    public static SeasonSide read(Path folder, List<String> by) throws IOException {
+        SeasonSide side = new SeasonSide();
+        Path flights = folder.resolve(OutputFile.FLIGHTS.fileName());
+        try (CSVParser rows = open(flights)) {
+            for (CSVRecord row : rows) {
+                side.add(flight(row, by, flights));
+            }
+        }
+        Path findings = folder.resolve(OutputFile.FINDINGS.fileName());
+        try (CSVParser rows = open(findings)) {
+            readFindings(rows, side, findings);
+        }
+        return side;
+    }
+
+    private static CSVParser open(Path file) throws IOException {
+        Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8);
+        return CSVParser.builder().setReader(reader).setFormat(FORMAT).get();
+    }
+
+    private static SeasonSide.Flight flight(CSVRecord row, List<String> by, Path file) throws IOException {
+        Map<String, String> groups = new LinkedHashMap<>();
+        groups.put("tail", cell(row, "tail", file));
+        String from = cell(row, "from", file);
+        String to = cell(row, "to", file);
+        groups.put("route", from.isBlank() && to.isBlank() ? "" : known(from) + "–" + known(to));
+        Map<String, String> extras = extras(cell(row, "extras", file));
+        by.forEach(name -> groups.put(name, extras.getOrDefault(name.toLowerCase(Locale.ROOT), "")));
+        return new SeasonSide.Flight(
+                cell(row, "type", file),
+                cell(row, "flaps", file),
+                groups,
+                number(row, "tow_cg_pct_mac", file).orElseThrow(() -> unreadable(row, "tow_cg_pct_mac", "", file)),
+                number(row, "trim_units", file),
+                status(row, file));
+    }
+
+    private static String known(String place) {
+        return place.isBlank() ? "?" : place;
+    }
+
+    private static String cell(CSVRecord row, String column, Path file) throws IOException {
+        if (!row.isMapped(column) || !row.isSet(column)) {
+            throw unreadable(row, column, "", file);
+        }
+        return row.get(column);
+    }
+
+    private static OptionalDouble number(CSVRecord row, String column, Path file) throws IOException {
+        String cell = cell(row, column, file);
+        if (cell.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        try {
+            return OptionalDouble.of(Double.parseDouble(cell));
+        } catch (NumberFormatException e) {
+            throw unreadable(row, column, cell, file);
+        }
+    }
+
+    private static Status status(CSVRecord row, Path file) throws IOException {
+        String label = cell(row, "status", file);
+        for (Status status : Status.values()) {
+            if (status.label().equals(label)) {
+                return status;
+            }
+        }
+        throw unreadable(row, "status", label, file);
+    }
+
+    private static IOException unreadable(CSVRecord row, String column, String value, Path file) {
+        return new IOException(file.getFileName() + ":" + (row.getRecordNumber() + 1) + ":" + column
+                + ": this is not as an audit writes it (value '" + value + "'; run the audit of that season again)");
+    }
+
+    /** Names in small letters; a backslash stands before signs that belong to a name or value. */
+    static Map<String, String> extras(String cell) {
+        Map<String, String> extras = new HashMap<>();
+        for (String pair : split(cell, ';')) {
+            List<String> sides = split(pair.strip(), '=');
+            if (sides.size() == 2) {
+                extras.put(plain(sides.get(0)).toLowerCase(Locale.ROOT), plain(sides.get(1)));
+            }
+        }
+        return extras;
+    }
+
+    private static List<String> split(String text, char at) {
+        List<String> parts = new ArrayList<>();
+        StringBuilder part = new StringBuilder();
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == '\\' && i + 1 < text.length()) {
+                part.append(c).append(text.charAt(++i));
+            } else if (c == at) {
+                parts.add(part.toString());
+                part.setLength(0);
+            } else {
+                part.append(c);
+            }
+        }
+        parts.add(part.toString());
+        return parts;
+    }
+
+    private static String plain(String text) {
+        return text.replaceAll("\\\\(.)", "$1");
+    }
+
+    /** Findings of one flight stand together; each kind counts once for it. */
+    private static void readFindings(CSVParser rows, SeasonSide side, Path file) throws IOException {
+        String flight = "";
+        String type = "";
+        Set<Kind> kinds = new HashSet<>();
+        for (CSVRecord row : rows) {
+            String key = cell(row, "file", file) + "\n" + cell(row, "sheet", file) + "\n" + cell(row, "row", file);
+            if (!key.equals(flight)) {
+                side.found(type, kinds);
+                kinds.clear();
+                flight = key;
+                type = cell(row, "type", file);
+            }
+            kinds.add(kind(row, file));
+        }
+        side.found(type, kinds);
+    }
+
+    private static Kind kind(CSVRecord row, Path file) throws IOException {
+        String code = cell(row, "code", file);
+        String severity = cell(row, "severity", file);
+        for (FindingCode known : FindingCode.values()) {
+            for (Severity serious : Severity.values()) {
+                if (known.code().equals(code) && serious.label().equals(severity)) {
+                    return new Kind(known, serious);
+                }
+            }
+        }
+        throw unreadable(row, "code", severity + " " + code, file);
+    }
+}
