@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Airframe;
 import org.steelyard.model.ColumnMap;
+import org.steelyard.model.MarkingScheme;
 import org.steelyard.model.MassScheme;
 import org.steelyard.model.Policy;
 import org.steelyard.model.Tail;
@@ -30,6 +31,7 @@ public final class ConfigFolder {
     static final String POLICY = "policy.yaml";
     static final String COLUMNS = "columns";
     static final String AIRFRAMES = "airframes";
+    static final String MARKING = "marking.yaml";
 
     private final SourceFiles files;
     private final Faults faults;
@@ -63,6 +65,8 @@ public final class ConfigFolder {
         Optional<Policy> policy = keys(POLICY, "policy").flatMap(PolicyFile::read);
         Map<String, Airframe> airframes = airframes(types);
         List<ColumnMap> maps = maps(types);
+        Optional<MarkingScheme> marking =
+                files.has(MARKING) ? keys(MARKING, "marking").flatMap(MarkingFile::read) : Optional.empty();
         if (!faults.isEmpty()) {
             return new ConfigResult.Faulty(faults.sorted());
         }
@@ -72,6 +76,7 @@ public final class ConfigFolder {
                 policy.orElseThrow(),
                 new TreeMap<>(airframes),
                 maps,
+                marking,
                 files.sources()));
     }
 

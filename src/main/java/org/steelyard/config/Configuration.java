@@ -4,11 +4,13 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Airframe;
 import org.steelyard.model.ColumnMap;
+import org.steelyard.model.MarkingScheme;
 import org.steelyard.model.Policy;
 import org.steelyard.model.Tail;
 
@@ -20,6 +22,7 @@ import org.steelyard.model.Tail;
  * @param policy the operator's rules
  * @param airframes what is known to estimate trim from, by type, sorted
  * @param maps heading maps in the order of their files' names
+ * @param marking how load sheets are marked; empty where there is no scheme
  * @param sources files that all this comes from, sorted by path
  */
 public record Configuration(
@@ -28,6 +31,7 @@ public record Configuration(
         Policy policy,
         SortedMap<String, Airframe> airframes,
         List<ColumnMap> maps,
+        Optional<MarkingScheme> marking,
         List<ConfigSource> sources) {
 
     /** Copies the collections. */
@@ -37,6 +41,7 @@ public record Configuration(
         Objects.requireNonNull(policy);
         airframes = sorted(airframes);
         maps = List.copyOf(maps);
+        Objects.requireNonNull(marking);
         sources = List.copyOf(sources);
     }
 

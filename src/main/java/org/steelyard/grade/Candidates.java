@@ -6,6 +6,7 @@ import org.steelyard.balance.FuelBalance;
 import org.steelyard.check.LimitingMass;
 import org.steelyard.grade.Line.Kind;
 import org.steelyard.grade.Slip.Target;
+import org.steelyard.model.CgMeasure;
 import org.steelyard.model.DisplayUnits;
 import org.steelyard.model.Fuel;
 import org.steelyard.model.Geometry;
@@ -184,6 +185,7 @@ final class Candidates {
             int index = SheetItem.ALL.indexOf(item);
             if (item.kind() == SheetItem.Kind.MASS) {
                 mass(item, index);
+                result(item, index);
                 units(Target.ITEM, index, item.label());
             }
             item.phase()
@@ -193,6 +195,13 @@ final class Candidates {
         }
         units(Target.ITEM, -1, "every mass");
         exercise.balance().zeroFuel().ifPresent(this::roundings);
+    }
+
+    /** The result written down with two digits swapped; what comes after goes on from the right one. */
+    private void result(SheetItem item, int index) {
+        if (exercise.right(item, CgMeasure.ARM).orElse(new Answer.Verdict(true)) instanceof Answer.Number number) {
+            digits(Target.ITEM, index, number.value(), item.label());
+        }
     }
 
     private void mass(SheetItem item, int index) {

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.steelyard.grade.Slip.Target;
-import org.steelyard.model.CgMeasure;
 import org.steelyard.model.SheetItem;
 
 /**
@@ -38,7 +37,7 @@ final class Diagnoser {
     private final List<Candidate> candidates = new ArrayList<>();
 
     /** A slip with its working and the logarithm of its prior odds. */
-    private record Candidate(Slip slip, Working working, double prior, Optional<Double> zeroFuelKg) {}
+    private record Candidate(Slip slip, Working working, double prior) {}
 
     private record Ranked(List<Slip> slips, double score) {}
 
@@ -50,13 +49,8 @@ final class Diagnoser {
         for (Slip slip : slips) {
             Working working = new Working(exercise, List.of(slip));
             double prior = Math.log(slip.kind().weight() / variants.get(slip.kind()));
-            candidates.add(new Candidate(slip, working, prior, zeroFuelKg(working)));
+            candidates.add(new Candidate(slip, working, prior));
         }
-    }
-
-    private static Optional<Double> zeroFuelKg(Working working) {
-        return working.answer(SheetItem.ZERO_FUEL_MASS, CgMeasure.ARM)
-                .map(answer -> answer instanceof Answer.Number number ? number.value() : 0.0);
     }
 
     static Diagnoser of(Exercise exercise) {
@@ -87,7 +81,7 @@ final class Diagnoser {
             add(found, List.of(one.slip()), one.prior() + sheet.likelihood(one.working()));
         }
         if (found.isEmpty()) {
-            pairs(sheet, found);
+            pairs(sheet, wrong, found);
         }
         if (!found.isEmpty()) {
             return new Diagnosis.Found(explanations(best(found)), true);
@@ -125,29 +119,20 @@ final class Diagnoser {
         return one.phase().isPresent() && one.phase().equals(other.phase());
     }
 
-    private void pairs(Sheet sheet, List<Ranked> found) {
-        Optional<Double> rightKg = zeroFuelKg(exercise.right());
-        Optional<Double> claimedKg =
-                sheet.agreement().figure(SheetItem.ZERO_FUEL_MASS).map(figure -> figure.value());
-        boolean bySum = rightKg.isPresent() && claimedKg.isPresent();
-        double roomKg = bySum
-                ? sheet.agreement().allowance(SheetItem.ZERO_FUEL_MASS, 0)
-                        + sheet.agreement()
-                                .figure(SheetItem.ZERO_FUEL_MASS)
-                                .orElseThrow()
-                                .halfStep()
-                : 0;
+    private void pairs(Sheet sheet, Set<SheetItem> wrong, List<Ranked> found) {
+        PairFilter filter = new PairFilter(
+                exercise,
+                sheet.agreement(),
+                candidates.stream().map(Candidate::working).toList());
+        List<SheetItem> right = sheet.claimed().stream()
+                .filter(item -> !wrong.contains(item) && !sheet.follows().contains(item))
+                .toList();
+        filter.expect(wrong, right);
         for (int i = 0; i < candidates.size(); i++) {
-            Candidate one = candidates.get(i);
             for (int j = i + 1; j < candidates.size(); j++) {
+                Candidate one = candidates.get(i);
                 Candidate other = candidates.get(j);
-                if (bySum) {
-                    double bothKg = one.zeroFuelKg().orElseThrow() + other.zeroFuelKg().orElseThrow() - rightKg.get();
-                    if (Math.abs(bothKg - claimedKg.get()) > roomKg) {
-                        continue;
-                    }
-                }
-                if (canBothBe(one.slip(), other.slip())) {
+                if (filter.mayExplain(i, j) && canBothBe(one.slip(), other.slip())) {
                     List<Slip> both = List.of(one.slip(), other.slip());
                     double likelihood = sheet.likelihood(new Working(exercise, both));
                     add(found, both, one.prior() + other.prior() + likelihood);
@@ -156,7 +141,7 @@ final class Diagnoser {
         }
     }
 
-    private static boolean canBothBe(Slip one, Slip other) {
+    static boolean canBothBe(Slip one, Slip other) {
         boolean sameMethod = one.target() == Target.METHOD && one.kind() == other.kind();
         boolean sums = one.kind() == SlipKind.ARITHMETIC && other.kind() == SlipKind.ARITHMETIC;
         return !one.meets(other) && !sameMethod && !sums;
@@ -203,10 +188,7 @@ final class Diagnoser {
 
         private double likelihood(Working working, SheetItem item) {
             Optional<Answer> answer = working.answer(item, agreement.measure(item));
-            if (answer.isEmpty()) {
-                return 0;
-            }
-            double distance = agreement.distance(item, answer.get());
+            double distance = answer.map(one -> agreement.distance(item, one)).orElse(Double.POSITIVE_INFINITY);
             if (distance <= FARTHEST) {
                 return -DISTANCE * distance * distance;
             }

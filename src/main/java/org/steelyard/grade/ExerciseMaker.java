@@ -41,7 +41,7 @@ import org.steelyard.model.ZoneLoad;
  */
 public final class ExerciseMaker {
 
-    private static final int TRIES = 20000;
+    private static final int TRIES = 4000;
     private static final LocalDate DAY = LocalDate.of(2026, 1, 1);
 
     private final List<Tail> tails;
@@ -233,7 +233,7 @@ public final class ExerciseMaker {
                 PerformanceLimits.NONE,
                 OptionalDouble.empty(),
                 List.of());
-        return fuelled(bare);
+        return fuelled(bare, difficulty == Difficulty.OUT_LANDING ? 8 : 35);
     }
 
     private String flaps(AircraftType type) {
@@ -287,7 +287,7 @@ public final class ExerciseMaker {
         return holds;
     }
 
-    private Loading fuelled(Loading bare) {
+    private Loading fuelled(Loading bare, int leastTripPercent) {
         AircraftType type = bare.type();
         double stepKg = Candidates.massStepKg(type.geometry().units());
         double roundTo = stepKg * (type.fuel().capacityKg() > 1000 * stepKg ? 10 : 1);
@@ -295,7 +295,7 @@ public final class ExerciseMaker {
         double[] tanksKg = fuelByTank(bare, totalKg);
         double sumKg = Amounts.of(tanksKg).sum();
         double taxiKg = roundTo * Math.rint(Math.max(roundTo, sumKg * (1 + below(2)) / 100) / roundTo);
-        double tripKg = stepKg * Math.rint(sumKg * (35 + below(40)) / 100 / stepKg);
+        double tripKg = stepKg * Math.rint(sumKg * (leastTripPercent + below(40)) / 100 / stepKg);
         return Loadings.with(bare, bare.load(), new Fuel.ByTank(Amounts.of(tanksKg), taxiKg, tripKg));
     }
 

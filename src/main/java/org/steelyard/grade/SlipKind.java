@@ -53,7 +53,7 @@ public enum SlipKind {
     /** One of the limits not looked at. */
     LIMIT_LEFT_OUT("limit left out", 4),
     /** The envelope read wrongly. */
-    ENVELOPE_MISREAD("envelope misread", 5);
+    ENVELOPE_MISREAD("envelope misread", 2);
 
     private final String label;
     private final double weight;

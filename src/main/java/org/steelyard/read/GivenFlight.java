@@ -54,7 +54,7 @@ public final class GivenFlight {
     /** The fields that a name can begin with. */
     public static List<String> fields() {
         return Stream.of(Field.values())
-                .filter(field -> field != Field.IGNORED && field != Field.EXTRA)
+                .filter(field -> field != Field.IGNORED && field != Field.EXTRA && !field.isOfSheet())
                 .map(Field::key)
                 .toList();
     }
@@ -163,7 +163,7 @@ public final class GivenFlight {
 
     private static Optional<Field> field(String key) {
         return Stream.of(Field.values())
-                .filter(field -> field != Field.IGNORED && field != Field.EXTRA)
+                .filter(field -> field != Field.IGNORED && field != Field.EXTRA && !field.isOfSheet())
                 .filter(field -> field.key().equals(key))
                 .findFirst();
     }

@@ -124,6 +124,10 @@ public final class RowParser {
         return loading.isPresent() ? new ParsedRow.Accepted(loading.get()) : rejected(row, origin, problems);
     }
 
+    Binding binding() {
+        return binding;
+    }
+
     private Optional<Tail> tail(RawRow row) {
         return binding.columns().first(Slot.TAIL).flatMap(column -> tails.find(Blanks.strip(row.cell(column.index()))));
     }

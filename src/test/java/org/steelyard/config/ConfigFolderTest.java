@@ -112,6 +112,7 @@ class ConfigFolderTest {
                         "columns/example.yaml: the file is empty (expected keys and values as the README of the folder"
                                 + " shows them)",
                         "fleet.csv: the file is empty (expected a line of headings and a line for each entry)",
+                        "marking.yaml: the file is empty (expected keys and values as the README of the folder shows them)",
                         "policy.yaml: the file is empty (expected keys and values as the README of the folder shows"
                                 + " them)",
                         "standard-masses.yaml: the file is empty (expected keys and values as the README of the folder"
@@ -200,6 +201,7 @@ class ConfigFolderTest {
                         "airframes/example.yaml",
                         "columns/example.yaml",
                         "fleet.csv",
+                        "marking.yaml",
                         "policy.yaml",
                         "standard-masses.yaml",
                         "types/example.yaml");
