@@ -22,6 +22,8 @@ import picocli.CommandLine.Spec;
             AuditCommand.class,
             FitScaleCommand.class,
             EstimateScaleCommand.class,
+            GradeCommand.class,
+            MakeExercisesCommand.class,
             DemoCommand.class
         },
         header = "Mass, CG and stabilizer trim of every flight of a season.",
