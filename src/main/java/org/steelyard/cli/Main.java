@@ -24,7 +24,8 @@ import picocli.CommandLine.Spec;
             EstimateScaleCommand.class,
             GradeCommand.class,
             MakeExercisesCommand.class,
-            DemoCommand.class
+            DemoCommand.class,
+            DemoClassCommand.class
         },
         header = "Mass, CG and stabilizer trim of every flight of a season.",
         description = {

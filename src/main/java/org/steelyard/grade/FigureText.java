@@ -100,6 +100,11 @@ public final class FigureText {
         return fixed(length().fromM(armM), armDecimals());
     }
 
+    /** An arm with two places more, to divide by. */
+    String fineArmNumber(double armM) {
+        return fixed(length().fromM(armM), armDecimals() + 2);
+    }
+
     private int armDecimals() {
         return switch (length()) {
             case M, FT -> 3;

@@ -102,13 +102,13 @@ public final class KeyWorking {
         Geometry geometry = type.geometry();
         MeanChord chord = geometry.chord();
         lines.add("CG arm = " + text.momentNumber(state.momentKgM()) + " / " + text.massNumber(state.massKg()) + " = "
-                + text.arm(state.armM()));
-        lines.add("% MAC  = (" + text.armNumber(state.armM()) + " − " + text.armNumber(chord.leadingEdgeM()) + ") / "
+                + text.fineArmNumber(state.armM()) + " " + text.armUnitName());
+        lines.add("% MAC  = (" + text.fineArmNumber(state.armM()) + " − " + text.armNumber(chord.leadingEdgeM()) + ") / "
                 + text.armNumber(chord.lengthM()) + " × 100 = "
                 + text.cg(chord.percentAt(state.armM()), CgMeasure.PERCENT_MAC));
         double referenceM = geometry.index().referenceArmM();
         double divisor = geometry.index().divisorKgM();
-        lines.add("index  = " + text.massNumber(state.massKg()) + " × (" + text.armNumber(state.armM()) + " − "
+        lines.add("index  = " + text.massNumber(state.massKg()) + " × (" + text.fineArmNumber(state.armM()) + " − "
                 + text.armNumber(referenceM) + ") / " + text.momentNumber(divisor) + " + "
                 + FigureText.points(geometry.index().constant()) + " = "
                 + FigureText.fixed(geometry.index().indexOf(state), 2));

@@ -56,7 +56,7 @@ final class HeadingRow {
                 missing.add(rule.heading());
             }
         }
-        for (Field key : KEYS) {
+        for (Field key : holdsSheetsOnly(map) ? List.<Field>of() : KEYS) {
             List<String> names = map.columns().stream()
                     .filter(rule -> rule.field() == key)
                     .map(ColumnRule::heading)
@@ -66,6 +66,12 @@ final class HeadingRow {
             }
         }
         return missing;
+    }
+
+    /** Whether a map is for students' figures alone, whose loadings stand elsewhere. */
+    private static boolean holdsSheetsOnly(ColumnMap map) {
+        return map.columns().stream().noneMatch(rule -> rule.field() == Field.TAIL)
+                && map.columns().stream().anyMatch(rule -> rule.field().isOfSheet());
     }
 
     private static Set<String> folded(RawRow row) {

@@ -113,6 +113,9 @@ public final class RowParser {
         Origin origin = name.row(row.number());
         RowProblems problems = new RowProblems(origin);
         binding.shape().check(row, problems);
+        if (!binding.columns().has(Slot.TAIL)) {
+            problems.add("", ProblemCode.MISSING, "the row holds no loading", "", "columns for tail, load and fuel");
+        }
         if (!problems.isEmpty()) {
             return rejected(row, origin, problems);
         }

@@ -2,7 +2,10 @@ package org.steelyard.report;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.DataValidation;
@@ -12,6 +15,7 @@ import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.steelyard.model.CgMeasure;
+import org.steelyard.model.Claim;
 import org.steelyard.model.SheetForm;
 import org.steelyard.model.SheetItem;
 
@@ -33,10 +37,14 @@ final class ExerciseBook {
     private final SmallBook book;
     private final WorkbookStyles styles;
     private final ExerciseText text;
+    private final String student;
+    private final Map<SheetItem, Claim> claims = new EnumMap<>(SheetItem.class);
     private final CellStyle open;
     private final CellStyle openLeft;
 
-    private ExerciseBook(SmallBook book, ExerciseText text) {
+    private ExerciseBook(SmallBook book, ExerciseText text, String student, Map<SheetItem, Claim> claims) {
+        this.student = student;
+        this.claims.putAll(claims);
         this.book = book;
         this.styles = book.styles();
         this.text = text;
@@ -44,9 +52,12 @@ final class ExerciseBook {
         openLeft = frame(styles.text.plain(), HorizontalAlignment.LEFT);
     }
 
-    static void write(ExerciseText text, CgMeasure measure, Path file) throws IOException {
+    /** Writes the sheet; blank for a student without a name and without claims. */
+    static void write(
+            ExerciseText text, CgMeasure measure, String student, Map<SheetItem, Claim> claims, Path file)
+            throws IOException {
         try (SmallBook book = new SmallBook("Load sheet: " + text.name())) {
-            ExerciseBook sheet = new ExerciseBook(book, text);
+            ExerciseBook sheet = new ExerciseBook(book, text, student, claims);
             sheet.form(measure);
             sheet.data();
             book.write(file);
@@ -83,7 +94,9 @@ final class ExerciseBook {
         SheetGrid grid = book.sheet("Load sheet");
         grid.widths(27, 25, 16, 16, 18);
         grid.row(30).label("Load sheet", styles.title);
-        grid.row(20).label(SheetForm.STUDENT, styles.text.plain()).label("", openLeft);
+        grid.row(20)
+                .label(SheetForm.STUDENT, styles.text.plain())
+                .label(student, openLeft);
         grid.join(1, 2);
         grid.row(20).label(SheetForm.EXERCISE, styles.text.plain()).data(text.name(), text(styles.total));
         grid.join(1, 2);
@@ -141,20 +154,35 @@ final class ExerciseBook {
         grid.row(18)
                 .label(SheetForm.ASKED, styles.tableHeading)
                 .label(SheetForm.FIGURE, styles.tableHeadingRight)
-                .label(SheetForm.UNIT, styles.tableHeading);
+                .label(SheetForm.UNIT, styles.tableHeading)
+                .label("", styles.tableHeading);
+        grid.join(3, END);
         for (List<String> row : text.asked(measure)) {
             int at = grid.position();
-            grid.row(18)
-                    .label(row.get(0), styles.text.plain())
-                    .label("", open)
-                    .label(row.get(1), styles.text.plain())
-                    .label(row.get(2), styles.quiet);
+            SheetRow cells = grid.row(18).label(row.get(0), styles.text.plain());
+            figure(cells, row.get(0));
+            cells.label(row.get(1), styles.text.plain()).label(row.get(2), styles.quiet);
             grid.join(3, END);
             if (row.get(0).equals(SheetForm.label(SheetItem.VERDICT))) {
                 choice(grid, at, VERDICTS);
             } else if (row.get(0).equals(SheetForm.label(SheetItem.LIMITED_BY))) {
                 choice(grid, at, LIMITS);
             }
+        }
+    }
+
+    /** The cell for a figure, with what the student entered. */
+    private void figure(SheetRow cells, String label) {
+        Optional<Claim> claim = claims.entrySet().stream()
+                .filter(entry -> SheetForm.label(entry.getKey()).equals(label))
+                .map(Map.Entry::getValue)
+                .findFirst();
+        boolean number = claim.orElse(new Claim.Words("none")) instanceof Claim.Figure
+                && !label.equals(SheetForm.label(SheetItem.TRIM));
+        if (number) {
+            cells.number(Double.parseDouble(claim.orElseThrow().shown().replaceFirst(" .*", "")), open);
+        } else {
+            cells.label(claim.map(Claim::shown).orElse(""), open);
         }
     }
 

@@ -6,9 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.steelyard.grade.MadeExercise;
 import org.steelyard.model.CgMeasure;
 import org.steelyard.model.Policy;
+import org.steelyard.model.StudentSheet;
 
 /** Writes exercises: blank sheets as workbooks and to print, the key with its working, and the table of loadings. */
 public final class ExerciseFiles {
@@ -48,9 +50,35 @@ public final class ExerciseFiles {
             for (MadeExercise made : exercises) {
                 ExerciseText text = new ExerciseText(made, policy);
                 String name = text.name().toLowerCase(Locale.ROOT) + ".xlsx";
-                ExerciseBook.write(text, measure, staged.file(BLANKS + "/" + name));
+                ExerciseBook.write(text, measure, "", Map.of(), staged.file(BLANKS + "/" + name));
             }
             staged.publish(BLANKS);
         }
+    }
+
+    /**
+     * Writes a sheet as a student hands it in.
+     *
+     * @param made the exercise
+     * @param policy the operator's rules
+     * @param measure in what CGs are asked for
+     * @param sheet the student's name and figures
+     * @param file where to
+     * @throws IOException if it cannot be written
+     */
+    public static void filled(MadeExercise made, Policy policy, CgMeasure measure, StudentSheet sheet, Path file)
+            throws IOException {
+        ExerciseBook.write(new ExerciseText(made, policy), measure, sheet.student(), sheet.claims(), file);
+    }
+
+    /**
+     * Writes the table of loadings alone.
+     *
+     * @param exercises exercises of one type, at least one
+     * @param file where to
+     * @throws IOException if it cannot be written
+     */
+    public static void given(List<MadeExercise> exercises, Path file) throws IOException {
+        GivenCsv.write(exercises, file);
     }
 }

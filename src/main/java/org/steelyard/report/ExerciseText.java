@@ -180,7 +180,7 @@ final class ExerciseText {
     private static String hint(SheetItem item) {
         return switch (item) {
             case LIMITING_MASS -> "the least that all limits allow";
-            case LIMITED_BY -> "zero-fuel, take-off, landing or ramp mass";
+            case LIMITED_BY -> "zero-fuel, take-off, landing, ramp";
             case TRIM -> "as 0.2 UP or 1.1 DN";
             case VERDICT -> "in limits or out of limits";
             default -> "";
