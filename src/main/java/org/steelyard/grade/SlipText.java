@@ -212,11 +212,11 @@ final class SlipText {
         if (item.kind() == SheetItem.Kind.CG) {
             return "The sum of the moments at " + item.phase().map(Phase::label).orElse("") + " seems to be off by "
                     + text.momentNumber(Math.abs(slip.amount())) + " " + text.momentUnitName()
-                    + ", a carry in one place: add the column once more, from below.";
+                    + ", one in one decimal place: add the column once more, from below.";
         }
-        return "The " + item.label() + " is off by exactly " + text.mass(Math.abs(slip.amount())) + ", "
-                + "as a carry forgotten or made twice gives: it is " + right(item) + ". Add the column once more, from "
-                + "below.";
+        return "The " + item.label() + " is off by exactly " + text.mass(Math.abs(slip.amount())) + ", one in one "
+                + "decimal place, as a carry forgotten or made twice gives. Add the column once more, from below; on a "
+                + "sheet without a slip it is " + right(item) + ".";
     }
 
     private String rounded(Slip slip) {

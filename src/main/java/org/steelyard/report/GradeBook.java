@@ -81,7 +81,7 @@ final class GradeBook {
     private void overview() {
         SheetGrid grid = book.sheet("Overview");
         grid.widths(1, 25, 11, 11, 11, 11, 11, 11, 11, 11, 26);
-        grid.row(32).at(1).data("Class " + name, text(styles.title));
+        grid.row(32).at(1).data("Grades: " + name, text(styles.title));
         grid.join(1, END);
         grid.row(16)
                 .at(1)
@@ -299,7 +299,7 @@ final class GradeBook {
             head.label(heading, styles.heading);
         }
         for (MarkedSheet sheet : sheets) {
-            String told = String.join(" — or: ", GradeWords.sentences(sheet));
+            String told = GradeWords.toldInOne(sheet);
             String cause = GradeWords.cause(sheet);
             int lines = Math.max(1 + told.length() / 92, 1 + cause.length() / 34);
             grid.row()

@@ -58,7 +58,7 @@ final class GradeCsv {
                 line.blank().blank().text("not asked").blank();
             }
         }
-        return line.text(String.join(" / ", GradeWords.sentences(sheet)));
+        return line.text(GradeWords.toldInOne(sheet));
     }
 
     static Optional<MarkedItem> item(MarkedSheet sheet, SheetItem item) {

@@ -3,7 +3,6 @@ package org.steelyard.report;
 import java.util.List;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.grade.Diagnosis;
-import org.steelyard.grade.Explanation;
 import org.steelyard.grade.FigureText;
 import org.steelyard.grade.MarkedItem;
 import org.steelyard.grade.MarkedSheet;
@@ -130,15 +129,14 @@ final class GradePage {
                     "What follows explains the first wrong figure and not all of the others: put it right, and look at the"
                             + " rest again.");
         }
-        if (found.certain().isEmpty()) {
-            html.element("p", "The figures do not tell which of these it was; each explains them:");
+        GradeWords.Told told = GradeWords.told(found);
+        told.sure().forEach(sentence -> html.element("p", sentence, "class", "told"));
+        if (!told.either().isEmpty()) {
+            String more = told.sure().isEmpty() ? "" : "Besides: ";
+            html.element("p", more + "the figures do not tell which of these it was; each explains them:");
             html.open("ul");
-            for (Explanation one : found.explanations()) {
-                html.element("li", String.join(" ", one.sentences()));
-            }
+            told.either().forEach(one -> html.element("li", one));
             html.closeBlock();
-        } else {
-            found.certain().get().sentences().forEach(sentence -> html.element("p", sentence, "class", "told"));
         }
     }
 
@@ -154,7 +152,7 @@ final class GradePage {
             html.open("td");
             html.element("span", sign(item.outcome()) + " " + item.outcome().label(), "class", "mark");
             if (!item.chain().isEmpty()) {
-                html.element("span", " " + item.chain(), "class", "chain");
+                html.element("span", ": " + item.chain(), "class", "chain");
             }
             html.close();
             Tables.numbers(html, FigureText.points(item.points()) + " / " + FigureText.points(item.outOf()));

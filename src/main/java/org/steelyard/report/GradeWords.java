@@ -56,12 +56,45 @@ final class GradeWords {
         return sheet.diagnosis() instanceof Diagnosis.CannotTell ? "cannot tell" : "";
     }
 
-    /** What the student is told. */
-    static List<String> sentences(MarkedSheet sheet) {
-        return sheet.diagnosis() instanceof Diagnosis.Found found
-                ? found.explanations().stream()
-                        .map(one -> String.join(" ", one.sentences()))
-                        .toList()
-                : List.of();
+    /**
+     * What the student is told.
+     *
+     * @param sure sentences that hold whichever explanation is true
+     * @param either what differs between the explanations; empty where there is only one
+     */
+    record Told(List<String> sure, List<String> either) {
+
+        Told {
+            sure = List.copyOf(sure);
+            either = List.copyOf(either);
+        }
+    }
+
+    static Told told(Diagnosis.Found found) {
+        List<Explanation> all = found.explanations();
+        List<String> sure = all.get(0).sentences().stream()
+                .filter(sentence -> all.stream().allMatch(one -> one.sentences().contains(sentence)))
+                .distinct()
+                .toList();
+        List<String> either = all.stream()
+                .map(one -> String.join(
+                        " ",
+                        one.sentences().stream()
+                                .filter(sentence -> !sure.contains(sentence))
+                                .toList()))
+                .filter(words -> !words.isEmpty())
+                .distinct()
+                .toList();
+        return new Told(sure, either);
+    }
+
+    /** What the student is told, in one text. */
+    static String toldInOne(MarkedSheet sheet) {
+        if (!(sheet.diagnosis() instanceof Diagnosis.Found found)) {
+            return "";
+        }
+        Told told = told(found);
+        String sure = String.join(" ", told.sure());
+        return sure + (sure.isEmpty() || told.either().isEmpty() ? "" : " ") + String.join(" Or: ", told.either());
     }
 }
