@@ -24,6 +24,9 @@ final class Candidates {
     static final int ROUND_MASS = 0;
     static final int ROUND_ARM = 1;
     static final int ROUND_TRIM_CG = 2;
+    /** The slip befell the states, and not what the limits allow. */
+    static final int STATES_ONLY = 1;
+
     static final int OF_LEADING_EDGE = 0;
     static final int OF_LENGTH = 1;
 
@@ -165,6 +168,8 @@ final class Candidates {
         if (fuel.taxiKg() > 0) {
             add(SlipKind.TAXI_NOT_OFF, Target.TAXI, -1, 0, "");
             add(SlipKind.TAXI_TWICE, Target.TAXI, -1, 0, "");
+            add(SlipKind.TAXI_NOT_OFF, Target.TAXI, STATES_ONLY, 0, "the limits with the right fuel");
+            add(SlipKind.TAXI_TWICE, Target.TAXI, STATES_ONLY, 0, "the limits with the right fuel");
             method(SlipKind.TRIP_OFF_RAMP, -1, 0, "");
             method(SlipKind.RAMP_FOR_TAKEOFF, -1, 0, "");
         }

@@ -157,6 +157,9 @@ public final class Marker {
             for (Slip slip : slips) {
                 firstWrong(new Working(exercise, List.of(slip))).ifPresent(firsts::add);
             }
+            if (firsts.isEmpty()) {
+                with(Outcome.WRONG).stream().findFirst().ifPresent(firsts::add);
+            }
             for (ItemRule rule : scheme.items()) {
                 SheetItem item = rule.item();
                 if (outcomes.get(item) == Outcome.WRONG && !firsts.contains(item)) {

@@ -141,7 +141,7 @@ public final class SampleStudent {
         double noisy = value + noise(CG_NOISE_PERCENT_MAC * plain.perPercentMac(item, habits.measure()));
         LengthUnit length = exercise.type().geometry().units().length();
         double unit = habits.measure() == CgMeasure.ARM ? length.toM(1) : 1;
-        int decimals = habits.cgDecimals() + (unit == 1 && habits.measure() == CgMeasure.ARM ? 1 : 0);
+        int decimals = habits.cgDecimals() + (habits.measure() == CgMeasure.ARM ? armDecimals(length) : 0);
         double step = Math.pow(10, -decimals);
         double written = Math.rint(noisy / unit / step) * step;
         String name =
@@ -150,8 +150,17 @@ public final class SampleStudent {
                     case ARM -> length.symbol();
                     case INDEX -> "index";
                 };
-        String shown = FigureText.fixed(written, decimals).replace(",", "") + " " + name;
+        String shown = FigureText.fixed(written, Math.max(0, decimals)).replace(",", "") + " " + name;
         return new Claim.Figure(written * unit, step * unit / 2, habits.measure(), shown);
+    }
+
+    /** So that an arm is about as fine as a % MAC. */
+    private static int armDecimals(LengthUnit length) {
+        return switch (length) {
+            case M, FT -> 2;
+            case CM, IN -> 0;
+            case MM -> -1;
+        };
     }
 
     private Claim trim(FigureText text, Answer.Number number) {

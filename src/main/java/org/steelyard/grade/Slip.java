@@ -46,7 +46,7 @@ public record Slip(SlipKind kind, Target target, int index, double amount, Strin
 
     /** Two slips with the very same figure cannot both be told. */
     boolean meets(Slip other) {
-        return target == other.target && target != Target.METHOD && index == other.index;
+        return target == other.target && target != Target.METHOD && (index == other.index || target == Target.TAXI);
     }
 
     /**

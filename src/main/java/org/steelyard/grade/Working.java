@@ -329,7 +329,7 @@ final class Working {
     }
 
     private Allowed limits() {
-        double[] takeoffKg = Limits.takeoffKg(exercise, this);
+        double[] takeoffKg = Limits.takeoffKg(exercise, statesOnly() ? exercise.right() : this);
         double zeroFuelRightKg = takeoffKg[0];
         for (Slip slip : slips) {
             Limits.slip(slip, takeoffKg, exercise.type().limits());
@@ -348,6 +348,15 @@ final class Working {
         double trafficKg = allowedKg - fuelKg - dryKg + delta(SheetItem.TRAFFIC_LOAD);
         double underloadKg = trafficKg - (zeroFuelKg - dryKg) + delta(SheetItem.UNDERLOAD);
         return new Allowed(allowedKg, LimitingMass.values()[least], trafficKg, underloadKg);
+    }
+
+    private boolean statesOnly() {
+        for (Slip slip : slips) {
+            if (slip.target() == Target.TAXI && slip.index() == Candidates.STATES_ONLY) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private double delta(SheetItem item) {

@@ -89,6 +89,35 @@ final class MadeClass {
         return made.sheets;
     }
 
+    /** So many sheets that are right but for one mass or CG, which is off by chance and by no slip. */
+    static List<Sheet> strays(long seed, int count) {
+        MadeClass made = new MadeClass(seed);
+        made.exercises(1 + count / SHEETS_OF_AN_EXERCISE);
+        for (int i = 0; i < count; i++) {
+            made.stray();
+        }
+        return made.sheets;
+    }
+
+    private void stray() {
+        int at = random.nextInt(exercises.size());
+        Exercise exercise = exercises.get(at);
+        Habits habits = new Habits(CgMeasure.PERCENT_MAC, 2, Set.of());
+        Map<SheetItem, Claim> claims = new EnumMap<>(SheetItem.class);
+        claims.putAll(new SampleStudent(exercise, random::nextInt).fill(List.of(), habits));
+        List<SheetItem> numbers = claims.keySet().stream()
+                .filter(item -> item.kind() == SheetItem.Kind.MASS || item.kind() == SheetItem.Kind.CG)
+                .toList();
+        SheetItem item = numbers.get(random.nextInt(numbers.size()));
+        Claim.Figure right = (Claim.Figure) claims.get(item);
+        double step = 2 * right.halfStep();
+        double off = step * (20 + random.nextInt(item.kind() == SheetItem.Kind.MASS ? 3000 : 1000));
+        double value = right.value() + (random.nextBoolean() ? off : -off);
+        claims.put(item, new Claim.Figure(value, right.halfStep(), right.measure(), value + ""));
+        StudentSheet sheet = new StudentSheet(new Origin("class.csv", "", 2), "stray", "", claims);
+        sheets.add(new Sheet(exercise, List.of(), markers.get(at).mark(sheet)));
+    }
+
     private void exercises(int count) {
         Map<String, ExerciseMaker> makers = new HashMap<>();
         List<String> types = List.copyOf(SHIPPED.types().keySet());

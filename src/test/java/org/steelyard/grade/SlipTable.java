@@ -14,8 +14,16 @@ final class SlipTable {
 
     private final List<Sheet> sheets;
 
-    SlipTable(List<Sheet> sheets) {
+    private final List<Sheet> strays;
+
+    SlipTable(List<Sheet> sheets, List<Sheet> strays) {
         this.sheets = sheets;
+        this.strays = strays;
+    }
+
+    /** Share of the sheets with one figure off by chance that were given a cause for it, certain or not. */
+    double strayBlamePercent() {
+        return 100.0 * strays.stream().filter(sheet -> !named(sheet).isEmpty()).count() / strays.size();
     }
 
     List<Sheet> planted(int slips) {
@@ -85,6 +93,12 @@ final class SlipTable {
                 "Right sheets: %d, of which %.2f %% were blamed for something.",
                 planted(0).size(),
                 falseBlamePercent()));
+        lines.add("");
+        lines.add(String.format(
+                Locale.ROOT,
+                "Sheets with one figure off by chance, by no slip: %d, of which %.1f %% were given a cause all the same.",
+                strays.size(),
+                strayBlamePercent()));
         kinds(lines);
         apart(lines);
         return String.join("\n", lines) + "\n";
