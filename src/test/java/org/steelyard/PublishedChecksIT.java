@@ -14,4 +14,11 @@ class PublishedChecksIT {
                 .as("copy target/published-checks.md over it and read the difference")
                 .hasSameTextualContentAs(Path.of("target/published-checks.md"));
     }
+
+    @Test
+    void theTableOfSlipsUnderReportsIsWhatTheTestsComputed() {
+        assertThat(Path.of("reports/slips.md"))
+                .as("copy target/slips.md over it and read the difference")
+                .hasSameTextualContentAs(Path.of("target/slips.md"));
+    }
 }

@@ -43,8 +43,11 @@ final class Main implements Callable<Integer> {
             AgainstCommand.class,
             FitScaleCommand.class,
             EstimateScaleCommand.class,
+            GradeCommand.class,
+            MakeExercisesCommand.class,
             ProposeMapCommand.class,
-            DemoCommand.class);
+            DemoCommand.class,
+            DemoClassCommand.class);
 
     @Spec
     private CommandSpec spec;

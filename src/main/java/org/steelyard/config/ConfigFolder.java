@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Airframe;
 import org.steelyard.model.ColumnMap;
+import org.steelyard.model.MarkingScheme;
 import org.steelyard.model.MassScheme;
 import org.steelyard.model.Policy;
 import org.steelyard.model.Tail;
@@ -31,6 +32,7 @@ public final class ConfigFolder {
     static final String POLICY = "policy.yaml";
     static final String COLUMNS = "columns";
     static final String AIRFRAMES = "airframes";
+    static final String MARKING = "marking.yaml";
 
     private final SourceFiles files;
     private final Faults faults;
@@ -102,7 +104,7 @@ public final class ConfigFolder {
         Known<AircraftType> types = types(schemes);
         Map<String, Tail> tails = tails(types, schemes);
         Optional<Policy> policy = keys(POLICY, "policy").flatMap(PolicyFile::read);
-        return result(schemes, types, tails, policy, Map.of(), List.of());
+        return result(schemes, types, tails, policy, Map.of(), List.of(), Optional.empty());
     }
 
     private ConfigResult read() {
@@ -110,7 +112,11 @@ public final class ConfigFolder {
         Known<AircraftType> types = types(schemes);
         Map<String, Tail> tails = tails(types, schemes);
         Optional<Policy> policy = keys(POLICY, "policy").flatMap(PolicyFile::read);
-        return result(schemes, types, tails, policy, airframes(types), maps(types, schemes));
+        Map<String, Airframe> airframes = airframes(types);
+        List<ColumnMap> maps = maps(types, schemes);
+        Optional<MarkingScheme> marking =
+                files.has(MARKING) ? keys(MARKING, "marking").flatMap(MarkingFile::read) : Optional.empty();
+        return result(schemes, types, tails, policy, airframes, maps, marking);
     }
 
     private ConfigResult result(
@@ -119,7 +125,8 @@ public final class ConfigFolder {
             Map<String, Tail> tails,
             Optional<Policy> policy,
             Map<String, Airframe> airframes,
-            List<ColumnMap> maps) {
+            List<ColumnMap> maps,
+            Optional<MarkingScheme> marking) {
         if (!faults.isEmpty()) {
             return new ConfigResult.Faulty(faults.sorted(), files.sources());
         }
@@ -130,6 +137,7 @@ public final class ConfigFolder {
                 new TreeMap<>(airframes),
                 new TreeMap<>(schemes.values()),
                 maps,
+                marking,
                 files.sources()));
     }
 

@@ -4,11 +4,13 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Airframe;
 import org.steelyard.model.ColumnMap;
+import org.steelyard.model.MarkingScheme;
 import org.steelyard.model.MassScheme;
 import org.steelyard.model.Policy;
 import org.steelyard.model.Tail;
@@ -22,6 +24,7 @@ import org.steelyard.model.Tail;
  * @param airframes what is known to estimate trim from, by type, sorted
  * @param schemes schemes of standard masses by their id, sorted
  * @param maps heading maps in the order of their files' names
+ * @param marking how load sheets are marked; empty where there is no scheme
  * @param sources files that all this comes from, sorted by path
  */
 public record Configuration(
@@ -31,6 +34,7 @@ public record Configuration(
         SortedMap<String, Airframe> airframes,
         SortedMap<String, MassScheme> schemes,
         List<ColumnMap> maps,
+        Optional<MarkingScheme> marking,
         List<ConfigSource> sources) {
 
     /** Copies the collections. */
@@ -41,6 +45,7 @@ public record Configuration(
         airframes = sorted(airframes);
         schemes = sorted(schemes);
         maps = List.copyOf(maps);
+        Objects.requireNonNull(marking);
         sources = List.copyOf(sources);
     }
 

@@ -52,6 +52,11 @@ final class SourceFiles {
         return names(subfolder).isEmpty() ? List.of() : yamlFiles(subfolder);
     }
 
+    /** Whether a file that may be left out is there. */
+    boolean has(String path) {
+        return Files.exists(folder.resolve(path));
+    }
+
     private List<String> names(String subfolder) {
         if (!Files.isDirectory(folder.resolve(subfolder))) {
             return List.of();

@@ -1,5 +1,5 @@
 /**
- * Marks load sheets: claimed figures against computed ones, with credit for what follows correctly from an earlier
- * slip, and the cause of each slip named. All of it is pure: the same arguments give the same answer.
+ * Marking of students' load sheets: each figure against the right one, figures that follow from an earlier slip, and
+ * which slip that was. Pure: a sheet, a loading and a scheme in, marks and words out.
  */
 package org.steelyard.grade;

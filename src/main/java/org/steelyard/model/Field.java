@@ -1,5 +1,7 @@
 package org.steelyard.model;
 
+import java.util.Optional;
+
 /** What a column of an input can mean. */
 public enum Field {
     /** Flight number or name. */
@@ -90,6 +92,36 @@ public enum Field {
     ITEM_PIECES("item-pieces", Kind.COUNT),
     /** Its mass, or volume of fuel. */
     ITEM_MASS("item-mass", Kind.FUEL),
+    /** Student who filled in a load sheet. */
+    STUDENT("student", Kind.TEXT),
+    /** Zero-fuel mass on a student's sheet. */
+    CLAIMED_ZERO_FUEL_MASS("claimed-zero-fuel-mass", Kind.MASS),
+    /** Zero-fuel CG on a student's sheet. */
+    CLAIMED_ZERO_FUEL_CG("claimed-zero-fuel-cg", Kind.CG),
+    /** Ramp mass on a student's sheet. */
+    CLAIMED_RAMP_MASS("claimed-ramp-mass", Kind.MASS),
+    /** Ramp CG on a student's sheet. */
+    CLAIMED_RAMP_CG("claimed-ramp-cg", Kind.CG),
+    /** Take-off mass on a student's sheet. */
+    CLAIMED_TAKEOFF_MASS("claimed-takeoff-mass", Kind.MASS),
+    /** Take-off CG on a student's sheet. */
+    CLAIMED_TAKEOFF_CG("claimed-takeoff-cg", Kind.CG),
+    /** Landing mass on a student's sheet. */
+    CLAIMED_LANDING_MASS("claimed-landing-mass", Kind.MASS),
+    /** Landing CG on a student's sheet. */
+    CLAIMED_LANDING_CG("claimed-landing-cg", Kind.CG),
+    /** Limiting take-off mass on a student's sheet. */
+    CLAIMED_LIMITING_MASS("claimed-limiting-mass", Kind.MASS),
+    /** The limit that sets it, on a student's sheet. */
+    CLAIMED_LIMITED_BY("claimed-limited-by", Kind.TEXT),
+    /** Traffic load allowed on a student's sheet. */
+    CLAIMED_TRAFFIC_LOAD("claimed-traffic-load", Kind.MASS),
+    /** Underload on a student's sheet. */
+    CLAIMED_UNDERLOAD("claimed-underload", Kind.MASS),
+    /** Take-off trim on a student's sheet. */
+    CLAIMED_TRIM("claimed-trim", Kind.TRIM),
+    /** In or out of limits on a student's sheet. */
+    CLAIMED_VERDICT("claimed-verdict", Kind.TEXT),
     /** A column carried along under its own heading. */
     EXTRA("extra", Kind.TEXT),
     /** A column left out on purpose. */
@@ -114,6 +146,8 @@ public enum Field {
         /** Units of trim, with a sign or with UP and DN. */
         TRIM
     }
+
+    private static final String CLAIMED = "claimed-";
 
     private final String key;
     private final Kind kind;
@@ -170,5 +204,25 @@ public enum Field {
      */
     public boolean hasCategory() {
         return this == PASSENGERS || this == PASSENGERS_CHANGE;
+    }
+
+    /**
+     * The item of a load sheet whose figure it holds.
+     *
+     * @return empty for a field of the loading itself
+     */
+    public Optional<SheetItem> claim() {
+        return SheetItem.ALL.stream()
+                .filter(item -> key.equals(CLAIMED + item.key()))
+                .findFirst();
+    }
+
+    /**
+     * Whether it belongs to a student's sheet and not to the loading.
+     *
+     * @return true for the student and the claimed figures
+     */
+    public boolean isOfSheet() {
+        return this == STUDENT || key.startsWith(CLAIMED);
     }
 }

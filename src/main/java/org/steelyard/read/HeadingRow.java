@@ -102,7 +102,7 @@ final class HeadingRow {
                 missing.add(rule.heading());
             }
         }
-        for (Field key : map.form() == SourceForm.ITEMS ? ITEM_KEYS : KEYS) {
+        for (Field key : keys(map)) {
             List<String> names = map.columns().stream()
                     .filter(rule -> rule.field() == key)
                     .map(ColumnRule::heading)
@@ -112,5 +112,17 @@ final class HeadingRow {
             }
         }
         return missing;
+    }
+    private static List<Field> keys(ColumnMap map) {
+        if (holdsSheetsOnly(map)) {
+            return List.of();
+        }
+        return map.form() == SourceForm.ITEMS ? ITEM_KEYS : KEYS;
+    }
+
+    /** Whether a map is for students' figures alone, whose loadings stand elsewhere. */
+    private static boolean holdsSheetsOnly(ColumnMap map) {
+        return map.columns().stream().noneMatch(rule -> rule.field() == Field.TAIL)
+                && map.columns().stream().anyMatch(rule -> rule.field().isOfSheet());
     }
 }

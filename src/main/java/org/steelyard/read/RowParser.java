@@ -159,6 +159,9 @@ public final class RowParser implements RowReader {
         Origin origin = name.row(row.number());
         RowProblems problems = new RowProblems(origin);
         binding.shape().check(row, problems);
+        if (!binding.columns().has(Slot.TAIL)) {
+            problems.add("", ProblemCode.MISSING, "the row holds no loading", "", "columns for tail, load and fuel");
+        }
         if (!problems.isEmpty()) {
             return rejected(row, origin, problems);
         }
@@ -171,6 +174,10 @@ public final class RowParser implements RowReader {
         join(row, origin, draft, scheme, densityKgPerL);
         Optional<Loading> loading = loading(origin, tail, draft, scheme, extras, problems);
         return loading.isPresent() ? new ParsedRow.Accepted(loading.get()) : rejected(row, origin, problems);
+    }
+
+    Binding binding() {
+        return binding;
     }
 
     private Optional<Tail> tail(RawRow row) {

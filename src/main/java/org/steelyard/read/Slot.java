@@ -172,6 +172,23 @@ enum Slot {
             case ITEM_MASS -> ITEM_MASS;
             case EXTRA -> EXTRA;
             case IGNORED -> IGNORED;
+            // a student's figures do not belong to the loading: they are carried along, and read by ClaimCells
+            case STUDENT,
+                    CLAIMED_ZERO_FUEL_MASS,
+                    CLAIMED_ZERO_FUEL_CG,
+                    CLAIMED_RAMP_MASS,
+                    CLAIMED_RAMP_CG,
+                    CLAIMED_TAKEOFF_MASS,
+                    CLAIMED_TAKEOFF_CG,
+                    CLAIMED_LANDING_MASS,
+                    CLAIMED_LANDING_CG,
+                    CLAIMED_LIMITING_MASS,
+                    CLAIMED_LIMITED_BY,
+                    CLAIMED_TRAFFIC_LOAD,
+                    CLAIMED_UNDERLOAD,
+                    CLAIMED_TRIM,
+                    CLAIMED_VERDICT ->
+                EXTRA;
         };
     }
 }

@@ -115,6 +115,7 @@ class ConfigFolderTest {
                         "columns/items.yaml: the file is empty (expected keys and values as the README of the folder"
                                 + " shows them)",
                         "fleet.csv: the file is empty (expected a line of headings and a line for each entry)",
+                        "marking.yaml: the file is empty (expected keys and values as the README of the folder shows them)",
                         "policy.yaml: the file is empty (expected keys and values as the README of the folder shows"
                                 + " them)",
                         "standard-masses.yaml: the file is empty (expected keys and values as the README of the folder"
@@ -204,6 +205,7 @@ class ConfigFolderTest {
                         "columns/example.yaml",
                         "columns/items.yaml",
                         "fleet.csv",
+                        "marking.yaml",
                         "policy.yaml",
                         "standard-masses.yaml",
                         "types/example.yaml");

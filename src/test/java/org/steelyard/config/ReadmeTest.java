@@ -41,6 +41,7 @@ class ReadmeTest {
         "Fleet, fleet.",
         "Standard masses, schemes.",
         "Policy, policy.",
+        "Marking, marking.",
         "Columns, map.",
         "Airframes, airframe.",
     })
@@ -66,6 +67,7 @@ class ReadmeTest {
         "Fleet, fleet.csv",
         "Standard masses, standard-masses.yaml",
         "Policy, policy.yaml",
+        "Marking, marking.yaml",
         "Columns, columns/example.yaml",
         "Airframes, airframes/example.yaml",
     })

@@ -39,6 +39,11 @@ class LimitingMassesTest extends PublishedCases {
         new Sheet(given, answers).answer();
     }
 
+    /** The aircraft of a case that is worked forwards. */
+    static PlainAircraft aircraft(Given given, Answers answers) {
+        return new Sheet(given, answers).aircraft();
+    }
+
     /** One case as a load sheet, forwards through the balance, backwards from a take-off mass by subtraction. */
     private static final class Sheet {
 

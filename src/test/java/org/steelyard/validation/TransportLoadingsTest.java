@@ -44,7 +44,7 @@ class TransportLoadingsTest extends PublishedCases {
         findings(aircraft.assessment(), answers);
     }
 
-    private static PlainAircraft aircraft(Given given) {
+    static PlainAircraft aircraft(Given given) {
         PlainAircraft aircraft =
                 new PlainAircraft().basic(basic(given)).operating(MassMoment.at(given.massKg("crew", 0), 0));
         for (Given zone : given.list("zones")) {

@@ -1,0 +1,184 @@
+package org.steelyard.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.steelyard.config.Configuration;
+import org.steelyard.grade.ClassSummary;
+import org.steelyard.grade.ClassSummary.SlipCount;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.MarkingScheme;
+import org.steelyard.read.ReadOptions;
+import org.steelyard.read.SeasonUnreadableException;
+import org.steelyard.report.GradeReports;
+import org.steelyard.run.GradeRun;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Marks students' load sheets. */
+@Command(
+        name = "grade",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        header = "Mark students' load sheets: points, what follows on, and the likely slip.",
+        description = {
+            "",
+            "SHEETS is a folder of filled-in sheets (.xlsx) or a table with a sheet in each row (.csv, .xlsx). The"
+                    + " loading stands in the row, or the sheet names an exercise of given.csv, which is looked for beside"
+                    + " the sheets and in the folder above. Writes " + GradeReports.BOOK + ", " + GradeReports.TABLE
+                    + " and a page for each student.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  steelyard grade data-in/class",
+            "  steelyard grade monday/sheets --given monday/given.csv -n monday"
+        })
+final class GradeCommand implements Callable<Integer> {
+
+    private static final int SLIPS = 5;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private ConfigOption config;
+
+    @Parameters(paramLabel = "SHEETS", description = "Folder or file with the students' sheets.")
+    private Path sheets;
+
+    @Option(
+            names = {"-g", "--given"},
+            paramLabel = "FILE",
+            description = "The exercises: a table of loadings (given.csv beside the sheets or above them).")
+    private Optional<Path> given;
+
+    @Option(
+            names = {"-o", "--reports"},
+            paramLabel = "FOLDER",
+            defaultValue = "reports",
+            description = "Where the folder of the class is written (${DEFAULT-VALUE}).")
+    private Path reports;
+
+    @Option(
+            names = {"-n", "--name"},
+            paramLabel = "NAME",
+            description = "Name of the class (the name of the folder or file of sheets).")
+    private Optional<String> name;
+
+    @Option(
+            names = {"-m", "--map"},
+            paramLabel = "NAME",
+            description = "Heading map for tables (found by file name and headings).")
+    private Optional<String> map;
+
+    @Option(
+            names = "--charset",
+            paramLabel = "NAME",
+            description = "Encoding of text files, as windows-1252 (by the mark at the start, else UTF-8).")
+    private Optional<String> charset;
+
+    @Override
+    public Integer call() throws CannotException {
+        Configuration configuration = config.load();
+        MarkingScheme scheme = configuration
+                .marking()
+                .orElseThrow(() -> new CannotException(
+                        "The configuration holds no marking scheme (expected a file marking.yaml; config/README.md"
+                                + " shows one)."));
+        GradeRun.Outcome outcome = mark(configuration, scheme);
+        Path folder = reports.resolve(name.orElseGet(this::nameOfSheets));
+        write(outcome, scheme, folder);
+        PrintWriter err = spec.commandLine().getErr();
+        outcome.problems().forEach(problem -> err.println(problem.message()));
+        summary(outcome, folder);
+        return ExitCode.FINISHED;
+    }
+
+    private GradeRun.Outcome mark(Configuration configuration, MarkingScheme scheme) throws CannotException {
+        try {
+            ReadOptions options =
+                    new ReadOptions(configuration.maps(), map, charset.map(this::charset), Optional.empty());
+            GradeRun.Outcome outcome = GradeRun.mark(sheets, given, options, configuration, scheme);
+            if (outcome.sheets().isEmpty()) {
+                throw new CannotException(messages(outcome.problems(), "There is no sheet to mark in " + sheets + "."));
+            }
+            return outcome;
+        } catch (SeasonUnreadableException e) {
+            throw new CannotException(messages(e.problems(), ""));
+        }
+    }
+
+    private static List<String> messages(List<InputProblem> problems, String otherwise) {
+        return problems.isEmpty()
+                ? List.of(otherwise)
+                : problems.stream().map(InputProblem::message).toList();
+    }
+
+    private Charset charset(String value) {
+        try {
+            return Charset.forName(value);
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--charset: there is no encoding '" + value + "'; expected a name as UTF-8 or windows-1252",
+                    e);
+        }
+    }
+
+    private void write(GradeRun.Outcome outcome, MarkingScheme scheme, Path folder) throws CannotException {
+        try {
+            GradeReports.write(outcome.sheets(), outcome.problems(), scheme, folder, Version.number());
+        } catch (IOException e) {
+            throw new CannotException("The grades cannot be written to " + folder + ": " + e);
+        }
+    }
+
+    private String nameOfSheets() {
+        String file = String.valueOf(sheets.toAbsolutePath().normalize().getFileName());
+        int dot = file.lastIndexOf('.');
+        return dot > 0 && !java.nio.file.Files.isDirectory(sheets) ? file.substring(0, dot) : file;
+    }
+
+    private void summary(GradeRun.Outcome outcome, Path folder) {
+        PrintWriter out = spec.commandLine().getOut();
+        ClassSummary summary = ClassSummary.of(outcome.sheets());
+        out.println(String.format(
+                Locale.ROOT,
+                "%d sheets marked, %d passed; mean %.0f %%, median %.0f %% of the points",
+                summary.sheets(),
+                summary.passed(),
+                summary.meanPercent(),
+                summary.medianPercent()));
+        summary.hardest()
+                .ifPresent(item -> out.println(String.format(
+                        Locale.ROOT,
+                        "Hardest figure: %s, %.0f %% of its points",
+                        item.item().label(),
+                        item.percent())));
+        for (SlipCount slip : summary.slips().stream().limit(SLIPS).toList()) {
+            out.println(String.format(
+                    Locale.ROOT,
+                    "  %-30s named on %d, possible on %d",
+                    slip.kind().label(),
+                    slip.certain(),
+                    slip.possible()));
+        }
+        if (summary.untold() > 0) {
+            out.println("  cannot tell on " + summary.untold());
+        }
+        out.println("In " + folder + ": " + GradeReports.BOOK + ", " + GradeReports.TABLE + ", " + GradeReports.PAGES
+                + "/");
+    }
+}

@@ -1,0 +1,66 @@
+package org.steelyard.config;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.steelyard.model.MarkingScheme;
+import org.steelyard.model.MarkingScheme.ItemRule;
+import org.steelyard.model.SheetItem;
+
+/** The marking scheme for load sheets. */
+final class MarkingFile {
+
+    private static final double ALL = 100;
+
+    private MarkingFile() {}
+
+    static Optional<MarkingScheme> read(Keys keys) {
+        String name = keys.text("scheme");
+        double passPercent = share(keys, "pass");
+        double followPercent = share(keys, "follow-through");
+        List<ItemRule> items = new ArrayList<>(keys.each("items", MarkingFile::item));
+        keys.names("item", "items", "item");
+        return keys.make(() -> new MarkingScheme(name, passPercent, followPercent, items));
+    }
+
+    private static double share(Keys keys, String key) {
+        return keys.read(
+                key,
+                text -> {
+                    double percent = Measure.PERCENT.read(text);
+                    if (percent > ALL) {
+                        throw new Unfit("more than all", "a share from 0 % to 100 %");
+                    }
+                    return percent;
+                },
+                1.0);
+    }
+
+    private static Optional<ItemRule> item(Keys keys) {
+        SheetItem item =
+                keys.read("item", Words.choice(SheetItem::key, SheetItem.ALL), SheetItem.VERDICT);
+        double points = keys.read("points", MarkingFile::points, 1.0);
+        double within = keys.find("within", measure(item)).orElse(0.0);
+        double sharePercent = keys.find("share", Measure.PERCENT).orElse(0.0);
+        double rounding = keys.find("rounding", measure(item)).orElse(0.0);
+        if (item.kind() != SheetItem.Kind.MASS && keys.has("share")) {
+            keys.fault("share", "only a mass has a tolerance by share", "no share");
+        }
+        return keys.make(() -> new ItemRule(item, points, within, sharePercent, rounding));
+    }
+
+    private static double points(String text) throws Unfit {
+        return Measure.positiveNumber(text);
+    }
+
+    private static Accepts<Double> measure(SheetItem item) {
+        return switch (item.kind()) {
+            case MASS -> Measure.MASS_OR_NONE;
+            case CG -> Measure.PERCENT_MAC;
+            case TRIM -> Measure.TRIM;
+            case LIMIT, VERDICT -> text -> {
+                throw new Unfit("words are right or wrong, without a tolerance", "no tolerance");
+            };
+        };
+    }
+}

@@ -1,0 +1,37 @@
+package org.steelyard.grade;
+
+import org.steelyard.model.CgMeasure;
+import org.steelyard.model.SheetItem;
+
+/** Answers in words. */
+public final class AnswerText {
+
+    private AnswerText() {}
+
+    /**
+     * An answer as a sheet shows it.
+     *
+     * @param text units of the type
+     * @param item which item
+     * @param answer the answer
+     * @param measure in what a CG is given
+     * @return with its unit
+     */
+    public static String of(FigureText text, SheetItem item, Answer answer, CgMeasure measure) {
+        if (answer instanceof Answer.Verdict verdict) {
+            return verdict.inLimits() ? "in limits" : "out of limits";
+        }
+        if (answer instanceof Answer.Limit limit) {
+            return limit.limit().label();
+        }
+        Answer.Number number = (Answer.Number) answer;
+        return switch (item.kind()) {
+            case CG -> text.cg(number.value(), measure);
+            case TRIM -> {
+                double steps = number.step() == 0 ? 1 : number.step();
+                yield text.trim(Math.floor(number.value() / steps + 0.5) * steps, steps);
+            }
+            default -> text.mass(number.value());
+        };
+    }
+}

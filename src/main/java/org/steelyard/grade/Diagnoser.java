@@ -1,0 +1,198 @@
+package org.steelyard.grade;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.steelyard.grade.Slip.Target;
+import org.steelyard.model.SheetItem;
+
+/**
+ * Finds the slips that explain a sheet. Each candidate is worked through; it explains the sheet if every figure that was
+ * entered is what comes out, within the rounding that the sheet shows, or follows from the student's own figures. What
+ * explains the sheet is ranked by posterior odds: how closely the figures agree, times how common the slip is, shared out
+ * among its variants. Explanations within a factor of {@value #TOO_CLOSE} of the best cannot be told apart from it. Pairs
+ * are tried where no single slip explains the sheet.
+ */
+final class Diagnoser {
+
+    /** Odds below which two explanations cannot be told apart. */
+    static final double TOO_CLOSE = 5;
+
+    /** Farther than this off, in allowances, is another figure. */
+    private static final double FARTHEST = 1;
+
+    /** Odds of a figure that the slips do not give but the student's own figures do. */
+    private static final double FOLLOWS = Math.log(0.05);
+
+    /** A slip hardly seen against a slip at full distance. */
+    private static final double DISTANCE = 1.5;
+
+    private static final int MOST_NAMED = 6;
+
+    private final Exercise exercise;
+    private final List<Candidate> candidates = new ArrayList<>();
+
+    /** A slip with its working and the logarithm of its prior odds. */
+    private record Candidate(Slip slip, Working working, double prior) {}
+
+    private record Ranked(List<Slip> slips, double score) {}
+
+    private Diagnoser(Exercise exercise) {
+        this.exercise = exercise;
+        List<Slip> slips = Candidates.of(exercise);
+        Map<SlipKind, Integer> variants = new EnumMap<>(SlipKind.class);
+        slips.forEach(slip -> variants.merge(slip.kind(), 1, Integer::sum));
+        for (Slip slip : slips) {
+            Working working = new Working(exercise, List.of(slip));
+            double prior = Math.log(slip.kind().weight() / variants.get(slip.kind()));
+            candidates.add(new Candidate(slip, working, prior));
+        }
+    }
+
+    static Diagnoser of(Exercise exercise) {
+        return new Diagnoser(exercise);
+    }
+
+    /** The slips that were tried. */
+    List<Slip> slips() {
+        return candidates.stream().map(Candidate::slip).toList();
+    }
+
+    /**
+     * Explains a sheet.
+     *
+     * @param agreement the figures
+     * @param wrong items that are wrong on their own
+     * @param follows items that are wrong but follow from the student's own figures
+     */
+    Diagnosis diagnose(Agreement agreement, Set<SheetItem> wrong, Set<SheetItem> follows) {
+        if (wrong.isEmpty() && follows.isEmpty()) {
+            return new Diagnosis.Nothing();
+        }
+        List<SheetItem> claimed =
+                SheetItem.ALL.stream().filter(agreement::isReadable).toList();
+        Sheet sheet = new Sheet(agreement, claimed, follows);
+        List<Ranked> found = new ArrayList<>();
+        for (Candidate one : candidates) {
+            add(found, List.of(one.slip()), one.prior() + sheet.likelihood(one.working()));
+        }
+        if (found.isEmpty()) {
+            pairs(sheet, wrong, found);
+        }
+        if (!found.isEmpty()) {
+            return new Diagnosis.Found(explanations(best(found)), true);
+        }
+        List<SheetItem> first = SheetItem.ALL.stream().filter(wrong::contains).toList();
+        return partly(agreement, claimed, first).orElseGet(() -> new Diagnosis.CannotTell(first));
+    }
+
+    private static void add(List<Ranked> found, List<Slip> slips, double score) {
+        if (score > Double.NEGATIVE_INFINITY) {
+            found.add(new Ranked(slips, score));
+        }
+    }
+
+    /** The first error alone, where the rest stays open: what explains it and breaks nothing before it. */
+    private Optional<Diagnosis> partly(Agreement agreement, List<SheetItem> claimed, List<SheetItem> first) {
+        if (first.isEmpty()) {
+            return Optional.empty();
+        }
+        SheetItem error = first.get(0);
+        List<SheetItem> upToIt = claimed.stream()
+                .filter(item -> item.compareTo(error) <= 0 || isSameState(item, error))
+                .toList();
+        Sheet sheet = new Sheet(agreement, upToIt, Set.of());
+        List<Ranked> found = new ArrayList<>();
+        for (Candidate one : candidates) {
+            add(found, List.of(one.slip()), one.prior() + sheet.likelihood(one.working()));
+        }
+        return found.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Diagnosis.Found(explanations(best(found)), false));
+    }
+
+    private static boolean isSameState(SheetItem one, SheetItem other) {
+        return one.phase().isPresent() && one.phase().equals(other.phase());
+    }
+
+    private void pairs(Sheet sheet, Set<SheetItem> wrong, List<Ranked> found) {
+        PairFilter filter = new PairFilter(
+                exercise,
+                sheet.agreement(),
+                candidates.stream().map(Candidate::working).toList());
+        List<SheetItem> right = sheet.claimed().stream()
+                .filter(item -> !wrong.contains(item) && !sheet.follows().contains(item))
+                .toList();
+        filter.expect(wrong, right);
+        for (int i = 0; i < candidates.size(); i++) {
+            for (int j = i + 1; j < candidates.size(); j++) {
+                Candidate one = candidates.get(i);
+                Candidate other = candidates.get(j);
+                if (filter.mayExplain(i, j) && canBothBe(one.slip(), other.slip())) {
+                    List<Slip> both = List.of(one.slip(), other.slip());
+                    double likelihood = sheet.likelihood(new Working(exercise, both));
+                    add(found, both, one.prior() + other.prior() + likelihood);
+                }
+            }
+        }
+    }
+
+    static boolean canBothBe(Slip one, Slip other) {
+        boolean sameMethod = one.target() == Target.METHOD && one.kind() == other.kind();
+        boolean sums = one.kind() == SlipKind.ARITHMETIC && other.kind() == SlipKind.ARITHMETIC;
+        return !one.meets(other) && !sameMethod && !sums;
+    }
+
+    private static List<Ranked> best(List<Ranked> found) {
+        found.sort(Comparator.comparingDouble(Ranked::score).reversed());
+        double least = found.get(0).score() - Math.log(TOO_CLOSE);
+        return found.stream()
+                .filter(one -> one.score() >= least)
+                .limit(MOST_NAMED)
+                .toList();
+    }
+
+    private List<Explanation> explanations(List<Ranked> best) {
+        double top = best.get(0).score();
+        double sum = best.stream()
+                .mapToDouble(one -> Math.exp(one.score() - top))
+                .sum();
+        SlipText text = new SlipText(exercise);
+        return best.stream()
+                .map(one -> new Explanation(
+                        one.slips(),
+                        one.slips().stream().map(text::sentence).toList(),
+                        Math.exp(one.score() - top) / sum))
+                .toList();
+    }
+
+    /** The figures of a sheet that must be explained. */
+    private record Sheet(Agreement agreement, List<SheetItem> claimed, Set<SheetItem> follows) {
+
+        /** Logarithm of the likelihood; minus infinity where a figure is not explained. */
+        double likelihood(Working working) {
+            double sum = 0;
+            for (SheetItem item : claimed) {
+                double one = likelihood(working, item);
+                if (one == Double.NEGATIVE_INFINITY) {
+                    return one;
+                }
+                sum += one;
+            }
+            return sum;
+        }
+
+        private double likelihood(Working working, SheetItem item) {
+            Optional<Answer> answer = working.answer(item, agreement.measure(item));
+            double distance = answer.map(one -> agreement.distance(item, one)).orElse(Double.POSITIVE_INFINITY);
+            if (distance <= FARTHEST) {
+                return -DISTANCE * distance * distance;
+            }
+            return follows.contains(item) ? FOLLOWS : Double.NEGATIVE_INFINITY;
+        }
+    }
+}

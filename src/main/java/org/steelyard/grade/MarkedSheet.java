@@ -1,0 +1,64 @@
+package org.steelyard.grade;
+
+import java.util.List;
+import java.util.Objects;
+import org.steelyard.model.StudentSheet;
+
+/**
+ * A marked sheet.
+ *
+ * @param sheet what the student handed in
+ * @param exercise what was asked
+ * @param items every item of the scheme that the exercise asks for, in order
+ * @param diagnosis why figures are wrong
+ * @param passPercent share of the points that passes
+ */
+public record MarkedSheet(
+        StudentSheet sheet, Exercise exercise, List<MarkedItem> items, Diagnosis diagnosis, double passPercent) {
+
+    private static final double CLEAN = 1e-9;
+
+    /** Copies the list. */
+    public MarkedSheet {
+        Objects.requireNonNull(sheet);
+        Objects.requireNonNull(exercise);
+        items = List.copyOf(items);
+        Objects.requireNonNull(diagnosis);
+    }
+
+    /**
+     * The points of the sheet.
+     *
+     * @return the sum over its items
+     */
+    public double points() {
+        return items.stream().mapToDouble(MarkedItem::points).sum();
+    }
+
+    /**
+     * What could be had.
+     *
+     * @return the sum over its items
+     */
+    public double outOf() {
+        return items.stream().mapToDouble(MarkedItem::outOf).sum();
+    }
+
+    /**
+     * The share of the points.
+     *
+     * @return in %, 0 where nothing was asked
+     */
+    public double percent() {
+        return outOf() == 0 ? 0 : 100 * points() / outOf();
+    }
+
+    /**
+     * Whether it passes.
+     *
+     * @return true from the pass mark on
+     */
+    public boolean passed() {
+        return percent() >= passPercent - CLEAN;
+    }
+}

@@ -1,0 +1,282 @@
+package org.steelyard.grade;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.steelyard.balance.Balance;
+import org.steelyard.balance.Balancer;
+import org.steelyard.check.LimitingMass;
+import org.steelyard.grade.Exercise.LimitReading;
+import org.steelyard.model.CgMeasure;
+import org.steelyard.model.Claim;
+import org.steelyard.model.Fuel;
+import org.steelyard.model.Load;
+import org.steelyard.model.Loading;
+import org.steelyard.model.MassMoment;
+import org.steelyard.model.Phase;
+import org.steelyard.model.SheetItem;
+import org.steelyard.model.TrimScale;
+
+/** What an item would be if it were worked out rightly from the student's own earlier figures. */
+final class OwnFigures {
+
+    private static final List<Phase> ORDER = List.of(Phase.ZERO_FUEL, Phase.RAMP, Phase.TAKEOFF, Phase.LANDING);
+    private static final double SAME_KG = 2;
+
+    private final Exercise exercise;
+    private final Agreement agreement;
+
+    /**
+     * One way to an answer.
+     *
+     * @param answer what comes out
+     * @param from the student's own figures that went in
+     */
+    record Route(Answer answer, List<SheetItem> from) {
+
+        Route {
+            from = List.copyOf(from);
+        }
+    }
+
+    OwnFigures(Exercise exercise, Agreement agreement) {
+        this.exercise = exercise;
+        this.agreement = agreement;
+    }
+
+    List<Route> routes(SheetItem item) {
+        return switch (item) {
+            case LIMITING_MASS -> List.of();
+            case LIMITED_BY -> limitedBy();
+            case TRAFFIC_LOAD -> trafficLoad();
+            case UNDERLOAD -> underload();
+            case TRIM -> trim();
+            case VERDICT -> verdict();
+            default -> state(item);
+        };
+    }
+
+    private static SheetItem item(Phase phase, SheetItem.Kind kind) {
+        for (SheetItem item : SheetItem.ALL) {
+            if (item.kind() == kind && item.phase().equals(Optional.of(phase))) {
+                return item;
+            }
+        }
+        throw new IllegalArgumentException("no load sheet asks for " + phase.label());
+    }
+
+    private Optional<Double> value(SheetItem item) {
+        return agreement.figure(item).map(Claim.Figure::value);
+    }
+
+    private Optional<MassMoment> right(Phase phase) {
+        return exercise.right().state(phase);
+    }
+
+    /** The student's state: what is missing of it is taken to be right. */
+    private Optional<MassMoment> own(Phase phase) {
+        Optional<MassMoment> right = right(phase);
+        Optional<Double> massKg = value(item(phase, SheetItem.Kind.MASS)).filter(kg -> kg > 0);
+        Optional<Claim.Figure> cg = agreement.figure(item(phase, SheetItem.Kind.CG));
+        if (right.isEmpty() || massKg.isEmpty() && cg.isEmpty()) {
+            return Optional.empty();
+        }
+        double kg = massKg.orElse(right.get().massKg());
+        return Optional.of(
+                cg.map(figure -> state(kg, figure)).orElse(MassMoment.at(kg, right.get().armM())));
+    }
+
+    private MassMoment state(double massKg, Claim.Figure cg) {
+        return switch (cg.measure()) {
+            case PERCENT_MAC ->
+                MassMoment.at(massKg, exercise.type().geometry().chord().armAt(cg.value()));
+            case ARM -> MassMoment.at(massKg, cg.value());
+            case INDEX -> exercise.type().geometry().index().at(massKg, cg.value());
+        };
+    }
+
+    private List<SheetItem> from(Phase phase, boolean cgToo) {
+        List<SheetItem> from = new ArrayList<>();
+        SheetItem mass = item(phase, SheetItem.Kind.MASS);
+        SheetItem cg = item(phase, SheetItem.Kind.CG);
+        if (agreement.figure(mass).isPresent()) {
+            from.add(mass);
+        }
+        if (cgToo && agreement.figure(cg).isPresent()) {
+            from.add(cg);
+        }
+        return from;
+    }
+
+    private List<Route> state(SheetItem item) {
+        List<Route> routes = new ArrayList<>();
+        Phase phase = item.phase().orElseThrow();
+        boolean cg = item.kind() == SheetItem.Kind.CG;
+        Optional<MassMoment> right = right(phase);
+        if (right.isEmpty()) {
+            return routes;
+        }
+        for (int i = ORDER.indexOf(phase) - 1; i >= 0; i--) {
+            Phase before = ORDER.get(i);
+            Optional<MassMoment> own = own(before);
+            List<SheetItem> from = from(before, cg);
+            if (own.isPresent() && !from.isEmpty()) {
+                MassMoment state = own.get().plus(right.get()).minus(right(before).orElseThrow());
+                routes.add(new Route(number(item, state), from));
+            }
+        }
+        SheetItem mass = item(phase, SheetItem.Kind.MASS);
+        Optional<Double> ownKg = value(mass).filter(kg -> kg > 0);
+        if (cg && ownKg.isPresent()) {
+            MassMoment divided = new MassMoment(ownKg.get(), right.get().momentKgM());
+            routes.add(new Route(number(item, divided), List.of(mass)));
+        }
+        return routes;
+    }
+
+    private Answer number(SheetItem item, MassMoment state) {
+        if (item.kind() == SheetItem.Kind.MASS) {
+            return new Answer.Number(state.massKg(), 0);
+        }
+        CgMeasure measure = agreement.measure(item);
+        double armM = state.massKg() == 0 ? 0 : state.armM();
+        return new Answer.Number(
+                switch (measure) {
+                    case PERCENT_MAC -> exercise.type().geometry().chord().percentAt(armM);
+                    case ARM -> armM;
+                    case INDEX -> exercise.type().geometry().index().indexOf(state);
+                },
+                0);
+    }
+
+    private List<Route> limitedBy() {
+        List<Route> routes = new ArrayList<>();
+        Optional<Double> own = value(SheetItem.LIMITING_MASS);
+        if (own.isPresent() && exercise.trafficLoad().isPresent()) {
+            double[] takeoffKg = Limits.takeoffKg(exercise, exercise.right());
+            for (LimitingMass limit : LimitingMass.values()) {
+                if (Math.abs(takeoffKg[Limits.at(limit)] - own.get()) <= SAME_KG) {
+                    routes.add(new Route(new Answer.Limit(limit), List.of(SheetItem.LIMITING_MASS)));
+                }
+            }
+        }
+        return routes;
+    }
+
+    private List<Route> trafficLoad() {
+        List<Route> routes = new ArrayList<>();
+        Optional<Double> own = value(SheetItem.LIMITING_MASS);
+        if (own.isPresent() && exercise.trafficLoad().isPresent()) {
+            double rightKg = exercise.trafficLoad().get().allowedKg();
+            double rightLimitKg = limitKg();
+            routes.add(new Route(
+                    new Answer.Number(rightKg + own.get() - rightLimitKg, 0), List.of(SheetItem.LIMITING_MASS)));
+        }
+        return routes;
+    }
+
+    private double limitKg() {
+        return exercise.right().answer(SheetItem.LIMITING_MASS, CgMeasure.ARM)
+                        .orElseThrow()
+                instanceof Answer.Number number
+                ? number.value()
+                : 0;
+    }
+
+    private List<Route> underload() {
+        List<Route> routes = new ArrayList<>();
+        if (exercise.trafficLoad().isEmpty()) {
+            return routes;
+        }
+        double allowedKg = exercise.trafficLoad().get().allowedKg();
+        double actualKg = exercise.trafficLoad().get().actualKg();
+        double zeroFuelKg = right(Phase.ZERO_FUEL).orElseThrow().massKg();
+        double takeoffKg = right(Phase.TAKEOFF).orElseThrow().massKg();
+        Optional<Double> traffic = value(SheetItem.TRAFFIC_LOAD);
+        Optional<Double> zeroFuel = value(SheetItem.ZERO_FUEL_MASS);
+        Optional<Double> limit = value(SheetItem.LIMITING_MASS);
+        Optional<Double> takeoff = value(SheetItem.TAKEOFF_MASS);
+        traffic.ifPresent(kg -> routes.add(route(kg - actualKg, SheetItem.TRAFFIC_LOAD)));
+        zeroFuel.ifPresent(
+                kg -> routes.add(route(allowedKg - actualKg + zeroFuelKg - kg, SheetItem.ZERO_FUEL_MASS)));
+        if (traffic.isPresent() && zeroFuel.isPresent()) {
+            routes.add(route(
+                    traffic.get() - actualKg + zeroFuelKg - zeroFuel.get(),
+                    SheetItem.TRAFFIC_LOAD,
+                    SheetItem.ZERO_FUEL_MASS));
+        }
+        limit.ifPresent(kg -> routes.add(route(kg - takeoffKg, SheetItem.LIMITING_MASS)));
+        takeoff.ifPresent(kg -> routes.add(route(limitKg() - kg, SheetItem.TAKEOFF_MASS)));
+        if (limit.isPresent() && takeoff.isPresent()) {
+            routes.add(
+                    route(limit.get() - takeoff.get(), SheetItem.LIMITING_MASS, SheetItem.TAKEOFF_MASS));
+        }
+        return routes;
+    }
+
+    private static Route route(double kg, SheetItem... from) {
+        return new Route(new Answer.Number(kg, 0), List.of(from));
+    }
+
+    private List<Route> trim() {
+        Optional<MassMoment> own = own(Phase.TAKEOFF);
+        List<SheetItem> from = from(Phase.TAKEOFF, true);
+        Optional<TrimScale> scale = exercise.type()
+                .trimScale(
+                        Phase.TAKEOFF,
+                        exercise.loading().setting().flaps(),
+                        exercise.loading().setting().thrustRating());
+        if (own.isEmpty() || scale.isEmpty() || from.isEmpty()) {
+            return List.of();
+        }
+        double cg = exercise.type().geometry().chord().percentAt(own.get().armM());
+        return TrimReading.read(scale.get(), cg, own.get().massKg(), false)
+                .map(units -> List.of(new Route(new Answer.Number(units, scale.get().stepUnits()), from)))
+                .orElse(List.of());
+    }
+
+    private List<Route> verdict() {
+        List<SheetItem> from = new ArrayList<>();
+        for (Phase phase : ORDER) {
+            from.addAll(from(phase, true));
+        }
+        if (from.isEmpty()) {
+            return List.of();
+        }
+        Balance right = exercise.balance();
+        Optional<MassMoment> zeroFuel = own(Phase.ZERO_FUEL).or(right::zeroFuel);
+        if (zeroFuel.isEmpty() || exercise.loading().fuel() instanceof Fuel.NotGiven) {
+            return List.of();
+        }
+        Balance flown = flown(zeroFuel.get());
+        Balance own = new Balance(
+                right.dryOperating(),
+                zeroFuel,
+                own(Phase.RAMP).or(flown::ramp),
+                own(Phase.TAKEOFF).orElse(flown.takeoff()),
+                own(Phase.LANDING).or(flown::landing),
+                right.distribution(),
+                flown.fuel(),
+                flown.takeoffTrim(),
+                flown.landingTrim());
+        return List.of(new Route(new Answer.Verdict(Verdicts.inLimits(exercise, LimitReading.RIGHT, own)), from));
+    }
+
+    private Balance flown(MassMoment zeroFuel) {
+        Loading given = exercise.loading();
+        return Balancer.balance(
+                new Loading(
+                        given.origin(),
+                        given.flight(),
+                        given.tail(),
+                        given.setting(),
+                        given.crew(),
+                        new Load.ZeroFuelGiven(zeroFuel),
+                        given.fuel(),
+                        given.performance(),
+                        OptionalDouble.empty(),
+                        List.of()),
+                exercise.policy());
+    }
+}

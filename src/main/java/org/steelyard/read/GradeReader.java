@@ -1,0 +1,180 @@
+package org.steelyard.read;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.steelyard.model.Claim;
+import org.steelyard.model.ColumnMap;
+import org.steelyard.model.Field;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.Loading;
+import org.steelyard.model.Origin;
+import org.steelyard.model.ProblemCode;
+import org.steelyard.model.StudentSheet;
+
+/**
+ * Reads students' sheets and exercises.
+ *
+ * <ul>
+ *   <li>A table (CSV or XLSX) holds a sheet in each row, the student's figures in columns of the fields {@code
+ *       claimed-…}. The loading stands in the same row, or the row names an exercise in the column of {@code flight}. A
+ *       column without the unit in a heading map has plain headings, as {@code claimed-takeoff-mass (kg)}.
+ *   <li>A workbook that holds the blank sheet, filled in, is one sheet ({@link SheetReader}).
+ *   <li>Exercises are a table of loadings; their names are in the column of {@code flight}.
+ * </ul>
+ */
+public final class GradeReader {
+
+    private static final int BATCH = 500;
+
+    private final Tails tails;
+    private final ReadOptions options;
+    private final List<GradeInput.GivenSheet> sheets = new ArrayList<>();
+    private final List<InputProblem> problems = new ArrayList<>();
+
+    private GradeReader(Tails tails, ReadOptions options) {
+        this.tails = tails;
+        this.options = options;
+    }
+
+    /**
+     * Reads a file of sheets, or every file of a folder.
+     *
+     * @param path file or folder
+     * @param tails the fleet
+     * @param options heading maps and text encoding
+     * @param leaveOut a file that is not a sheet, as that of the exercises
+     * @return sheets and problems
+     * @throws SeasonUnreadableException if there is nothing to read
+     */
+    public static GradeInput sheets(Path path, Tails tails, ReadOptions options, Path leaveOut)
+            throws SeasonUnreadableException {
+        GradeReader reader = new GradeReader(tails, options);
+        for (Path file : SeasonFolder.list(path).files()) {
+            boolean out = file.toAbsolutePath().normalize().equals(leaveOut.toAbsolutePath().normalize());
+            if (!out) {
+                reader.file(file);
+            }
+        }
+        return new GradeInput(reader.sheets, reader.problems);
+    }
+
+    /**
+     * Reads exercises.
+     *
+     * @param file a table of loadings
+     * @param tails the fleet
+     * @param options heading maps and text encoding
+     * @return the loadings, each as a sheet without figures, and the problems
+     */
+    public static GradeInput exercises(Path file, Tails tails, ReadOptions options) {
+        GradeReader reader = new GradeReader(tails, options);
+        reader.table(file);
+        return new GradeInput(reader.sheets, reader.problems);
+    }
+
+    private void file(Path file) {
+        boolean workbook = SeasonFolder.endingOf(SeasonFolder.nameOf(file)).equals("xlsx");
+        Optional<StudentSheet> sheet = workbook ? SheetReader.read(file, problems) : Optional.empty();
+        if (sheet.isPresent()) {
+            add(sheet.get(), Optional.empty());
+        } else {
+            table(file);
+        }
+    }
+
+    private void add(StudentSheet sheet, Optional<Loading> loading) {
+        sheets.add(new GradeInput.GivenSheet(sheet, loading));
+        sheet.claims().forEach((item, claim) -> {
+            if (claim instanceof Claim.Unreadable unreadable) {
+                problems.add(new InputProblem(
+                        sheet.origin(),
+                        item.label(),
+                        ProblemCode.NOT_A_NUMBER,
+                        "the figure of " + sheet.student() + " cannot be read",
+                        unreadable.shown(),
+                        unreadable.reason()));
+            }
+        });
+    }
+
+    private void table(Path file) {
+        try (SourceFile source = SourceFile.open(file, options(file), tails)) {
+            for (Optional<RawRows> batch = source.nextBatch(BATCH);
+                    batch.isPresent();
+                    batch = source.nextBatch(BATCH)) {
+                rows(batch.get(), source);
+            }
+            problems.addAll(source.problems());
+        }
+    }
+
+    private void rows(RawRows batch, SourceFile source) {
+        for (RawRow row : batch.rows()) {
+            if (row.isBlank()) {
+                continue;
+            }
+            if (batch.parser() instanceof RowParser parser) {
+                row(parser, row, source);
+            } else {
+                problems.add(new InputProblem(
+                        new Origin(source.name(), "", row.number()),
+                        "",
+                        ProblemCode.CONTRADICTION,
+                        "a load item stands here",
+                        "",
+                        "a row with a student's figures, and the loading in columns"));
+            }
+        }
+    }
+
+    private ReadOptions options(Path file) {
+        return plain(file)
+                .map(map -> new ReadOptions(List.of(map), Optional.empty(), options.charset(), options.delimiter()))
+                .orElse(options);
+    }
+
+    private static Optional<ColumnMap> plain(Path file) {
+        if (!SeasonFolder.endingOf(SeasonFolder.nameOf(file)).equals("csv")) {
+            return Optional.empty();
+        }
+        try (BufferedReader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+            String line = reader.readLine();
+            String text = line == null ? "" : line.replace("\uFEFF", "");
+            return text.isBlank() ? Optional.empty() : PlainHeadings.map(List.of(text.split(",", -1)));
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
+    private void row(RowParser parser, RawRow row, SourceFile source) {
+        Binding binding = parser.binding();
+        Origin origin = new Origin(source.name(), "", row.number());
+        StudentSheet sheet = new StudentSheet(
+                origin, text(binding, row, Field.STUDENT), text(binding, row, Field.FLIGHT), ClaimCells.of(binding, row));
+        if (!binding.columns().has(Slot.TAIL)) {
+            add(sheet, Optional.empty());
+            return;
+        }
+        ParsedRow parsed = parser.parse(row);
+        if (parsed instanceof ParsedRow.Accepted accepted) {
+            add(sheet, Optional.of(accepted.loading()));
+        } else if (parsed instanceof ParsedRow.Rejected rejected) {
+            problems.addAll(rejected.row().problems());
+        }
+    }
+
+    private static String text(Binding binding, RawRow row, Field field) {
+        for (BoundColumn column : binding.columns().all()) {
+            if (column.rule().field() == field) {
+                return Blanks.strip(row.cell(column.index()));
+            }
+        }
+        return "";
+    }
+}

@@ -1,0 +1,72 @@
+package org.steelyard.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.steelyard.model.ColumnMap;
+import org.steelyard.model.ColumnRule;
+import org.steelyard.model.ColumnUnit;
+import org.steelyard.model.Field;
+import org.steelyard.model.PassengerCategory;
+
+/**
+ * Headings that say themselves what they mean, so that no heading map is needed: a field, with a zone, hold or tank and a
+ * passenger category behind points, and the unit in brackets, as {@code hold-mass.1 (kg)}, {@code passengers.A.child},
+ * {@code claimed-takeoff-cg (% MAC)}.
+ */
+final class PlainHeadings {
+
+    private static final String MAP = "plain headings";
+    private static final Pattern HEADING = Pattern.compile("([a-z-]+)((?:\\.[^().]+)*)(?: \\(([^()]+)\\))?");
+
+    private PlainHeadings() {}
+
+    /** A heading map for the headings; empty if one of them is not plain. */
+    static Optional<ColumnMap> map(List<String> headings) {
+        List<ColumnRule> rules = new ArrayList<>();
+        for (String heading : headings) {
+            Optional<ColumnRule> rule = rule(heading);
+            if (rule.isEmpty()) {
+                return Optional.empty();
+            }
+            rules.add(rule.get());
+        }
+        return Optional.of(new ColumnMap(
+                MAP, List.of(), "", Optional.of(','), false, ColumnMap.UnknownColumns.KEEP, rules));
+    }
+
+    private static Optional<ColumnRule> rule(String heading) {
+        Matcher parts = HEADING.matcher(heading);
+        if (!parts.matches()) {
+            return Optional.empty();
+        }
+        Optional<Field> field = Stream.of(Field.values())
+                .filter(one -> one.key().equals(parts.group(1)))
+                .findFirst();
+        String unit = parts.group(3) == null ? "" : parts.group(3);
+        Optional<ColumnUnit> known = Stream.of(ColumnUnit.values())
+                .filter(one -> one.symbol().equals(unit))
+                .filter(one -> field.isPresent() && one.suits(field.get()))
+                .findFirst();
+        return field.isPresent() && known.isPresent()
+                ? rule(heading, field.get(), parts.group(2), known.get())
+                : Optional.empty();
+    }
+
+    private static Optional<ColumnRule> rule(String heading, Field field, String behind, ColumnUnit unit) {
+        String[] words = behind.isEmpty() ? new String[0] : behind.substring(1).split("\\.", -1);
+        String place = "";
+        PassengerCategory category = PassengerCategory.ADULT;
+        for (String word : words) {
+            Optional<PassengerCategory> named = Stream.of(PassengerCategory.values())
+                    .filter(one -> field == Field.PASSENGERS && one.label().equals(word))
+                    .findFirst();
+            category = named.orElse(category);
+            place = named.isPresent() ? place : word;
+        }
+        return Optional.of(new ColumnRule(heading, field, place, category, unit, "", false));
+    }
+}

@@ -1,0 +1,142 @@
+package org.steelyard.read;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.steelyard.model.Claim;
+import org.steelyard.model.ColumnMap;
+import org.steelyard.model.ColumnRule;
+import org.steelyard.model.ColumnUnit;
+import org.steelyard.model.Field;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.Origin;
+import org.steelyard.model.PassengerCategory;
+import org.steelyard.model.SheetForm;
+import org.steelyard.model.SheetItem;
+import org.steelyard.model.StudentSheet;
+
+/**
+ * Reads a blank sheet that a student has filled in, by the labels of {@link SheetForm}: the name and the exercise stand
+ * to the right of their labels; a figure stands in the row of its label below the heading of figures, and its unit below
+ * the heading of units.
+ */
+final class SheetReader {
+
+    private static final int MOST_ROWS = 400;
+
+    private final Path file;
+    private final List<RawRow> rows;
+
+    private SheetReader(Path file, List<RawRow> rows) {
+        this.file = file;
+        this.rows = rows;
+    }
+
+    /** The sheet; empty if the workbook holds none, and then perhaps a table. */
+    static Optional<StudentSheet> read(Path file, List<InputProblem> problems) {
+        try (XlsxFile workbook = XlsxFile.open(file)) {
+            for (XlsxSheet sheet : workbook.sheets()) {
+                List<RawRow> rows = sheet.hidden() ? List.of() : rows(sheet);
+                Optional<StudentSheet> found = new SheetReader(file, rows).sheet(sheet.name().sheet());
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+        } catch (SourceFault e) {
+            problems.addAll(e.problems());
+        }
+        return Optional.empty();
+    }
+
+    private static List<RawRow> rows(XlsxSheet sheet) throws SourceFault {
+        List<RawRow> rows = new ArrayList<>();
+        try (RowStream stream = sheet.rows(anyMap())) {
+            for (Optional<RawRow> row = stream.next();
+                    row.isPresent() && rows.size() < MOST_ROWS;
+                    row = stream.next()) {
+                rows.add(row.get());
+            }
+        } catch (IOException e) {
+            throw XlsxFile.damaged(sheet.name(), 0, e);
+        }
+        return rows;
+    }
+
+    /** Sheets read the same under every map. */
+    private static ColumnMap anyMap() {
+        ColumnRule rule =
+                new ColumnRule("any", Field.IGNORED, "", PassengerCategory.ADULT, ColumnUnit.NONE, "", false);
+        return new ColumnMap(
+                "sheet", List.of(), "", Optional.empty(), false, ColumnMap.UnknownColumns.LEAVE_OUT, List.of(rule));
+    }
+
+    private Optional<StudentSheet> sheet(String name) {
+        for (RawRow row : rows) {
+            int figure = column(row, SheetForm.FIGURE);
+            int label = column(row, SheetForm.ASKED);
+            int unit = column(row, SheetForm.UNIT);
+            if (figure >= 0 && label >= 0 && unit >= 0) {
+                Origin origin = new Origin(SeasonFolder.nameOf(file), name, 0);
+                return Optional.of(new StudentSheet(
+                        origin,
+                        beside(SheetForm.STUDENT),
+                        beside(SheetForm.EXERCISE),
+                        claims(row.number(), label, figure, unit)));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static int column(RawRow row, String text) {
+        for (int i = 0; i < row.size(); i++) {
+            if (Blanks.strip(row.cell(i)).equalsIgnoreCase(text)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** The first text to the right of a label. */
+    private String beside(String label) {
+        for (RawRow row : rows) {
+            int at = column(row, label);
+            for (int i = at + 1; at >= 0 && i < row.size(); i++) {
+                String text = Blanks.strip(row.cell(i));
+                if (!text.isEmpty()) {
+                    return text;
+                }
+            }
+        }
+        return "";
+    }
+
+    private Map<SheetItem, Claim> claims(long heading, int label, int figure, int unit) {
+        Map<SheetItem, Claim> claims = new EnumMap<>(SheetItem.class);
+        for (RawRow row : rows) {
+            Optional<SheetItem> item = SheetItem.ALL.stream()
+                    .filter(one -> row.number() > heading)
+                    .filter(one -> Blanks.strip(row.cell(label)).equalsIgnoreCase(SheetForm.label(one)))
+                    .findFirst();
+            String text = Blanks.strip(row.cell(figure));
+            if (item.isPresent() && !text.isEmpty()) {
+                boolean stored = row.kind(figure) == CellKind.NUMBER;
+                claims.put(item.get(), claim(item.get(), text, Blanks.strip(row.cell(unit)), stored));
+            }
+        }
+        return claims;
+    }
+
+    private static Claim claim(SheetItem item, String text, String symbol, boolean stored) {
+        Optional<ColumnUnit> unit = ClaimCells.unit(item, symbol);
+        if (unit.isEmpty() && (item.kind() == SheetItem.Kind.MASS || item.kind() == SheetItem.Kind.CG)) {
+            return new Claim.Unreadable(text, "its unit '" + symbol + "' is none of this figure");
+        }
+        boolean comma = !stored && text.matches("[+-]?[0-9]+,[0-9]{1,2}.*");
+        ColumnUnit known = unit.orElse(item.kind() == SheetItem.Kind.TRIM ? ColumnUnit.NOSE_UP : ColumnUnit.NONE);
+        return ClaimCells.claim(item, known, text, comma ? ',' : '.');
+    }
+}

@@ -1,0 +1,209 @@
+package org.steelyard.report;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.DataValidationHelper;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.util.CellRangeAddressList;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.steelyard.model.CgMeasure;
+import org.steelyard.model.Claim;
+import org.steelyard.model.SheetForm;
+import org.steelyard.model.SheetItem;
+
+/**
+ * The blank sheet of an exercise as a workbook. Cells to fill in are framed and open; the rest is protected, without a
+ * password, against slips of the hand. It is read back by its labels.
+ */
+final class ExerciseBook {
+
+    private static final int END = 4;
+    private static final int CHARS_OF_A_LINE = 92;
+    private static final List<String> VERDICTS = List.of("in limits", "out of limits");
+    private static final List<String> LIMITS = List.of(
+            "maximum zero-fuel mass",
+            "maximum take-off mass",
+            "maximum landing mass",
+            "maximum ramp mass");
+
+    private final SmallBook book;
+    private final WorkbookStyles styles;
+    private final ExerciseText text;
+    private final String student;
+    private final Map<SheetItem, Claim> claims = new EnumMap<>(SheetItem.class);
+    private final CellStyle open;
+    private final CellStyle openLeft;
+
+    private ExerciseBook(SmallBook book, ExerciseText text, String student, Map<SheetItem, Claim> claims) {
+        this.student = student;
+        this.claims.putAll(claims);
+        this.book = book;
+        this.styles = book.styles();
+        this.text = text;
+        open = frame(styles.setting.plain(), HorizontalAlignment.RIGHT);
+        openLeft = frame(styles.text.plain(), HorizontalAlignment.LEFT);
+    }
+
+    /** Writes the sheet; blank for a student without a name and without claims. */
+    static void write(
+            ExerciseText text, CgMeasure measure, String student, Map<SheetItem, Claim> claims, Path file)
+            throws IOException {
+        try (SmallBook book = new SmallBook("Load sheet: " + text.name())) {
+            ExerciseBook sheet = new ExerciseBook(book, text, student, claims);
+            sheet.form(measure);
+            sheet.data();
+            book.write(file);
+        }
+    }
+
+    private static CellStyle frame(CellStyle like, HorizontalAlignment alignment) {
+        XSSFCellStyle style = ((XSSFCellStyle) like).copy();
+        style.setLocked(false);
+        style.setAlignment(alignment);
+        style.setFillForegroundColor(WorkbookPalette.PAPER.color());
+        style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+        style.setBorderTop(BorderStyle.THIN);
+        style.setBorderBottom(BorderStyle.THIN);
+        style.setBorderLeft(BorderStyle.THIN);
+        style.setBorderRight(BorderStyle.THIN);
+        style.setTopBorderColor(WorkbookPalette.SLATE.color());
+        style.setBottomBorderColor(WorkbookPalette.SLATE.color());
+        style.setLeftBorderColor(WorkbookPalette.SLATE.color());
+        style.setRightBorderColor(WorkbookPalette.SLATE.color());
+        return style;
+    }
+
+    private static WorkbookStyles.TextStyle text(CellStyle style) {
+        return new WorkbookStyles.TextStyle(style, style);
+    }
+
+    private void line(SheetGrid grid, String words, CellStyle style) {
+        grid.row(5 + 13f * (1 + words.length() / CHARS_OF_A_LINE)).label(words, style);
+        grid.join(0, END);
+    }
+
+    private void form(CgMeasure measure) {
+        SheetGrid grid = book.sheet("Load sheet");
+        grid.widths(27, 25, 16, 16, 18);
+        grid.row(30).label("Load sheet", styles.title);
+        grid.row(20)
+                .label(SheetForm.STUDENT, styles.text.plain())
+                .label(student, openLeft);
+        grid.join(1, 2);
+        grid.row(20).label(SheetForm.EXERCISE, styles.text.plain()).data(text.name(), text(styles.total));
+        grid.join(1, 2);
+        grid.row(18).label("Aircraft", styles.text.plain()).data(text.facts(), styles.text);
+        grid.join(1, END);
+        line(grid, Caution.TEXT, styles.caution);
+        table(grid, text.load(), true);
+        table(grid, text.fuel(), true);
+        if (!text.task().isEmpty()) {
+            grid.gap(4);
+            line(grid, text.task(), styles.news);
+        }
+        figures(grid, measure);
+        grid.sheet().protectSheet("");
+        book.page().setUp(grid.sheet(), 1, 1);
+        grid.sheet().getPrintSetup().setLandscape(false);
+    }
+
+    private void table(SheetGrid grid, ExerciseText.Table table, boolean room) {
+        section(grid, table.title());
+        SheetRow head = grid.row(table.headings().stream().anyMatch(words -> words.length() > 20) ? 28 : 18);
+        for (String heading : table.headings()) {
+            boolean number = heading.startsWith(Tables.NUMBERS);
+            head.label(
+                    number ? heading.substring(1) : heading, number ? styles.tableHeadingRight : styles.tableHeading);
+        }
+        for (List<String> row : table.rows()) {
+            SheetRow cells = grid.row(16);
+            for (int i = 0; i < row.size(); i++) {
+                boolean number = table.headings().get(i).startsWith(Tables.NUMBERS);
+                if (row.get(i).isEmpty() && room) {
+                    cells.label("", open);
+                } else {
+                    cells.data(row.get(i), number ? styles.setting : styles.text);
+                }
+            }
+        }
+    }
+
+    private void section(SheetGrid grid, String title) {
+        grid.gap(5);
+        boolean tall = title.length() > CHARS_OF_A_LINE - 10;
+        grid.row(tall ? 14f * (1 + title.length() / (CHARS_OF_A_LINE - 10)) : 20).label(title, wrapped());
+        grid.join(0, END);
+    }
+
+    private CellStyle wrapped() {
+        XSSFCellStyle style = ((XSSFCellStyle) styles.section).copy();
+        style.setWrapText(true);
+        return style;
+    }
+
+    private void figures(SheetGrid grid, CgMeasure measure) {
+        section(grid, "Your figures: fill in what you can");
+        grid.row(18)
+                .label(SheetForm.ASKED, styles.tableHeading)
+                .label(SheetForm.FIGURE, styles.tableHeadingRight)
+                .label(SheetForm.UNIT, styles.tableHeading)
+                .label("", styles.tableHeading);
+        grid.join(3, END);
+        for (List<String> row : text.asked(measure)) {
+            int at = grid.position();
+            SheetRow cells = grid.row(18).label(row.get(0), styles.text.plain());
+            figure(cells, row.get(0));
+            cells.label(row.get(1), styles.text.plain()).label(row.get(2), styles.quiet);
+            grid.join(3, END);
+            if (row.get(0).equals(SheetForm.label(SheetItem.VERDICT))) {
+                choice(grid, at, VERDICTS);
+            } else if (row.get(0).equals(SheetForm.label(SheetItem.LIMITED_BY))) {
+                choice(grid, at, LIMITS);
+            }
+        }
+    }
+
+    /** The cell for a figure, with what the student entered. */
+    private void figure(SheetRow cells, String label) {
+        Optional<Claim> claim = claims.entrySet().stream()
+                .filter(entry -> SheetForm.label(entry.getKey()).equals(label))
+                .map(Map.Entry::getValue)
+                .findFirst();
+        boolean number = claim.orElse(new Claim.Words("none")) instanceof Claim.Figure
+                && !label.equals(SheetForm.label(SheetItem.TRIM));
+        if (number) {
+            cells.number(Double.parseDouble(claim.orElseThrow().shown().replaceFirst(" .*", "")), open);
+        } else {
+            cells.label(claim.map(Claim::shown).orElse(""), open);
+        }
+    }
+
+    /** A list to choose from; other words are let through, so that a blank or a note stops nobody. */
+    private static void choice(SheetGrid grid, int row, List<String> words) {
+        DataValidationHelper helper = grid.sheet().getDataValidationHelper();
+        DataValidation list = helper.createValidation(
+                helper.createExplicitListConstraint(words.toArray(String[]::new)),
+                new CellRangeAddressList(row, row, 1, 1));
+        list.setShowErrorBox(false);
+        grid.sheet().addValidationData(list);
+    }
+
+    private void data() {
+        SheetGrid grid = book.sheet("Aircraft data");
+        grid.widths(30, 30, 18, 18, 10);
+        grid.row(26).data(text.type().name(), text(styles.title));
+        line(grid, Caution.TEXT, styles.caution);
+        text.data().forEach(table -> table(grid, table, false));
+        grid.sheet().protectSheet("");
+        book.page().setUp(grid.sheet(), 1, 0);
+        grid.sheet().getPrintSetup().setLandscape(false);
+    }
+}

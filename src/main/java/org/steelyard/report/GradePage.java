@@ -1,0 +1,189 @@
+package org.steelyard.report;
+
+import java.util.List;
+import org.steelyard.check.AuditedFlight;
+import org.steelyard.grade.Diagnosis;
+import org.steelyard.grade.FigureText;
+import org.steelyard.grade.MarkedItem;
+import org.steelyard.grade.MarkedSheet;
+import org.steelyard.grade.Outcome;
+import org.steelyard.model.Loading;
+import org.steelyard.model.Phase;
+import org.steelyard.model.SheetForm;
+import org.steelyard.model.SheetItem;
+
+/** The page that a student gets back. */
+final class GradePage {
+
+    private final MarkedSheet sheet;
+    private final Html html;
+
+    private GradePage(MarkedSheet sheet) {
+        this.sheet = sheet;
+        html = PageShell.begin("Load sheet of " + GradeWords.student(sheet), "print.css");
+    }
+
+    static String of(MarkedSheet sheet, String scheme, String version) {
+        GradePage page = new GradePage(sheet);
+        page.content(scheme);
+        page.html.element("footer", "Steelyard " + version + ". " + Caution.TEXT);
+        return PageShell.end(page.html);
+    }
+
+    private void content(String scheme) {
+        Loading loading = sheet.exercise().loading();
+        html.open("header").element("p", "Load sheet, marked", "class", "kind");
+        html.open("h1").data(GradeWords.student(sheet)).close();
+        html.open("p", "class", "facts");
+        fact("exercise", loading.flight().flight());
+        fact("aircraft", loading.tail().registration() + ", " + loading.type().name());
+        fact("flaps", loading.setting().flaps().isBlank() ? "none" : loading.setting().flaps());
+        fact("marking", scheme);
+        html.close().closeBlock();
+        html.element("p", Caution.TEXT, "class", "caution");
+        html.open("main").open("div", "class", "top");
+        score();
+        picture();
+        html.closeBlock();
+        cause();
+        items();
+        html.closeBlock();
+    }
+
+    private void fact(String name, String value) {
+        html.open("span").text(name + " ");
+        html.open("strong").data(value).close().close().text(" ");
+    }
+
+    private void score() {
+        html.open("section", "class", "trim").element("h2", "Points");
+        html.element("p", GradeWords.points(sheet), "class", "setting");
+        html.open("p").element("strong", sheet.passed() ? "Pass" : "Not passed");
+        html.text(", with " + Shown.fixed(sheet.percent(), 0) + " %; the pass mark is "
+                + FigureText.points(sheet.passPercent()) + " %.");
+        html.closeBlock();
+        long right = count(Outcome.RIGHT);
+        long follows = count(Outcome.FOLLOWS);
+        StringBuilder words = new StringBuilder(Shown.counted(right, "figure")).append(" right");
+        append(words, follows, "right from your own earlier figures");
+        append(words, count(Outcome.WRONG), "wrong");
+        append(words, count(Outcome.UNREADABLE), "not readable");
+        append(words, count(Outcome.MISSING), "missing");
+        html.element("p", words.append('.').toString());
+        html.closeBlock();
+    }
+
+    private static void append(StringBuilder words, long count, String what) {
+        if (count > 0) {
+            words.append(", ").append(count).append(' ').append(what);
+        }
+    }
+
+    private long count(Outcome outcome) {
+        return sheet.items().stream().filter(item -> item.outcome() == outcome).count();
+    }
+
+    private void picture() {
+        Loading loading = sheet.exercise().loading();
+        if (loading.type().envelope(Phase.TAKEOFF).isPresent()) {
+            EnvelopeCloud cloud = new EnvelopeCloud(loading.type());
+            cloud.add(
+                    new AuditedFlight(
+                            loading,
+                            sheet.exercise().balance(),
+                            sheet.exercise().assessment()),
+                    sheet.exercise().assessment().status());
+            html.open("figure");
+            new EnvelopePicture(cloud).draw(html);
+            html.element("figcaption", "The right take-off state in its envelope.");
+            html.closeBlock();
+        }
+    }
+
+    private void cause() {
+        html.open("section").element("h2", "What happened");
+        if (sheet.diagnosis() instanceof Diagnosis.Found found) {
+            found(found);
+        } else if (sheet.diagnosis() instanceof Diagnosis.CannotTell cannot) {
+            html.element(
+                    "p",
+                    "No slip, and no two slips together, give these figures. Begin with the "
+                            + String.join(
+                                    ", then the ",
+                                    cannot.first().stream()
+                                            .map(SheetItem::label)
+                                            .toList())
+                            + ", and go through the sum line by line.");
+        } else if (GradeWords.isEmpty(sheet)) {
+            html.element("p", "No figure was entered.");
+        } else {
+            html.element("p", "Every figure that was entered is right.");
+        }
+        html.closeBlock();
+    }
+
+    private void found(Diagnosis.Found found) {
+        if (!found.whole()) {
+            html.element(
+                    "p",
+                    "What follows explains the first wrong figure and not all of the others: put it right, and look at the"
+                            + " rest again.");
+        }
+        GradeWords.Told told = GradeWords.told(found);
+        told.sure().forEach(sentence -> html.element("p", sentence, "class", "told"));
+        if (!told.either().isEmpty()) {
+            String more = told.sure().isEmpty() ? "" : "Besides: ";
+            html.element("p", more + "the figures do not tell which of these it was; each explains them:");
+            html.open("ul");
+            told.either().forEach(one -> html.element("li", one));
+            html.closeBlock();
+        }
+    }
+
+    private void items() {
+        html.open("section").element("h2", "Figure by figure");
+        Tables.open(html, "Figure by figure", "", SheetForm.ASKED, "#Yours", "#Right", "Marked", "#Points");
+        for (MarkedItem item : sheet.items()) {
+            html.open("tr", "class", look(item.outcome()))
+                    .element("th", SheetForm.label(item.item()), "scope", "row");
+            html.open("td", "class", "number").data(item.claimed().isEmpty() ? "–" : item.claimed());
+            html.close();
+            html.open("td", "class", "number").data(item.right()).close();
+            html.open("td");
+            html.element("span", sign(item.outcome()) + " " + item.outcome().label(), "class", "mark");
+            if (!item.chain().isEmpty()) {
+                html.element("span", ": " + item.chain(), "class", "chain");
+            }
+            html.close();
+            Tables.numbers(html, FigureText.points(item.points()) + " / " + FigureText.points(item.outOf()));
+            html.closeBlock();
+        }
+        html.open("tr", "class", "sum").element("th", "Sum", "scope", "row", "colspan", "4");
+        Tables.numbers(html, FigureText.points(sheet.points()) + " / " + FigureText.points(sheet.outOf()));
+        html.closeBlock();
+        Tables.close(html);
+        html.closeBlock();
+    }
+
+    private static String look(Outcome outcome) {
+        return switch (outcome) {
+            case RIGHT -> "clean";
+            case FOLLOWS -> "marginal";
+            case WRONG, UNREADABLE -> "breached";
+            case MISSING, NOT_ASKED -> "note";
+        };
+    }
+
+    static String sign(Outcome outcome) {
+        return switch (outcome) {
+            case RIGHT -> "✓";
+            case FOLLOWS -> "↪";
+            case WRONG, UNREADABLE -> "✗";
+            case MISSING, NOT_ASKED -> "–";
+        };
+    }
+
+    static List<Outcome> shown() {
+        return List.of(Outcome.RIGHT, Outcome.FOLLOWS, Outcome.WRONG, Outcome.UNREADABLE, Outcome.MISSING);
+    }
+}

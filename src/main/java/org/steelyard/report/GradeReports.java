@@ -1,0 +1,55 @@
+package org.steelyard.report;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.steelyard.grade.MarkedSheet;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.MarkingScheme;
+
+/** Writes what marking gives: {@code grades.xlsx}, {@code grades.csv}, and a page for each student. */
+public final class GradeReports {
+
+    /** Name of the workbook. */
+    public static final String BOOK = "grades.xlsx";
+
+    /** Name of the table. */
+    public static final String TABLE = "grades.csv";
+
+    /** Name of the folder of pages. */
+    public static final String PAGES = "students";
+
+    private GradeReports() {}
+
+    /**
+     * Writes all of it, or nothing.
+     *
+     * @param sheets marked sheets, in the order in which they were read
+     * @param problems what could not be used
+     * @param scheme how they were marked
+     * @param folder where to; made if it is not there
+     * @param version version of the program
+     * @throws IOException if one cannot be written
+     */
+    public static void write(
+            List<MarkedSheet> sheets, List<InputProblem> problems, MarkingScheme scheme, Path folder, String version)
+            throws IOException {
+        String name = String.valueOf(folder.toAbsolutePath().normalize().getFileName());
+        try (GradeFolder staged = GradeFolder.at(folder)) {
+            GradeBook.write(sheets, problems, scheme, name, staged.file(BOOK));
+            GradeCsv.write(sheets, scheme, staged.file(TABLE));
+            int number = 0;
+            for (MarkedSheet sheet : sheets) {
+                number++;
+                String page = GradeNames.page(number, sheets.size(), sheet.sheet().student());
+                Files.writeString(
+                        staged.file(PAGES + "/" + page),
+                        GradePage.of(sheet, scheme.name(), version),
+                        StandardCharsets.UTF_8);
+            }
+            staged.publish(PAGES);
+        }
+    }
+}

@@ -1,0 +1,139 @@
+package org.steelyard.run;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.steelyard.config.Configuration;
+import org.steelyard.grade.Exercise;
+import org.steelyard.grade.MarkedSheet;
+import org.steelyard.grade.Marker;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.Loading;
+import org.steelyard.model.MarkingScheme;
+import org.steelyard.model.ProblemCode;
+import org.steelyard.model.StudentSheet;
+import org.steelyard.read.GradeInput;
+import org.steelyard.read.GradeReader;
+import org.steelyard.read.ReadOptions;
+import org.steelyard.read.SeasonUnreadableException;
+import org.steelyard.read.Tails;
+
+/** Marks a class of load sheets, for whoever calls it. */
+public final class GradeRun {
+
+    /** The name of the file of exercises that is looked for beside the sheets, and in the folder above. */
+    public static final String EXERCISES = "given.csv";
+
+    private final Configuration configuration;
+    private final MarkingScheme scheme;
+    private final List<MarkedSheet> marked = new ArrayList<>();
+    private final List<InputProblem> problems = new ArrayList<>();
+    private final Map<String, Loading> exercises = new LinkedHashMap<>();
+    private final Map<Loading, Marker> markers = new HashMap<>();
+
+    /**
+     * A marked class.
+     *
+     * @param sheets marked sheets in the order in which they were read
+     * @param problems what could not be used
+     */
+    public record Outcome(List<MarkedSheet> sheets, List<InputProblem> problems) {
+
+        /** Copies the lists. */
+        public Outcome {
+            sheets = List.copyOf(sheets);
+            problems = List.copyOf(problems);
+        }
+    }
+
+    private GradeRun(Configuration configuration, MarkingScheme scheme) {
+        this.configuration = configuration;
+        this.scheme = scheme;
+    }
+
+    /**
+     * Marks a file or folder of sheets.
+     *
+     * @param path file or folder
+     * @param given file of exercises; where it is empty, {@value #EXERCISES} beside the sheets or above them
+     * @param options how files are read
+     * @param configuration types, fleet, rules
+     * @param scheme how sheets are marked
+     * @return the marked sheets
+     * @throws SeasonUnreadableException if there is nothing to read
+     */
+    public static Outcome mark(
+            Path path, Optional<Path> given, ReadOptions options, Configuration configuration, MarkingScheme scheme)
+            throws SeasonUnreadableException {
+        GradeRun run = new GradeRun(configuration, scheme);
+        Optional<Path> exercises = given.or(() -> beside(path));
+        Tails tails = Tails.of(configuration.tails().values());
+        exercises.ifPresent(file -> run.exercises(file, tails, options));
+        GradeInput input = GradeReader.sheets(path, tails, options, exercises.orElse(Path.of(EXERCISES)));
+        run.problems.addAll(input.problems());
+        input.sheets().forEach(run::sheet);
+        return new Outcome(run.marked, run.problems);
+    }
+
+    private static Optional<Path> beside(Path path) {
+        Path folder = Files.isDirectory(path) ? path : path.toAbsolutePath().getParent();
+        for (int up = 0; up < 2 && folder != null; up++) {
+            if (Files.isRegularFile(folder.resolve(EXERCISES))) {
+                return Optional.of(folder.resolve(EXERCISES));
+            }
+            folder = folder.toAbsolutePath().normalize().getParent();
+        }
+        return Optional.empty();
+    }
+
+    private void exercises(Path file, Tails tails, ReadOptions options) {
+        GradeInput read = GradeReader.exercises(file, tails, options);
+        problems.addAll(read.problems());
+        for (GradeInput.GivenSheet one : read.sheets()) {
+            one.loading().ifPresent(loading -> exercises.put(key(loading.flight().flight()), loading));
+        }
+    }
+
+    private static String key(String exercise) {
+        return exercise.strip().toLowerCase(Locale.ROOT);
+    }
+
+    private void sheet(GradeInput.GivenSheet one) {
+        Optional<Loading> loading = one.loading().or(() -> exercise(one.sheet()));
+        if (loading.isEmpty()) {
+            problems.add(new InputProblem(
+                    one.sheet().origin(),
+                    "exercise",
+                    ProblemCode.UNKNOWN_NAME,
+                    "the sheet of " + one.sheet().student() + " answers no exercise that is known",
+                    one.sheet().exercise(),
+                    exercises.isEmpty()
+                            ? "a loading in the same row, or a file of exercises"
+                            : "one of " + String.join(", ", names())));
+            return;
+        }
+        Marker marker = markers.computeIfAbsent(
+                loading.get(), given -> new Marker(Exercise.of(given, configuration.policy()), scheme));
+        marked.add(marker.mark(one.sheet()));
+    }
+
+    private List<String> names() {
+        return exercises.values().stream()
+                .map(loading -> loading.flight().flight())
+                .toList();
+    }
+
+    /** The exercise that a sheet names; the only one, if it names none. */
+    private Optional<Loading> exercise(StudentSheet sheet) {
+        if (sheet.exercise().isBlank() && exercises.size() == 1) {
+            return exercises.values().stream().findFirst();
+        }
+        return Optional.ofNullable(exercises.get(key(sheet.exercise())));
+    }
+}

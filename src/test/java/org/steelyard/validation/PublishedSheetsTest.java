@@ -1,0 +1,139 @@
+package org.steelyard.validation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Map.Entry;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.steelyard.grade.Diagnosis;
+import org.steelyard.grade.Exercise;
+import org.steelyard.grade.MarkedSheet;
+import org.steelyard.grade.Marker;
+import org.steelyard.model.CgMeasure;
+import org.steelyard.model.Claim;
+import org.steelyard.model.LengthUnit;
+import org.steelyard.model.MarkingScheme;
+import org.steelyard.model.MarkingScheme.ItemRule;
+import org.steelyard.model.MassUnit;
+import org.steelyard.model.Origin;
+import org.steelyard.model.Policy;
+import org.steelyard.model.SheetItem;
+import org.steelyard.model.SharingRule;
+import org.steelyard.model.StudentSheet;
+
+/**
+ * Published worked examples handed in as load sheets: what is printed is entered as it is printed, and must get every
+ * point, without tolerance but for the rounding of the print itself. The sources stand in the files of cases.
+ */
+@Tag("validation")
+class PublishedSheetsTest {
+
+    private static final Policy POLICY = new Policy(0, 0, 0, 0, SharingRule.BY_CAPACITY);
+
+    /** Names of printed figures and the items that they are, with the factor to SI. */
+    private static final Map<String, SheetItem> MASSES = Map.of(
+            "zeroFuel", SheetItem.ZERO_FUEL_MASS,
+            "takeoff", SheetItem.TAKEOFF_MASS,
+            "landing", SheetItem.LANDING_MASS,
+            "maxTakeoff", SheetItem.LIMITING_MASS,
+            "allowed", SheetItem.TRAFFIC_LOAD,
+            "underload", SheetItem.UNDERLOAD);
+
+    private static final Map<String, SheetItem> CGS = Map.of(
+            "zeroFuel", SheetItem.ZERO_FUEL_CG,
+            "takeoff", SheetItem.TAKEOFF_CG,
+            "landing", SheetItem.LANDING_CG);
+
+    private static MarkingScheme scheme() {
+        List<ItemRule> rules = SheetItem.ALL.stream()
+                .map(item -> new ItemRule(item, 1, 0, 0, item.kind() == SheetItem.Kind.MASS ? 1000 : 10))
+                .toList();
+        return new MarkingScheme("published", 100, 0, rules);
+    }
+
+    private static Map<SheetItem, Claim> claims(PublishedCase one) {
+        Map<SheetItem, Claim> claims = new EnumMap<>(SheetItem.class);
+        one.expected().fields().forEachRemaining(field -> claim(field.getKey(), field.getValue().asText(), claims));
+        return claims;
+    }
+
+    private static void claim(String name, String printed, Map<SheetItem, Claim> claims) {
+        for (Entry<String, SheetItem> entry : MASSES.entrySet()) {
+            put(name, printed, entry.getKey() + "Kg", 1, CgMeasure.ARM, entry.getValue(), claims);
+            put(name, printed, entry.getKey() + "Lb", MassUnit.LB.toKg(1), CgMeasure.ARM, entry.getValue(), claims);
+        }
+        for (Entry<String, SheetItem> entry : CGS.entrySet()) {
+            put(name, printed, entry.getKey() + "PercentMac", 1, CgMeasure.PERCENT_MAC, entry.getValue(), claims);
+            put(name, printed, entry.getKey() + "CgIn", LengthUnit.IN.toM(1), CgMeasure.ARM, entry.getValue(), claims);
+        }
+    }
+
+    private static void put(
+            String name,
+            String printed,
+            String wanted,
+            double factor,
+            CgMeasure measure,
+            SheetItem item,
+            Map<SheetItem, Claim> claims) {
+        if (name.equals(wanted)) {
+            BigDecimal value = new BigDecimal(printed);
+            double half = 0.5 * Math.pow(10, -value.scale()) * factor;
+            claims.put(item, new Claim.Figure(value.doubleValue() * factor, half, measure, printed));
+        }
+    }
+
+    @TestFactory
+    Stream<DynamicTest> aPrintedLoadingGetsEveryPoint() {
+        return PublishedCase.read("transport-loadings").stream()
+                .filter(one -> !claims(one).isEmpty())
+                .map(one -> DynamicTest.dynamicTest(
+                        one.id() + " " + one.what(),
+                        () -> requireFull(one, TransportLoadingsTest.aircraft(new Given(one.given())))));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> printedLimitsGetEveryPoint() {
+        return PublishedCase.read("limiting-masses").stream()
+                .filter(PublishedSheetsTest::isForwards)
+                .map(one -> DynamicTest.dynamicTest(
+                        one.id() + " " + one.what(),
+                        () -> requireFull(
+                                one, LimitingMassesTest.aircraft(new Given(one.given()), new Answers(one)))));
+    }
+
+    /** Worked forwards from a basic or dry operating mass to what is allowed. */
+    private static boolean isForwards(PublishedCase one) {
+        String given = one.given().toString();
+        return one.reasonNotRun().isEmpty()
+                && !given.contains("\"allowed")
+                && !given.contains("\"takeoffKg")
+                && !given.contains("\"takeoffLb")
+                && (given.contains("\"basic") || given.contains("\"dry"))
+                && claims(one).containsKey(SheetItem.TRAFFIC_LOAD);
+    }
+
+    @Test
+    void enoughPublishedSheetsAreMarked() {
+        assertThat(PublishedCase.read("limiting-masses").stream().filter(PublishedSheetsTest::isForwards))
+                .hasSizeGreaterThan(8);
+    }
+
+    private static void requireFull(PublishedCase one, PlainAircraft aircraft) {
+        Exercise exercise = Exercise.of(aircraft.loading(), POLICY);
+        StudentSheet sheet = new StudentSheet(new Origin("published", "", 1), one.id(), "published", claims(one));
+        MarkedSheet marked = new Marker(exercise, scheme()).mark(sheet);
+        assertThat(marked.items().stream().filter(item -> !item.claimed().isEmpty()))
+                .as("%s", one.source())
+                .isNotEmpty()
+                .allSatisfy(item -> assertThat(item.points()).as("%s", item).isEqualTo(item.outOf()));
+        assertThat(marked.diagnosis()).isInstanceOf(Diagnosis.Nothing.class);
+    }
+}
