@@ -98,8 +98,9 @@ final class ProposalSource implements Closeable {
 
     private boolean readsThrough() {
         try (RowStream rows = rows()) {
-            while (rows.next().isPresent()) {
-                continue;
+            Optional<RawRow> row = rows.next();
+            while (row.isPresent()) {
+                row = rows.next();
             }
             return true;
         } catch (SourceFault e) {

@@ -205,7 +205,7 @@ class ProposeMapCommandTest {
                 "--dates d/q{      | --dates: ",
             })
     void aChoiceThatIsNoneIsRefused(String options, String message) {
-        String[] parts = options.split(" ");
+        String[] parts = options.split(" ", -1);
         assertThat(run("propose-map", DEMO.resolve("club-2026.csv").toString(), parts[0], parts[1]))
                 .isEqualTo(2);
         assertThat(err.toString()).startsWith(message);

@@ -93,8 +93,13 @@ class MapYamlTest {
                 List.of(rule("Flight", Field.FLIGHT, "", ColumnUnit.NONE)));
         String yaml = MapYaml.of(map, List.of(), Map.of());
         assertThat(yaml)
-                .isEqualTo("map: plain\ndecimal: point\nunknown-columns: keep\ncolumns:\n"
-                        + "  - {heading: Flight, field: flight}\n");
+                .isEqualTo("""
+                        map: plain
+                        decimal: point
+                        unknown-columns: keep
+                        columns:
+                          - {heading: Flight, field: flight}
+                        """);
         assertThat(readBack(yaml).delimiter()).isEmpty();
     }
 }

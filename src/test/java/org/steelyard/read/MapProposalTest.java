@@ -135,7 +135,7 @@ class MapProposalTest {
             })
     void theDatePatternThatTheCellsFitIsDeclared(String cells, String pattern) throws Exception {
         StringBuilder text = new StringBuilder("Flight;Date;Reg\n");
-        for (String cell : cells.split(" ")) {
+        for (String cell : cells.split(" ", -1)) {
             text.append("T1;").append(cell).append(";SX-BAA\n");
         }
         MapProposal draft = draft(text.toString());
@@ -188,7 +188,7 @@ class MapProposalTest {
             })
     void theCellsSayHowNumbersAreWritten(String cells, boolean comma, DigitGrouping grouping) throws Exception {
         StringBuilder text = new StringBuilder(KEYS + ";Hold 1 kg\n");
-        for (String cell : cells.split(" ")) {
+        for (String cell : cells.split(" ", -1)) {
             text.append(KEY_CELLS).append(';').append(cell).append('\n');
         }
         MapProposal draft = draft(text.toString());
@@ -222,7 +222,7 @@ class MapProposalTest {
         Path file = folder.resolve("club.txt");
         Files.write(
                 file,
-                ("Saison d'été 2024\n\nFlight\tDate\tReg\tPilot\nT1\t2024-05-13\tSX-BAA\tRenée\n")
+                "Saison d'été 2024\n\nFlight\tDate\tReg\tPilot\nT1\t2024-05-13\tSX-BAA\tRenée\n"
                         .getBytes(Charset.forName("windows-1252")));
         MapProposal draft = MapProposal.of(file, ProposalRequest.of("new"), List.of(Fixtures.TWIN), Fixtures.TAILS);
         assertThat(draft.headingRow()).isEqualTo(3);

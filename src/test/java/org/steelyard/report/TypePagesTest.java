@@ -97,7 +97,7 @@ class TypePagesTest {
         NodeList pictures = parsed(page(id)).getElementsByTagName("svg");
         for (int i = 0; i < pictures.getLength(); i++) {
             Element picture = (Element) pictures.item(i);
-            String[] box = picture.getAttribute("viewBox").split(" ");
+            String[] box = picture.getAttribute("viewBox").split(" ", -1);
             double width = Double.parseDouble(box[2]);
             double height = Double.parseDouble(box[3]);
             for (String name : List.of("circle", "line", "rect", "text")) {
