@@ -154,7 +154,8 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule runUsesEverythingButTheCommandLine = only(
                     "run",
-                    packages("model", "config", "read", "balance", "check", "trim", "grade", "analyse", "report", "run"),
+                    packages(
+                            "model", "config", "read", "balance", "check", "trim", "grade", "analyse", "report", "run"),
                     JDK_VALUES,
                     JDK_FILES,
                     new String[] {"java.security", "java.util.random"})

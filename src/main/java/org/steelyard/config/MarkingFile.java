@@ -37,8 +37,7 @@ final class MarkingFile {
     }
 
     private static Optional<ItemRule> item(Keys keys) {
-        SheetItem item =
-                keys.read("item", Words.choice(SheetItem::key, SheetItem.ALL), SheetItem.VERDICT);
+        SheetItem item = keys.read("item", Words.choice(SheetItem::key, SheetItem.ALL), SheetItem.VERDICT);
         double points = keys.read("points", MarkingFile::points, 1.0);
         double within = keys.find("within", measure(item)).orElse(0.0);
         double sharePercent = keys.find("share", Measure.PERCENT).orElse(0.0);
@@ -58,9 +57,10 @@ final class MarkingFile {
             case MASS -> Measure.MASS_OR_NONE;
             case CG -> Measure.PERCENT_MAC;
             case TRIM -> Measure.TRIM;
-            case LIMIT, VERDICT -> text -> {
-                throw new Unfit("words are right or wrong, without a tolerance", "no tolerance");
-            };
+            case LIMIT, VERDICT ->
+                text -> {
+                    throw new Unfit("words are right or wrong, without a tolerance", "no tolerance");
+                };
         };
     }
 }

@@ -48,10 +48,46 @@ public final class ClassDemo {
     private static final String HALF = "Garganey";
 
     private static final List<String> STUDENTS = List.of(
-            "Avocet", "Bittern", "Brambling", "Bullfinch", "Chough", "Crake", "Curlew", "Dabchick", EMPTY, "Dunlin",
-            "Dunnock", "Eider", "Fieldfare", "Fulmar", "Gannet", HALF, "Godwit", "Goldcrest", "Hobby", "Hoopoe",
-            "Kestrel", "Kite", "Knot", "Lapwing", "Linnet", "Merlin", "Nuthatch", "Ouzel", "Petrel", "Pipit", "Plover",
-            "Redpoll", "Sanderling", "Siskin", "Skua", "Snipe", "Teal", "Twite", "Whimbrel", "Wryneck");
+            "Avocet",
+            "Bittern",
+            "Brambling",
+            "Bullfinch",
+            "Chough",
+            "Crake",
+            "Curlew",
+            "Dabchick",
+            EMPTY,
+            "Dunlin",
+            "Dunnock",
+            "Eider",
+            "Fieldfare",
+            "Fulmar",
+            "Gannet",
+            HALF,
+            "Godwit",
+            "Goldcrest",
+            "Hobby",
+            "Hoopoe",
+            "Kestrel",
+            "Kite",
+            "Knot",
+            "Lapwing",
+            "Linnet",
+            "Merlin",
+            "Nuthatch",
+            "Ouzel",
+            "Petrel",
+            "Pipit",
+            "Plover",
+            "Redpoll",
+            "Sanderling",
+            "Siskin",
+            "Skua",
+            "Snipe",
+            "Teal",
+            "Twite",
+            "Whimbrel",
+            "Wryneck");
 
     private final Configuration configuration;
     private final Draws draws = new Draws(SEED);
@@ -83,8 +119,8 @@ public final class ClassDemo {
                 .filter(tail -> tail.type().id().equals(TYPE))
                 .toList();
         ExerciseMaker maker = new ExerciseMaker(tails, configuration.policy(), this::below);
-        List<Difficulty> turn = List.of(
-                Difficulty.INSIDE, Difficulty.OUT_TAKEOFF, Difficulty.LAST_MINUTE, Difficulty.MARGINAL);
+        List<Difficulty> turn =
+                List.of(Difficulty.INSIDE, Difficulty.OUT_TAKEOFF, Difficulty.LAST_MINUTE, Difficulty.MARGINAL);
         for (int i = 0; i < EXERCISES; i++) {
             exercises.add(maker.make("X" + (i + 1), turn.get(i)).orElseThrow());
         }
@@ -94,8 +130,7 @@ public final class ClassDemo {
         key.add("student,exercise,planted");
         sheets(folder, rows);
         Files.writeString(folder.resolve("sheets.csv"), String.join("\n", rows) + "\n", StandardCharsets.UTF_8);
-        Files.writeString(
-                dataIn.resolve("class-key.csv"), String.join("\n", key) + "\n", StandardCharsets.UTF_8);
+        Files.writeString(dataIn.resolve("class-key.csv"), String.join("\n", key) + "\n", StandardCharsets.UTF_8);
     }
 
     private void sheets(Path folder, List<String> rows) throws IOException {
@@ -108,7 +143,8 @@ public final class ClassDemo {
         }
         for (int i = 0; i < STUDENTS.size(); i++) {
             int at = i % EXERCISES;
-            StudentSheet sheet = sheet(STUDENTS.get(i), i, asked.get(at), markers.get(at).slips());
+            StudentSheet sheet =
+                    sheet(STUDENTS.get(i), i, asked.get(at), markers.get(at).slips());
             if (WORKBOOKS.contains(sheet.student())) {
                 ExerciseFiles.filled(
                         exercises.get(at),
@@ -158,7 +194,8 @@ public final class ClassDemo {
             if (number % 5 == 0) {
                 tried.add(slips.get(below(slips.size())));
             }
-            boolean apart = tried.size() < 2 || tried.get(0).kind() != tried.get(1).kind();
+            boolean apart =
+                    tried.size() < 2 || tried.get(0).kind() != tried.get(1).kind();
             if (apart && writer.eachShows(tried, habits, 1)) {
                 return tried;
             }
@@ -174,13 +211,15 @@ public final class ClassDemo {
     private static String headings() {
         StringBuilder headings = new StringBuilder("student,flight");
         for (SheetItem item : SheetItem.ALL) {
-            headings.append(",claimed-").append(item.key()).append(
-                    switch (item.kind()) {
-                        case MASS -> " (kg)";
-                        case CG -> " (% MAC)";
-                        case TRIM -> " (nose-up)";
-                        case LIMIT, VERDICT -> "";
-                    });
+            headings.append(",claimed-")
+                    .append(item.key())
+                    .append(
+                            switch (item.kind()) {
+                                case MASS -> " (kg)";
+                                case CG -> " (% MAC)";
+                                case TRIM -> " (nose-up)";
+                                case LIMIT, VERDICT -> "";
+                            });
         }
         return headings.toString();
     }

@@ -4,8 +4,8 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import org.steelyard.check.LimitingMass;
-import org.steelyard.model.Claim;
 import org.steelyard.model.CgMeasure;
+import org.steelyard.model.Claim;
 import org.steelyard.model.Geometry;
 import org.steelyard.model.MarkingScheme.ItemRule;
 import org.steelyard.model.MassMoment;
@@ -61,9 +61,7 @@ final class Agreement {
     }
 
     CgMeasure measure(SheetItem item) {
-        return figure(item)
-                .map(Claim.Figure::measure)
-                .orElse(new FigureText(exercise.type()).usualMeasure());
+        return figure(item).map(Claim.Figure::measure).orElse(new FigureText(exercise.type()).usualMeasure());
     }
 
     /** Whether something stands there that can be compared. */
@@ -119,7 +117,11 @@ final class Agreement {
 
     double allowance(SheetItem item, double trimStep) {
         return switch (item.kind()) {
-            case MASS -> massHalfKg + MASS_STEPS * Candidates.massStepKg(exercise.type().geometry().units());
+            case MASS ->
+                massHalfKg
+                        + MASS_STEPS
+                                * Candidates.massStepKg(
+                                        exercise.type().geometry().units());
             case CG -> (CG_PERCENT_MAC + cgHalfPercentMac) * perPercentMac(item, measure(item));
             default -> TRIM_UNITS + trimStep / 5;
         };

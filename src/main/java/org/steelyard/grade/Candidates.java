@@ -120,7 +120,8 @@ final class Candidates {
                     Target.LINE,
                     index,
                     lines.get(other).armM(),
-                    lines.get(index).name() + " at the arm of " + lines.get(other).name());
+                    lines.get(index).name() + " at the arm of "
+                            + lines.get(other).name());
         }
     }
 
@@ -226,7 +227,8 @@ final class Candidates {
 
     private void moment(MassMoment state, int index, SheetItem item) {
         double stepKgM = massStepKg * lengthStepM(exercise.type().geometry().units());
-        double percentMacKgM = state.massKg() * exercise.type().geometry().chord().lengthM() / 100;
+        double percentMacKgM =
+                state.massKg() * exercise.type().geometry().chord().lengthM() / 100;
         for (double amount = stepKgM; amount <= MOST_PERCENT_MAC * percentMacKgM; amount *= 10) {
             if (amount >= LEAST_PERCENT_MAC * percentMacKgM) {
                 String what = "moment at " + item.phase().orElseThrow().label();
@@ -237,7 +239,9 @@ final class Candidates {
     }
 
     private static double lengthStepM(DisplayUnits units) {
-        return units.length() == LengthUnit.MM || units.length() == LengthUnit.CM ? 1 : units.length().toM(1);
+        return units.length() == LengthUnit.MM || units.length() == LengthUnit.CM
+                ? 1
+                : units.length().toM(1);
     }
 
     private void roundings(MassMoment zeroFuel) {
@@ -318,7 +322,8 @@ final class Candidates {
             "landing held against the take-off limit"
         };
         for (Exercise.LimitReading reading : Exercise.LimitReading.values()) {
-            if (reading != Exercise.LimitReading.RIGHT && exercise.reading(reading).isPresent()) {
+            if (reading != Exercise.LimitReading.RIGHT
+                    && exercise.reading(reading).isPresent()) {
                 method(SlipKind.WRONG_PHASE, Limits.VERDICTS + index(reading), 0, words[index(reading)]);
             }
         }

@@ -11,7 +11,15 @@ final class ClaimWords {
     private static final Set<String> IN =
             Set.of("in", "inlimits", "withinlimits", "inside", "within", "ok", "yes", "clean", "insidelimits");
     private static final Set<String> OUT = Set.of(
-            "out", "outoflimits", "outside", "outsidelimits", "no", "notok", "notinlimits", "breach", "breached",
+            "out",
+            "outoflimits",
+            "outside",
+            "outsidelimits",
+            "no",
+            "notok",
+            "notinlimits",
+            "breach",
+            "breached",
             "exceeded");
 
     private ClaimWords() {}
@@ -30,7 +38,10 @@ final class ClaimWords {
         if (folded.contains("zero") || folded.contains("zf")) {
             return Optional.of(LimitingMass.ZERO_FUEL);
         }
-        if (folded.contains("land") || folded.equals("lm") || folded.contains("mlm") || folded.equals("mlw")
+        if (folded.contains("land")
+                || folded.equals("lm")
+                || folded.contains("mlm")
+                || folded.equals("mlw")
                 || folded.equals("lw")) {
             return Optional.of(performance ? LimitingMass.LANDING_PERFORMANCE : LimitingMass.LANDING);
         }

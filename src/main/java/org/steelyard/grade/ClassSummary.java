@@ -162,7 +162,8 @@ public record ClassSummary(
     }
 
     private static SlipCount one(SlipKind kind, boolean certain, MarkedSheet sheet, String sentence) {
-        return new SlipCount(kind, certain ? 1 : 0, certain ? 0 : 1, sheet.sheet().student(), sentence);
+        return new SlipCount(
+                kind, certain ? 1 : 0, certain ? 0 : 1, sheet.sheet().student(), sentence);
     }
 
     private static SlipCount added(SlipCount one, SlipCount other) {

@@ -11,11 +11,11 @@ import org.steelyard.grade.Slip.Target;
 import org.steelyard.model.SheetItem;
 
 /**
- * Finds the slips that explain a sheet. Each candidate is worked through; it explains the sheet if every figure that was
- * entered is what comes out, within the rounding that the sheet shows, or follows from the student's own figures. What
- * explains the sheet is ranked by posterior odds: how closely the figures agree, times how common the slip is, shared out
- * among its variants. Explanations within a factor of {@value #TOO_CLOSE} of the best cannot be told apart from it. Pairs
- * are tried where no single slip explains the sheet.
+ * Finds the slips that explain a sheet. Each candidate is worked through; it explains the sheet if every figure that
+ * was entered is what comes out, within the rounding that the sheet shows, or follows from the student's own figures.
+ * What explains the sheet is ranked by posterior odds: how closely the figures agree, times how common the slip is,
+ * shared out among its variants. Explanations within a factor of {@value #TOO_CLOSE} of the best cannot be told apart
+ * from it. Pairs are tried where no single slip explains the sheet.
  */
 final class Diagnoser {
 
@@ -110,9 +110,7 @@ final class Diagnoser {
         for (Candidate one : candidates) {
             add(found, List.of(one.slip()), one.prior() + sheet.likelihood(one.working()));
         }
-        return found.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Diagnosis.Found(explanations(best(found)), false));
+        return found.isEmpty() ? Optional.empty() : Optional.of(new Diagnosis.Found(explanations(best(found)), false));
     }
 
     private static boolean isSameState(SheetItem one, SheetItem other) {
@@ -158,9 +156,8 @@ final class Diagnoser {
 
     private List<Explanation> explanations(List<Ranked> best) {
         double top = best.get(0).score();
-        double sum = best.stream()
-                .mapToDouble(one -> Math.exp(one.score() - top))
-                .sum();
+        double sum =
+                best.stream().mapToDouble(one -> Math.exp(one.score() - top)).sum();
         SlipText text = new SlipText(exercise);
         return best.stream()
                 .map(one -> new Explanation(

@@ -21,8 +21,8 @@ final class Digits {
         List<Double> swapped = new ArrayList<>();
         for (int i = 0; i + 1 < digits.length() && digits.length() < 16; i++) {
             if (digits.charAt(i) != digits.charAt(i + 1)) {
-                String other = digits.substring(0, i) + digits.charAt(i + 1) + digits.charAt(i)
-                        + digits.substring(i + 2);
+                String other =
+                        digits.substring(0, i) + digits.charAt(i + 1) + digits.charAt(i) + digits.substring(i + 2);
                 swapped.add(sign * Long.parseLong(other) * step);
             }
         }

@@ -189,8 +189,7 @@ public final class Exercise {
         return new Loading(
                 loading.origin(),
                 loading.flight(),
-                new Tail(
-                        loading.tail().registration(), other, loading.tail().basic()),
+                new Tail(loading.tail().registration(), other, loading.tail().basic()),
                 loading.setting(),
                 loading.crew(),
                 loading.load(),

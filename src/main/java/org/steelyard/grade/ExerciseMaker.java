@@ -89,7 +89,10 @@ public final class ExerciseMaker {
             case INSIDE -> plain(difficulty, loading, assessment.status() == Status.CLEAN);
             case MARGINAL -> plain(difficulty, loading, assessment.status() == Status.MARGINAL && isClose(assessment));
             case OUT_ZERO_FUEL, OUT_TAKEOFF, OUT_LANDING ->
-                plain(difficulty, loading, isOutsideOnlyFrom(difficulty.outsideAt().orElseThrow(), assessment));
+                plain(
+                        difficulty,
+                        loading,
+                        isOutsideOnlyFrom(difficulty.outsideAt().orElseThrow(), assessment));
             case LAST_MINUTE, FUEL_CHANGE ->
                 assessment.status() == Status.BREACHED ? Optional.empty() : changed(difficulty, loading);
             case LOAD_SHIFT -> shifted(loading, assessment);
@@ -164,7 +167,8 @@ public final class ExerciseMaker {
                     ? Optional.of(new MadeExercise(
                             difficulty,
                             loading,
-                            "Before departure " + text.mass(moreKg) + " of fuel are added, for holding: the fuel is then "
+                            "Before departure " + text.mass(moreKg)
+                                    + " of fuel are added, for holding: the fuel is then "
                                     + tanks(loading.type(), text, tanksKg) + ". Taxi and trip fuel stay as they are.",
                             asked,
                             Optional.empty()))
@@ -188,9 +192,12 @@ public final class ExerciseMaker {
         List<HoldLoad> holds = new ArrayList<>(load.holds());
         int zone = below(zones.size());
         int hold = below(holds.size());
-        int room = type.cabin().zones().get(zone).seats() - zones.get(zone).passengers().seated();
+        int room = type.cabin().zones().get(zone).seats()
+                - zones.get(zone).passengers().seated();
         int persons = Math.min(room, 1 + below(4));
-        double loadKg = stepKg * 10 * (1 + below(Math.max(2, (int) (type.holds().get(hold).maxKg() / stepKg / 40))));
+        double loadKg = stepKg
+                * 10
+                * (1 + below(Math.max(2, (int) (type.holds().get(hold).maxKg() / stepKg / 40))));
         if (persons < 1) {
             return Optional.empty();
         }

@@ -103,9 +103,10 @@ public final class KeyWorking {
         MeanChord chord = geometry.chord();
         lines.add("CG arm = " + text.momentNumber(state.momentKgM()) + " / " + text.massNumber(state.massKg()) + " = "
                 + text.fineArmNumber(state.armM()) + " " + text.armUnitName());
-        lines.add("% MAC  = (" + text.fineArmNumber(state.armM()) + " − " + text.armNumber(chord.leadingEdgeM()) + ") / "
-                + text.armNumber(chord.lengthM()) + " × 100 = "
-                + text.cg(chord.percentAt(state.armM()), CgMeasure.PERCENT_MAC));
+        lines.add(
+                "% MAC  = (" + text.fineArmNumber(state.armM()) + " − " + text.armNumber(chord.leadingEdgeM()) + ") / "
+                        + text.armNumber(chord.lengthM()) + " × 100 = "
+                        + text.cg(chord.percentAt(state.armM()), CgMeasure.PERCENT_MAC));
         double referenceM = geometry.index().referenceArmM();
         double divisor = geometry.index().divisorKgM();
         lines.add("index  = " + text.massNumber(state.massKg()) + " × (" + text.fineArmNumber(state.armM()) + " − "
@@ -189,14 +190,14 @@ public final class KeyWorking {
         for (LimitingMass limit : LimitingMass.values()) {
             double kg = takeoffKg[Limits.at(limit)];
             if (kg < Double.POSITIVE_INFINITY) {
-                String with =
-                        switch (limit) {
-                            case ZERO_FUEL -> plus(kg - takeoffFuelKg, takeoffFuelKg, "fuel at take-off", kg);
-                            case LANDING, LANDING_PERFORMANCE -> plus(kg - tripKg, tripKg, "trip fuel", kg);
-                            case RAMP -> text.massNumber(kg + taxiKg) + " − taxi fuel " + text.massNumber(taxiKg) + " = "
-                                    + text.massNumber(kg);
-                            case TAKEOFF, TAKEOFF_PERFORMANCE -> text.massNumber(kg);
-                        };
+                String with = switch (limit) {
+                    case ZERO_FUEL -> plus(kg - takeoffFuelKg, takeoffFuelKg, "fuel at take-off", kg);
+                    case LANDING, LANDING_PERFORMANCE -> plus(kg - tripKg, tripKg, "trip fuel", kg);
+                    case RAMP ->
+                        text.massNumber(kg + taxiKg) + " − taxi fuel " + text.massNumber(taxiKg) + " = "
+                                + text.massNumber(kg);
+                    case TAKEOFF, TAKEOFF_PERFORMANCE -> text.massNumber(kg);
+                };
                 lines.add(left(limit.label(), 36) + with);
             }
         }
@@ -206,8 +207,8 @@ public final class KeyWorking {
         lines.add("traffic load allowed = " + right(SheetItem.LIMITING_MASS) + " − fuel at take-off "
                 + text.massNumber(takeoffFuelKg) + " − dry operating mass " + text.massNumber(dryKg) + " = "
                 + right(SheetItem.TRAFFIC_LOAD));
-        lines.add("underload = " + right(SheetItem.TRAFFIC_LOAD) + " − traffic load " + text.massNumber(actualKg) + " = "
-                + right(SheetItem.UNDERLOAD));
+        lines.add("underload = " + right(SheetItem.TRAFFIC_LOAD) + " − traffic load " + text.massNumber(actualKg)
+                + " = " + right(SheetItem.UNDERLOAD));
         steps.add(new Step("What the limits allow", lines));
     }
 
@@ -236,7 +237,9 @@ public final class KeyWorking {
         for (int i = 1; i < points.size(); i++) {
             TrimPoint low = points.get(i - 1);
             TrimPoint high = points.get(i);
-            if (cg >= low.cgPercentMac() && cg <= high.cgPercentMac() && trim.trimUnits().isPresent()) {
+            if (cg >= low.cgPercentMac()
+                    && cg <= high.cgPercentMac()
+                    && trim.trimUnits().isPresent()) {
                 lines.add(String.format(
                         Locale.ROOT,
                         "%.3f + (%.2f − %.2f) / (%.2f − %.2f) × (%.3f − %.3f) = %.3f   (nose-up positive)",

@@ -36,7 +36,8 @@ public record LoadShift(int fromHold, int toHold, double massKg) {
         for (int from = 0; from < holds.size(); from++) {
             for (int to = 0; to < holds.size(); to++) {
                 Optional<LoadShift> one = from == to ? Optional.empty() : least(loading, policy, from, to);
-                if (one.isPresent() && best.map(b -> one.get().massKg() < b.massKg()).orElse(true)) {
+                if (one.isPresent()
+                        && best.map(b -> one.get().massKg() < b.massKg()).orElse(true)) {
                     best = one;
                 }
             }
@@ -105,7 +106,8 @@ public record LoadShift(int fromHold, int toHold, double massKg) {
     public String words(Loading loading) {
         Objects.requireNonNull(loading);
         FigureText text = new FigureText(loading.type());
-        return text.mass(massKg) + " from " + loading.type().holds().get(fromHold).name() + " to "
+        return text.mass(massKg) + " from "
+                + loading.type().holds().get(fromHold).name() + " to "
                 + loading.type().holds().get(toHold).name();
     }
 }

@@ -132,8 +132,7 @@ public final class Marker {
         }
 
         private boolean agrees(ItemRule rule, Answer answer) {
-            return agreement.isRight(rule.item(), answer, rule)
-                    || agreement.distance(rule.item(), answer) <= 1;
+            return agreement.isRight(rule.item(), answer, rule) || agreement.distance(rule.item(), answer) <= 1;
         }
 
         private String listed(List<SheetItem> items) {
@@ -145,9 +144,7 @@ public final class Marker {
             if (last > 3) {
                 return "masses and CGs";
             }
-            return last < 1
-                    ? words.get(0)
-                    : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+            return last < 1 ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
         }
 
         /** What is wrong by a slip that showed already in an earlier figure follows from it. */
@@ -216,12 +213,11 @@ public final class Marker {
 
         private MarkedItem item(ItemRule rule, Outcome outcome) {
             SheetItem item = rule.item();
-            double points =
-                    switch (outcome) {
-                        case RIGHT -> rule.points();
-                        case FOLLOWS -> rule.points() * scheme.followPercent() / 100;
-                        default -> 0;
-                    };
+            double points = switch (outcome) {
+                case RIGHT -> rule.points();
+                case FOLLOWS -> rule.points() * scheme.followPercent() / 100;
+                default -> 0;
+            };
             CgMeasure measure = agreement.measure(item);
             Answer right = exercise.right(item, measure).orElseThrow();
             return new MarkedItem(

@@ -83,8 +83,8 @@ final class OwnFigures {
             return Optional.empty();
         }
         double kg = massKg.orElse(right.get().massKg());
-        return Optional.of(
-                cg.map(figure -> state(kg, figure)).orElse(MassMoment.at(kg, right.get().armM())));
+        return Optional.of(cg.map(figure -> state(kg, figure))
+                .orElse(MassMoment.at(kg, right.get().armM())));
     }
 
     private MassMoment state(double massKg, Claim.Figure cg) {
@@ -122,7 +122,8 @@ final class OwnFigures {
             Optional<MassMoment> own = own(before);
             List<SheetItem> from = from(before, cg);
             if (own.isPresent() && !from.isEmpty()) {
-                MassMoment state = own.get().plus(right.get()).minus(right(before).orElseThrow());
+                MassMoment state =
+                        own.get().plus(right.get()).minus(right(before).orElseThrow());
                 routes.add(new Route(number(item, state), from));
             }
         }
@@ -177,9 +178,8 @@ final class OwnFigures {
     }
 
     private double limitKg() {
-        return exercise.right().answer(SheetItem.LIMITING_MASS, CgMeasure.ARM)
-                        .orElseThrow()
-                instanceof Answer.Number number
+        return exercise.right().answer(SheetItem.LIMITING_MASS, CgMeasure.ARM).orElseThrow()
+                        instanceof Answer.Number number
                 ? number.value()
                 : 0;
     }
@@ -198,8 +198,7 @@ final class OwnFigures {
         Optional<Double> limit = value(SheetItem.LIMITING_MASS);
         Optional<Double> takeoff = value(SheetItem.TAKEOFF_MASS);
         traffic.ifPresent(kg -> routes.add(route(kg - actualKg, SheetItem.TRAFFIC_LOAD)));
-        zeroFuel.ifPresent(
-                kg -> routes.add(route(allowedKg - actualKg + zeroFuelKg - kg, SheetItem.ZERO_FUEL_MASS)));
+        zeroFuel.ifPresent(kg -> routes.add(route(allowedKg - actualKg + zeroFuelKg - kg, SheetItem.ZERO_FUEL_MASS)));
         if (traffic.isPresent() && zeroFuel.isPresent()) {
             routes.add(route(
                     traffic.get() - actualKg + zeroFuelKg - zeroFuel.get(),
@@ -209,8 +208,7 @@ final class OwnFigures {
         limit.ifPresent(kg -> routes.add(route(kg - takeoffKg, SheetItem.LIMITING_MASS)));
         takeoff.ifPresent(kg -> routes.add(route(limitKg() - kg, SheetItem.TAKEOFF_MASS)));
         if (limit.isPresent() && takeoff.isPresent()) {
-            routes.add(
-                    route(limit.get() - takeoff.get(), SheetItem.LIMITING_MASS, SheetItem.TAKEOFF_MASS));
+            routes.add(route(limit.get() - takeoff.get(), SheetItem.LIMITING_MASS, SheetItem.TAKEOFF_MASS));
         }
         return routes;
     }
@@ -232,7 +230,8 @@ final class OwnFigures {
         }
         double cg = exercise.type().geometry().chord().percentAt(own.get().armM());
         return TrimReading.read(scale.get(), cg, own.get().massKg(), false)
-                .map(units -> List.of(new Route(new Answer.Number(units, scale.get().stepUnits()), from)))
+                .map(units ->
+                        List.of(new Route(new Answer.Number(units, scale.get().stepUnits()), from)))
                 .orElse(List.of());
     }
 

@@ -99,7 +99,9 @@ public final class SampleStudent {
                 continue;
             }
             if (here.get() instanceof Answer.Number number && there.get() instanceof Answer.Number without) {
-                double halfStep = Math.max(number.step(), agreement.figure(item).map(Claim.Figure::halfStep).orElse(0.0));
+                double halfStep = Math.max(
+                        number.step(),
+                        agreement.figure(item).map(Claim.Figure::halfStep).orElse(0.0));
                 double room = agreed * (2 * agreement.allowance(item, number.step()) + 2 * halfStep);
                 if (Math.abs(number.value() - without.value()) > room) {
                     return true;
@@ -132,7 +134,8 @@ public final class SampleStudent {
         double stepKg = Candidates.massStepKg(exercise.type().geometry().units());
         boolean whole = Math.abs(massKg / stepKg - Math.rint(massKg / stepKg)) < 1e-6;
         double written = Math.rint((massKg + (whole ? 0 : noise(MASS_NOISE_STEPS * stepKg))) / stepKg) * stepKg;
-        String shown = FigureText.fixed(unit.fromKg(written), unit == MassUnit.TONNE ? 3 : 0).replace(",", "");
+        String shown = FigureText.fixed(unit.fromKg(written), unit == MassUnit.TONNE ? 3 : 0)
+                .replace(",", "");
         return new Claim.Figure(written, stepKg / 2, CgMeasure.PERCENT_MAC, shown + " " + unit.symbol());
     }
 
@@ -144,12 +147,11 @@ public final class SampleStudent {
         int decimals = habits.cgDecimals() + (habits.measure() == CgMeasure.ARM ? armDecimals(length) : 0);
         double step = Math.pow(10, -decimals);
         double written = Math.rint(noisy / unit / step) * step;
-        String name =
-                switch (habits.measure()) {
-                    case PERCENT_MAC -> "% MAC";
-                    case ARM -> length.symbol();
-                    case INDEX -> "index";
-                };
+        String name = switch (habits.measure()) {
+            case PERCENT_MAC -> "% MAC";
+            case ARM -> length.symbol();
+            case INDEX -> "index";
+        };
         String shown = FigureText.fixed(written, Math.max(0, decimals)).replace(",", "") + " " + name;
         return new Claim.Figure(written * unit, step * unit / 2, habits.measure(), shown);
     }

@@ -23,10 +23,12 @@ final class SlipText {
 
     String sentence(Slip slip) {
         return switch (slip.kind()) {
-            case POUNDS -> figure(slip) + " seems to have been turned into pounds, or written in them, where "
-                    + "kilograms belong: divide pounds by 2.2046, once, and write the unit beside each figure.";
-            case KILOGRAMS -> figure(slip) + " was in kilograms already, but seems to have been taken for pounds and "
-                    + "multiplied by 0.4536: look at the unit before converting.";
+            case POUNDS ->
+                figure(slip) + " seems to have been turned into pounds, or written in them, where "
+                        + "kilograms belong: divide pounds by 2.2046, once, and write the unit beside each figure.";
+            case KILOGRAMS ->
+                figure(slip) + " was in kilograms already, but seems to have been taken for pounds and "
+                        + "multiplied by 0.4536: look at the unit before converting.";
             case VOLUME -> volume(slip);
             case NEIGHBOURS_ARM -> neighbour(slip);
             case CREW_LEFT_OUT -> leftOut(slip) + " The dry operating mass holds the crew.";
@@ -37,40 +39,56 @@ final class SlipText {
             case DIGITS_SWAPPED -> digits(slip);
             case ARITHMETIC -> arithmetic(slip);
             case ROUNDED_EARLY -> rounded(slip);
-            case TAXI_NOT_OFF -> "The taxi fuel of " + text.mass(fuel().taxiKg()) + " seems not to have been taken off: "
-                    + states(Phase.RAMP, fuel().taxiKg(), Phase.TAKEOFF);
-            case TAXI_TWICE -> "The taxi fuel of " + text.mass(fuel().taxiKg()) + " seems to have been taken off twice; "
-                    + "once is right: " + states(Phase.RAMP, fuel().taxiKg(), Phase.TAKEOFF);
-            case TRIP_OFF_RAMP -> "The trip fuel seems to have been taken off the ramp mass; the taxi fuel is gone by "
-                    + "then, so it comes off the take-off mass: " + states(Phase.TAKEOFF, fuel().tripKg(), Phase.LANDING);
-            case RAMP_FOR_TAKEOFF -> "The ramp state seems to stand in the place of the take-off state: "
-                    + states(Phase.RAMP, fuel().taxiKg(), Phase.TAKEOFF);
-            case ZERO_FUEL_CG_FOR_TRIM -> "The trim seems to have been read at the zero-fuel CG of " + cg(Phase.ZERO_FUEL)
-                    + "; the stabilizer is set for the take-off CG of " + cg(Phase.TAKEOFF) + ", which gives "
-                    + rightTrim() + ".";
-            case WRONG_FLAP -> "The trim seems to have been read on the scale for flaps " + slip.what()
-                    + "; this take-off is with flaps " + exercise.loading().setting().flaps() + ", whose scale gives "
-                    + rightTrim() + ".";
-            case SCALE_WRONG_WAY -> "The trim scale seems to have been read in the wrong direction between two marks: the "
-                    + "farther aft the CG, the less nose-up the trim. At " + cg(Phase.TAKEOFF) + " it gives "
-                    + rightTrim() + ".";
-            case TRIM_SIGN -> "The amount of trim is right, but nose up and nose down are exchanged: a forward CG needs "
-                    + "nose-up trim, an aft CG less of it. At " + cg(Phase.TAKEOFF) + " the scale gives " + rightTrim()
-                    + ".";
+            case TAXI_NOT_OFF ->
+                "The taxi fuel of " + text.mass(fuel().taxiKg()) + " seems not to have been taken off: "
+                        + states(Phase.RAMP, fuel().taxiKg(), Phase.TAKEOFF);
+            case TAXI_TWICE ->
+                "The taxi fuel of " + text.mass(fuel().taxiKg()) + " seems to have been taken off twice; "
+                        + "once is right: " + states(Phase.RAMP, fuel().taxiKg(), Phase.TAKEOFF);
+            case TRIP_OFF_RAMP ->
+                "The trip fuel seems to have been taken off the ramp mass; the taxi fuel is gone by "
+                        + "then, so it comes off the take-off mass: "
+                        + states(Phase.TAKEOFF, fuel().tripKg(), Phase.LANDING);
+            case RAMP_FOR_TAKEOFF ->
+                "The ramp state seems to stand in the place of the take-off state: "
+                        + states(Phase.RAMP, fuel().taxiKg(), Phase.TAKEOFF);
+            case ZERO_FUEL_CG_FOR_TRIM ->
+                "The trim seems to have been read at the zero-fuel CG of " + cg(Phase.ZERO_FUEL)
+                        + "; the stabilizer is set for the take-off CG of " + cg(Phase.TAKEOFF) + ", which gives "
+                        + rightTrim() + ".";
+            case WRONG_FLAP ->
+                "The trim seems to have been read on the scale for flaps " + slip.what()
+                        + "; this take-off is with flaps "
+                        + exercise.loading().setting().flaps() + ", whose scale gives "
+                        + rightTrim() + ".";
+            case SCALE_WRONG_WAY ->
+                "The trim scale seems to have been read in the wrong direction between two marks: the "
+                        + "farther aft the CG, the less nose-up the trim. At " + cg(Phase.TAKEOFF) + " it gives "
+                        + rightTrim() + ".";
+            case TRIM_SIGN ->
+                "The amount of trim is right, but nose up and nose down are exchanged: a forward CG needs "
+                        + "nose-up trim, an aft CG less of it. At " + cg(Phase.TAKEOFF) + " the scale gives "
+                        + rightTrim()
+                        + ".";
             case LEMAC_OR_MAC -> chord(slip);
-            case DATUM_FOR_LEMAC -> "The % MAC seems to have been counted from the datum: take the arm of LEMAC, "
-                    + text.arm(given().leadingEdgeM()) + ", off the arm of the CG before dividing by the MAC. "
-                    + percentWorking();
-            case INDEX_CONSTANT -> "The constant of " + FigureText.points(
-                            exercise.type().geometry().index().constant())
-                    + " seems to be missing from the index: index = mass × (arm − reference arm) / divisor + constant.";
+            case DATUM_FOR_LEMAC ->
+                "The % MAC seems to have been counted from the datum: take the arm of LEMAC, "
+                        + text.arm(given().leadingEdgeM()) + ", off the arm of the CG before dividing by the MAC. "
+                        + percentWorking();
+            case INDEX_CONSTANT ->
+                "The constant of "
+                        + FigureText.points(exercise.type().geometry().index().constant())
+                        + " seems to be missing from the index: index = mass × (arm − reference arm) / divisor + constant.";
             case WRONG_PHASE -> wrongPhase(slip);
-            case LIMIT_LEFT_OUT -> "The " + slip.what() + " seems not to have been looked at: each limit gives a take-off "
-                    + "mass, and the least of them counts, here " + right(SheetItem.LIMITING_MASS) + ", set by the "
-                    + right(SheetItem.LIMITED_BY) + ".";
-            case ENVELOPE_MISREAD -> "The figures are right, but the verdict is not: this loading is "
-                    + right(SheetItem.VERDICT) + ". Enter each mass with its CG in the envelope of its own phase, and "
-                    + "look at every limit of mass.";
+            case LIMIT_LEFT_OUT ->
+                "The " + slip.what() + " seems not to have been looked at: each limit gives a take-off "
+                        + "mass, and the least of them counts, here " + right(SheetItem.LIMITING_MASS) + ", set by the "
+                        + right(SheetItem.LIMITED_BY) + ".";
+            case ENVELOPE_MISREAD ->
+                "The figures are right, but the verdict is not: this loading is "
+                        + right(SheetItem.VERDICT)
+                        + ". Enter each mass with its CG in the envelope of its own phase, and "
+                        + "look at every limit of mass.";
         };
     }
 
@@ -119,7 +137,8 @@ final class SlipText {
     /** The figure that a slip befell, with its amount. */
     private String figure(Slip slip) {
         return switch (slip.target()) {
-            case LINE -> "The mass of " + line(slip).name() + ", " + text.mass(line(slip).massKg()) + ",";
+            case LINE ->
+                "The mass of " + line(slip).name() + ", " + text.mass(line(slip).massKg()) + ",";
             case ZONES -> "The mass of the passengers, " + text.mass(sum(Line.Kind.ZONE)) + " in all,";
             case HOLDS -> "The load of the holds, " + text.mass(sum(Line.Kind.HOLD)) + " in all,";
             case FUEL -> "The ramp fuel of " + text.mass(rampKg());
@@ -145,7 +164,11 @@ final class SlipText {
     }
 
     private double rampKg() {
-        return exercise.balance().fuel().map(FuelBalance::rampKg).map(tanks -> tanks.sum()).orElse(0.0);
+        return exercise.balance()
+                .fuel()
+                .map(FuelBalance::rampKg)
+                .map(tanks -> tanks.sum())
+                .orElse(0.0);
     }
 
     private String volume(Slip slip) {
@@ -191,19 +214,18 @@ final class SlipText {
             return "Two digits of the " + item(slip).label() + " seem to be swapped; it is " + right(item(slip))
                     + ". Read each figure back after writing it.";
         }
-        return figure(slip) + " seems to have been copied with two digits swapped, as " + text.mass(given(slip) + slip.amount())
-                + ". Read each figure back after copying it.";
+        return figure(slip) + " seems to have been copied with two digits swapped, as "
+                + text.mass(given(slip) + slip.amount()) + ". Read each figure back after copying it.";
     }
 
     private double given(Slip slip) {
         double stepKg = Candidates.massStepKg(exercise.type().geometry().units());
-        double massKg =
-                switch (slip.target()) {
-                    case LINE -> line(slip).massKg();
-                    case FUEL -> rampKg();
-                    case TAXI -> fuel().taxiKg();
-                    default -> fuel().tripKg();
-                };
+        double massKg = switch (slip.target()) {
+            case LINE -> line(slip).massKg();
+            case FUEL -> rampKg();
+            case TAXI -> fuel().taxiKg();
+            default -> fuel().tripKg();
+        };
         return Math.rint(massKg / stepKg) * stepKg;
     }
 
@@ -221,13 +243,17 @@ final class SlipText {
 
     private String rounded(Slip slip) {
         return switch (slip.index()) {
-            case Candidates.ROUND_MASS -> "The zero-fuel mass seems to have been rounded to "
-                    + text.mass(slip.amount()) + " before going on: keep every digit to the end, and round the result "
-                    + "alone.";
-            case Candidates.ROUND_ARM -> "The zero-fuel CG seems to have been rounded to " + text.arm(slip.amount())
-                    + " before going on: add up moments and divide once, at the end.";
-            default -> "The take-off CG seems to have been rounded to a whole % MAC before reading the scale: read it at "
-                    + cg(Phase.TAKEOFF) + ", which gives " + rightTrim() + ".";
+            case Candidates.ROUND_MASS ->
+                "The zero-fuel mass seems to have been rounded to "
+                        + text.mass(slip.amount())
+                        + " before going on: keep every digit to the end, and round the result "
+                        + "alone.";
+            case Candidates.ROUND_ARM ->
+                "The zero-fuel CG seems to have been rounded to " + text.arm(slip.amount())
+                        + " before going on: add up moments and divide once, at the end.";
+            default ->
+                "The take-off CG seems to have been rounded to a whole % MAC before reading the scale: read it at "
+                        + cg(Phase.TAKEOFF) + ", which gives " + rightTrim() + ".";
         };
     }
 
@@ -246,23 +272,23 @@ final class SlipText {
         Phase phase = Phase.TAKEOFF;
         double armM = state(phase).armM();
         return "(" + text.armNumber(armM) + " − " + text.armNumber(given().leadingEdgeM()) + ") / "
-                + text.armNumber(given().lengthM()) + " × 100 = " + text.cg(given().percentAt(armM), CgMeasure.PERCENT_MAC)
+                + text.armNumber(given().lengthM()) + " × 100 = "
+                + text.cg(given().percentAt(armM), CgMeasure.PERCENT_MAC)
                 + " at " + phase.label() + ".";
     }
 
     private String wrongPhase(Slip slip) {
-        Optional<String> rule =
-                switch (slip.index()) {
-                    case Limits.LANDING_WITHOUT_TRIP -> Optional.of(
-                            "the trip fuel is burnt before landing, so it is added to the maximum landing mass");
-                    case Limits.ZERO_FUEL_WITHOUT_FUEL -> Optional.of(
-                            "the fuel at take-off is added to the maximum zero-fuel mass");
-                    case Limits.RAMP_FOR_TAKEOFF -> Optional.of(
-                            "the maximum ramp mass holds before taxi; at take-off the maximum take-off mass does");
-                    case Limits.LANDING_FOR_TAKEOFF -> Optional.of(
-                            "the maximum landing mass holds at landing, with the trip fuel burnt");
-                    default -> Optional.empty();
-                };
+        Optional<String> rule = switch (slip.index()) {
+            case Limits.LANDING_WITHOUT_TRIP ->
+                Optional.of("the trip fuel is burnt before landing, so it is added to the maximum landing mass");
+            case Limits.ZERO_FUEL_WITHOUT_FUEL ->
+                Optional.of("the fuel at take-off is added to the maximum zero-fuel mass");
+            case Limits.RAMP_FOR_TAKEOFF ->
+                Optional.of("the maximum ramp mass holds before taxi; at take-off the maximum take-off mass does");
+            case Limits.LANDING_FOR_TAKEOFF ->
+                Optional.of("the maximum landing mass holds at landing, with the trip fuel burnt");
+            default -> Optional.empty();
+        };
         if (rule.isEmpty()) {
             return capital(slip.what()) + ", it seems: each state has limits of its own. This loading is "
                     + right(SheetItem.VERDICT) + ".";

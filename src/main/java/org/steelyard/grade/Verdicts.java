@@ -17,8 +17,7 @@ final class Verdicts {
     static boolean inLimits(Exercise exercise, LimitReading reading, Balance balance) {
         Optional<Loading> loading = exercise.reading(reading);
         Loading held = loading.orElse(exercise.loading());
-        for (Finding finding :
-                Checker.check(held, balance, exercise.policy()).findings()) {
+        for (Finding finding : Checker.check(held, balance, exercise.policy()).findings()) {
             if (finding.severity() == Severity.BREACH && finding.code() != FindingCode.TRIM_RECORDED) {
                 return false;
             }

@@ -52,8 +52,7 @@ final class Working {
         return switch (item.kind()) {
             case MASS -> massKg(item).map(kg -> new Answer.Number(written(item, kg), 0));
             case CG ->
-                state(item.phase().orElseThrow())
-                        .map(state -> new Answer.Number(written(item, cg(state, measure)), 0));
+                state(item.phase().orElseThrow()).map(state -> new Answer.Number(written(item, cg(state, measure)), 0));
             case LIMIT -> allowed().map(limits -> new Answer.Limit(limits.limitedBy()));
             case TRIM -> trim();
             case VERDICT -> Optional.of(new Answer.Verdict(inLimits()));
@@ -202,8 +201,7 @@ final class Working {
         Balance flown = flown(fuel());
         MassMoment ramp = summed(flown.ramp().orElseThrow(), SheetItem.RAMP_MASS, SheetItem.RAMP_CG);
         MassMoment rampSlip = ramp.minus(flown.ramp().get());
-        MassMoment takeoff =
-                summed(flown.takeoff().plus(rampSlip), SheetItem.TAKEOFF_MASS, SheetItem.TAKEOFF_CG);
+        MassMoment takeoff = summed(flown.takeoff().plus(rampSlip), SheetItem.TAKEOFF_MASS, SheetItem.TAKEOFF_CG);
         MassMoment takeoffSlip = takeoff.minus(flown.takeoff());
         MassMoment landing = flown.landing().orElseThrow();
         if (has(SlipKind.TRIP_OFF_RAMP)) {
@@ -287,9 +285,7 @@ final class Working {
 
     private IndexFormula index() {
         IndexFormula right = exercise.type().geometry().index();
-        return has(SlipKind.INDEX_CONSTANT)
-                ? new IndexFormula(right.referenceArmM(), right.divisorKgM(), 0)
-                : right;
+        return has(SlipKind.INDEX_CONSTANT) ? new IndexFormula(right.referenceArmM(), right.divisorKgM(), 0) : right;
     }
 
     private Optional<Answer> trim() {
@@ -404,8 +400,6 @@ final class Working {
     private MassMoment read(MassMoment state) {
         MeanChord right = exercise.type().geometry().chord();
         MeanChord taken = chord();
-        return taken.equals(right)
-                ? state
-                : MassMoment.at(state.massKg(), right.armAt(taken.percentAt(state.armM())));
+        return taken.equals(right) ? state : MassMoment.at(state.massKg(), right.armAt(taken.percentAt(state.armM())));
     }
 }

@@ -52,14 +52,14 @@ public sealed interface Claim permits Claim.Figure, Claim.Words, Claim.Unreadabl
      * Something that is no figure.
      *
      * @param shown as entered
-     * @param reason why it cannot be taken
+     * @param expected what would be accepted
      */
-    record Unreadable(String shown, String reason) implements Claim {
+    record Unreadable(String shown, String expected) implements Claim {
 
         /** Checks the text. */
         public Unreadable {
             Require.text("claimed text", shown);
-            Require.text("reason", reason);
+            Require.text("expected", expected);
         }
     }
 }

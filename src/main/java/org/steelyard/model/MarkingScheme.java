@@ -15,8 +15,8 @@ import java.util.Optional;
 public record MarkingScheme(String name, double passPercent, double followPercent, List<ItemRule> items) {
 
     /**
-     * How one item is marked. A figure is right if it lies within {@code max(within, sharePercent of the right
-     * figure)} and, beyond that, half of its own last place but at most {@code rounding}.
+     * How one item is marked. A figure is right if it lies within {@code max(within, sharePercent of the right figure)}
+     * and, beyond that, half of its own last place but at most {@code rounding}.
      *
      * @param item which
      * @param points points for the right figure, more than zero
@@ -49,8 +49,7 @@ public record MarkingScheme(String name, double passPercent, double followPercen
                 .sorted(java.util.Comparator.comparing(ItemRule::item))
                 .toList();
         Require.that(!items.isEmpty(), "a marking scheme needs at least one item");
-        Require.that(
-                items.stream().map(ItemRule::item).distinct().count() == items.size(), "each item is marked once");
+        Require.that(items.stream().map(ItemRule::item).distinct().count() == items.size(), "each item is marked once");
     }
 
     /**

@@ -12,7 +12,9 @@ import org.steelyard.model.ColumnUnit;
 import org.steelyard.model.LengthUnit;
 import org.steelyard.model.SheetItem;
 
-/** Reads a student's figures. What is no figure is kept as it stands, with the reason: it costs marks, not the sheet. */
+/**
+ * Reads a student's figures. What is no figure is kept as it stands, with the reason: it costs marks, not the sheet.
+ */
 final class ClaimCells {
 
     private static final double MOST = 1e7;
@@ -48,7 +50,7 @@ final class ClaimCells {
         double value = Numbers.parse(bare, decimal, true);
         if (Double.isNaN(value) || Math.abs(value) > MOST) {
             return new Claim.Unreadable(
-                    text, "not a number: expected digits as " + (decimal == ',' ? "63587,5" : "63587.5"));
+                    text, "a number as " + (decimal == ',' ? "63587,5" : "63587.5") + ", without thousands separators");
         }
         double factor = factor(item, unit);
         String shown = bare + " " + unit.symbol();
@@ -99,7 +101,7 @@ final class ClaimCells {
         String number = words ? Blanks.strip(text.substring(0, text.length() - 2)) : text;
         double units = words ? TrimText.parse(text, decimal) : Numbers.parse(text, decimal, true);
         if (Double.isNaN(units) || Math.abs(units) > MOST) {
-            return new Claim.Unreadable(text, "not a trim setting: expected a number, or one with UP or DN as 0.2 UP");
+            return new Claim.Unreadable(text, "a trim setting: a number, or one with UP or DN as 0.2 UP");
         }
         boolean turned = !words && unit == ColumnUnit.NOSE_DOWN && units != 0;
         return new Claim.Figure(turned ? -units : units, halfStep(number, decimal), CgMeasure.PERCENT_MAC, text);

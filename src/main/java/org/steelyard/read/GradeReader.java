@@ -21,9 +21,10 @@ import org.steelyard.model.StudentSheet;
  * Reads students' sheets and exercises.
  *
  * <ul>
- *   <li>A table (CSV or XLSX) holds a sheet in each row, the student's figures in columns of the fields {@code
- *       claimed-…}. The loading stands in the same row, or the row names an exercise in the column of {@code flight}. A
- *       column without the unit in a heading map has plain headings, as {@code claimed-takeoff-mass (kg)}.
+ *   <li>A table (CSV or XLSX) holds a sheet in each row, the student's figures in columns of the fields
+ *       {@code claimed-…}. The loading stands in the same row, or the row names an exercise in the column of
+ *       {@code flight}. A column without the unit in a heading map has plain headings, as {@code claimed-takeoff-mass
+ *       (kg)}.
  *   <li>A workbook that holds the blank sheet, filled in, is one sheet ({@link SheetReader}).
  *   <li>Exercises are a table of loadings; their names are in the column of {@code flight}.
  * </ul>
@@ -56,7 +57,9 @@ public final class GradeReader {
             throws SeasonUnreadableException {
         GradeReader reader = new GradeReader(tails, options);
         for (Path file : SeasonFolder.list(path).files()) {
-            boolean out = file.toAbsolutePath().normalize().equals(leaveOut.toAbsolutePath().normalize());
+            boolean out = file.toAbsolutePath()
+                    .normalize()
+                    .equals(leaveOut.toAbsolutePath().normalize());
             if (!out) {
                 reader.file(file);
             }
@@ -98,7 +101,7 @@ public final class GradeReader {
                         ProblemCode.NOT_A_NUMBER,
                         "the figure of " + sheet.student() + " cannot be read",
                         unreadable.shown(),
-                        unreadable.reason()));
+                        unreadable.expected()));
             }
         });
     }
@@ -156,7 +159,10 @@ public final class GradeReader {
         Binding binding = parser.binding();
         Origin origin = new Origin(source.name(), "", row.number());
         StudentSheet sheet = new StudentSheet(
-                origin, text(binding, row, Field.STUDENT), text(binding, row, Field.FLIGHT), ClaimCells.of(binding, row));
+                origin,
+                text(binding, row, Field.STUDENT),
+                text(binding, row, Field.FLIGHT),
+                ClaimCells.of(binding, row));
         if (!binding.columns().has(Slot.TAIL)) {
             add(sheet, Optional.empty());
             return;

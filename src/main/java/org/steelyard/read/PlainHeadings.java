@@ -13,9 +13,9 @@ import org.steelyard.model.Field;
 import org.steelyard.model.PassengerCategory;
 
 /**
- * Headings that say themselves what they mean, so that no heading map is needed: a field, with a zone, hold or tank and a
- * passenger category behind points, and the unit in brackets, as {@code hold-mass.1 (kg)}, {@code passengers.A.child},
- * {@code claimed-takeoff-cg (% MAC)}.
+ * Headings that say themselves what they mean, so that no heading map is needed: a field, with a zone, hold or tank and
+ * a passenger category behind points, and the unit in brackets, as {@code hold-mass.1 (kg)},
+ * {@code passengers.A.child}, {@code claimed-takeoff-cg (% MAC)}.
  */
 final class PlainHeadings {
 
@@ -34,8 +34,8 @@ final class PlainHeadings {
             }
             rules.add(rule.get());
         }
-        return Optional.of(new ColumnMap(
-                MAP, List.of(), "", Optional.of(','), false, ColumnMap.UnknownColumns.KEEP, rules));
+        return Optional.of(
+                new ColumnMap(MAP, List.of(), "", Optional.of(','), false, ColumnMap.UnknownColumns.KEEP, rules));
     }
 
     private static Optional<ColumnRule> rule(String heading) {

@@ -21,8 +21,8 @@ import org.steelyard.model.StudentSheet;
 
 /**
  * Reads a blank sheet that a student has filled in, by the labels of {@link SheetForm}: the name and the exercise stand
- * to the right of their labels; a figure stands in the row of its label below the heading of figures, and its unit below
- * the heading of units.
+ * to the right of their labels; a figure stands in the row of its label below the heading of figures, and its unit
+ * below the heading of units.
  */
 final class SheetReader {
 
@@ -41,7 +41,8 @@ final class SheetReader {
         try (XlsxFile workbook = XlsxFile.open(file)) {
             for (XlsxSheet sheet : workbook.sheets()) {
                 List<RawRow> rows = sheet.hidden() ? List.of() : rows(sheet);
-                Optional<StudentSheet> found = new SheetReader(file, rows).sheet(sheet.name().sheet());
+                Optional<StudentSheet> found =
+                        new SheetReader(file, rows).sheet(sheet.name().sheet());
                 if (found.isPresent()) {
                     return found;
                 }
@@ -68,8 +69,7 @@ final class SheetReader {
 
     /** Sheets read the same under every map. */
     private static ColumnMap anyMap() {
-        ColumnRule rule =
-                new ColumnRule("any", Field.IGNORED, "", PassengerCategory.ADULT, ColumnUnit.NONE, "", false);
+        ColumnRule rule = new ColumnRule("any", Field.IGNORED, "", PassengerCategory.ADULT, ColumnUnit.NONE, "", false);
         return new ColumnMap(
                 "sheet", List.of(), "", Optional.empty(), false, ColumnMap.UnknownColumns.LEAVE_OUT, List.of(rule));
     }
@@ -133,7 +133,7 @@ final class SheetReader {
     private static Claim claim(SheetItem item, String text, String symbol, boolean stored) {
         Optional<ColumnUnit> unit = ClaimCells.unit(item, symbol);
         if (unit.isEmpty() && (item.kind() == SheetItem.Kind.MASS || item.kind() == SheetItem.Kind.CG)) {
-            return new Claim.Unreadable(text, "its unit '" + symbol + "' is none of this figure");
+            return new Claim.Unreadable(text, "a unit of the figure beside it, not '" + symbol + "'");
         }
         boolean comma = !stored && text.matches("[+-]?[0-9]+,[0-9]{1,2}.*");
         ColumnUnit known = unit.orElse(item.kind() == SheetItem.Kind.TRIM ? ColumnUnit.NOSE_UP : ColumnUnit.NONE);

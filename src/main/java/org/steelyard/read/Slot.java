@@ -187,8 +187,7 @@ enum Slot {
                     CLAIMED_TRAFFIC_LOAD,
                     CLAIMED_UNDERLOAD,
                     CLAIMED_TRIM,
-                    CLAIMED_VERDICT ->
-                EXTRA;
+                    CLAIMED_VERDICT -> EXTRA;
         };
     }
 }

@@ -28,11 +28,8 @@ final class ExerciseBook {
     private static final int END = 4;
     private static final int CHARS_OF_A_LINE = 92;
     private static final List<String> VERDICTS = List.of("in limits", "out of limits");
-    private static final List<String> LIMITS = List.of(
-            "maximum zero-fuel mass",
-            "maximum take-off mass",
-            "maximum landing mass",
-            "maximum ramp mass");
+    private static final List<String> LIMITS =
+            List.of("maximum zero-fuel mass", "maximum take-off mass", "maximum landing mass", "maximum ramp mass");
 
     private final SmallBook book;
     private final WorkbookStyles styles;
@@ -53,8 +50,7 @@ final class ExerciseBook {
     }
 
     /** Writes the sheet; blank for a student without a name and without claims. */
-    static void write(
-            ExerciseText text, CgMeasure measure, String student, Map<SheetItem, Claim> claims, Path file)
+    static void write(ExerciseText text, CgMeasure measure, String student, Map<SheetItem, Claim> claims, Path file)
             throws IOException {
         try (SmallBook book = new SmallBook("Load sheet: " + text.name())) {
             ExerciseBook sheet = new ExerciseBook(book, text, student, claims);
@@ -94,9 +90,7 @@ final class ExerciseBook {
         SheetGrid grid = book.sheet("Load sheet");
         grid.widths(27, 25, 16, 16, 18);
         grid.row(30).label("Load sheet", styles.title);
-        grid.row(20)
-                .label(SheetForm.STUDENT, styles.text.plain())
-                .label(student, openLeft);
+        grid.row(20).label(SheetForm.STUDENT, styles.text.plain()).label(student, openLeft);
         grid.join(1, 2);
         grid.row(20).label(SheetForm.EXERCISE, styles.text.plain()).data(text.name(), text(styles.total));
         grid.join(1, 2);
@@ -139,7 +133,8 @@ final class ExerciseBook {
     private void section(SheetGrid grid, String title) {
         grid.gap(5);
         boolean tall = title.length() > CHARS_OF_A_LINE - 10;
-        grid.row(tall ? 14f * (1 + title.length() / (CHARS_OF_A_LINE - 10)) : 20).label(title, wrapped());
+        grid.row(tall ? 14f * (1 + title.length() / (CHARS_OF_A_LINE - 10)) : 20)
+                .label(title, wrapped());
         grid.join(0, END);
     }
 

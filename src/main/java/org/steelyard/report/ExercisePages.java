@@ -98,11 +98,12 @@ final class ExercisePages {
         if (!text.task().isEmpty()) {
             html.element("p", text.task(), "class", "change");
         }
-        made.shift().ifPresent(shift -> html.open("p")
-                .text("Least load to move: ")
-                .element("strong", shift.words(made.given()))
-                .text(".")
-                .close());
+        made.shift()
+                .ifPresent(shift -> html.open("p")
+                        .text("Least load to move: ")
+                        .element("strong", shift.words(made.given()))
+                        .text(".")
+                        .close());
         answers(html, asked, text);
         for (KeyWorking.Step step : KeyWorking.of(asked)) {
             html.element("h2", step.title());

@@ -71,7 +71,8 @@ final class ExerciseText {
     String facts() {
         Loading loading = made.given();
         String flaps = loading.setting().flaps();
-        return loading.tail().registration() + ", " + type.name() + (flaps.isBlank() ? "" : "; take-off flaps " + flaps);
+        return loading.tail().registration() + ", " + type.name()
+                + (flaps.isBlank() ? "" : "; take-off flaps " + flaps);
     }
 
     /** Load by line, with room for the student's masses and moments. */
@@ -80,13 +81,12 @@ final class ExerciseText {
         int zone = 0;
         int hold = 0;
         for (Line line : given.lines()) {
-            String what =
-                    switch (line.kind()) {
-                        case BASIC, PANTRY, STATE -> text.mass(line.massKg());
-                        case CREW -> crew(line);
-                        case ZONE -> passengers(zone++);
-                        case HOLD -> hold(hold++);
-                    };
+            String what = switch (line.kind()) {
+                case BASIC, PANTRY, STATE -> text.mass(line.massKg());
+                case CREW -> crew(line);
+                case ZONE -> passengers(zone++);
+                case HOLD -> hold(hold++);
+            };
             rows.add(List.of(line.name(), what, "", text.armNumber(line.armM()), ""));
         }
         return new Table(
@@ -140,15 +140,7 @@ final class ExerciseText {
         }
         rows.add(List.of("taxi fuel", text.mass(fuel.taxiKg()), "", "", ""));
         rows.add(List.of("trip fuel", text.mass(fuel.tripKg()), "", "", ""));
-        return new Table(
-                "Fuel",
-                List.of(
-                        "Item",
-                        "Given",
-                        "#Ramp",
-                        "#Take-off",
-                        "#Landing"),
-                rows);
+        return new Table("Fuel", List.of("Item", "Given", "#Ramp", "#Take-off", "#Landing"), rows);
     }
 
     /** What is asked, with its unit: the figures that the loading has an answer for. */
@@ -249,7 +241,10 @@ final class ExerciseText {
                         .map(stage -> String.join(
                                 " with ",
                                 stage.shares().stream()
-                                        .map(share -> type.fuel().tanks().get(share.tank()).name()
+                                        .map(share -> type.fuel()
+                                                        .tanks()
+                                                        .get(share.tank())
+                                                        .name()
                                                 + (share.untilKg() > 0 ? " to " + text.mass(share.untilKg()) : ""))
                                         .toList()))
                         .toList());
@@ -284,8 +279,7 @@ final class ExerciseText {
         Optional<List<TrimPoint>> points =
                 Optional.of(scale.law().pointsAt(massKg)).filter(found -> !found.isEmpty());
         for (TrimPoint point : points.orElse(List.of())) {
-            rows.add(List.of(
-                    text.cg(point.cgPercentMac(), CgMeasure.PERCENT_MAC), text.trim(point.trimUnits(), 0.01)));
+            rows.add(List.of(text.cg(point.cgPercentMac(), CgMeasure.PERCENT_MAC), text.trim(point.trimUnits(), 0.01)));
         }
         return new Table(
                 "Trim scale, flaps " + scale.flaps() + ", near " + text.mass(massKg) + " at take-off; in steps of "

@@ -83,9 +83,7 @@ final class GradeBook {
         grid.widths(1, 25, 11, 11, 11, 11, 11, 11, 11, 11, 26);
         grid.row(32).at(1).data("Grades: " + name, text(styles.title));
         grid.join(1, END);
-        grid.row(16)
-                .at(1)
-                .data("Load sheets marked by the scheme “" + scheme.name() + "”.", text(styles.subtitle));
+        grid.row(16).at(1).data("Load sheets marked by the scheme “" + scheme.name() + "”.", text(styles.subtitle));
         grid.join(1, END);
         grid.gap(6);
         boxes(grid);
@@ -158,10 +156,14 @@ final class GradeBook {
         List<String> news = new ArrayList<>();
         summary.hardest()
                 .filter(item -> item.percent() < 100)
-                .ifPresent(item -> news.add("The hardest figure is the " + item.item().label() + ": "
-                        + Shown.fixed(item.percent(), 0) + " % of its points were given."));
-        summary.slips().stream().findFirst().ifPresent(slip -> news.add("The commonest slip is “"
-                + slip.kind().label() + "”, on " + Shown.counted((long) slip.certain() + slip.possible(), "sheet") + "."));
+                .ifPresent(item ->
+                        news.add("The hardest figure is the " + item.item().label() + ": "
+                                + Shown.fixed(item.percent(), 0) + " % of its points were given."));
+        summary.slips().stream()
+                .findFirst()
+                .ifPresent(slip ->
+                        news.add("The commonest slip is “" + slip.kind().label() + "”, on "
+                                + Shown.counted((long) slip.certain() + slip.possible(), "sheet") + "."));
         if (summary.untold() > 0) {
             news.add("On " + Shown.counted(summary.untold(), "sheet") + " the cause cannot be told.");
         }
@@ -257,9 +259,7 @@ final class GradeBook {
                     .number(sheet.points(), plainPoints)
                     .number(sheet.outOf(), plainPoints)
                     .number(sheet.percent() / 100, styles.share)
-                    .label(
-                            GradeWords.verdict(sheet),
-                            styles.status(sheet.passed() ? Status.CLEAN : Status.BREACHED));
+                    .label(GradeWords.verdict(sheet), styles.status(sheet.passed() ? Status.CLEAN : Status.BREACHED));
             rules.forEach(rule -> mark(row, GradeCsv.item(sheet, rule.item())));
         }
         grid.sheet().createFreezePane(2, 1);
@@ -275,13 +275,12 @@ final class GradeBook {
             row.label("not asked", styles.quietRight);
             return;
         }
-        CellStyle style =
-                switch (item.get().outcome()) {
-                    case RIGHT -> points.styleFor(Severity.NOTE);
-                    case FOLLOWS -> points.styleFor(Severity.MARGINAL);
-                    case WRONG, UNREADABLE -> points.styleFor(Severity.BREACH);
-                    case MISSING, NOT_ASKED -> styles.quietRight;
-                };
+        CellStyle style = switch (item.get().outcome()) {
+            case RIGHT -> points.styleFor(Severity.NOTE);
+            case FOLLOWS -> points.styleFor(Severity.MARGINAL);
+            case WRONG, UNREADABLE -> points.styleFor(Severity.BREACH);
+            case MISSING, NOT_ASKED -> styles.quietRight;
+        };
         if (item.get().outcome() == Outcome.MISSING) {
             row.label("–", style);
         } else {
@@ -295,7 +294,8 @@ final class GradeBook {
         SheetGrid grid = book.sheet("Causes");
         grid.widths(22, 13, 10, 34, 19, 90);
         SheetRow head = grid.row(20);
-        for (String heading : List.of("Student", "Exercise", "Share", "Cause", "How sure", "What the student is told")) {
+        for (String heading :
+                List.of("Student", "Exercise", "Share", "Cause", "How sure", "What the student is told")) {
             head.label(heading, styles.heading);
         }
         for (MarkedSheet sheet : sheets) {
@@ -324,7 +324,8 @@ final class GradeBook {
             head.label(heading, styles.heading);
         }
         for (InputProblem problem : problems) {
-            int lines = 1 + Math.max(problem.reason().length(), problem.expected().length()) / 60;
+            int lines =
+                    1 + Math.max(problem.reason().length(), problem.expected().length()) / 60;
             grid.row()
                     .lines(lines)
                     .data(problem.origin().toString(), styles.wrapped)

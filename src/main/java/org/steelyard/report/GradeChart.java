@@ -39,8 +39,7 @@ final class GradeChart {
         left.setCrossBetween(AxisCrossBetween.BETWEEN);
         left.setMinimum(0);
         left.setNumberFormat("0");
-        XDDFLineProperties rule =
-                new XDDFLineProperties(new XDDFSolidFillProperties(color(WorkbookPalette.RULE)));
+        XDDFLineProperties rule = new XDDFLineProperties(new XDDFSolidFillProperties(color(WorkbookPalette.RULE)));
         left.getOrAddMajorGridProperties().setLineProperties(rule);
         left.getOrAddShapeProperties().setLineProperties(new XDDFLineProperties(new XDDFNoFillProperties()));
         XDDFBarChartData data = (XDDFBarChartData) chart.createData(ChartTypes.BAR, bottom, left);

@@ -26,7 +26,16 @@ final class GradeCsv {
 
     private static List<String> headings(MarkingScheme scheme) {
         List<String> headings = new ArrayList<>(List.of(
-                "student", "exercise", "source", "tail", "points", "out_of", "percent", "result", "cause", "certainty"));
+                "student",
+                "exercise",
+                "source",
+                "tail",
+                "points",
+                "out_of",
+                "percent",
+                "result",
+                "cause",
+                "certainty"));
         for (ItemRule rule : scheme.items()) {
             String item = rule.item().key().replace('-', '_');
             headings.addAll(List.of(item + "_claimed", item + "_right", item + "_outcome", item + "_points"));

@@ -50,7 +50,8 @@ final class GradeFolder implements Closeable {
             try (Stream<Path> old = Files.list(sub)) {
                 for (Path path : old.sorted().toList()) {
                     Path relative = Path.of(subFolder).resolve(path.getFileName());
-                    boolean ours = path.toString().endsWith(".html") || path.toString().endsWith(".xlsx");
+                    boolean ours =
+                            path.toString().endsWith(".html") || path.toString().endsWith(".xlsx");
                     if (ours && !files.contains(relative)) {
                         Files.delete(path);
                     }
@@ -63,8 +64,7 @@ final class GradeFolder implements Closeable {
             if (parent != null) {
                 Files.createDirectories(parent);
             }
-            Files.move(
-                    staging.resolve(file), to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            Files.move(staging.resolve(file), to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         }
     }
 

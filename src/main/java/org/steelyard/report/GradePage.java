@@ -37,7 +37,9 @@ final class GradePage {
         html.open("p", "class", "facts");
         fact("exercise", loading.flight().flight());
         fact("aircraft", loading.tail().registration() + ", " + loading.type().name());
-        fact("flaps", loading.setting().flaps().isBlank() ? "none" : loading.setting().flaps());
+        fact(
+                "flaps",
+                loading.setting().flaps().isBlank() ? "none" : loading.setting().flaps());
         fact("marking", scheme);
         html.close().closeBlock();
         html.element("p", Caution.TEXT, "class", "caution");
@@ -144,8 +146,7 @@ final class GradePage {
         html.open("section").element("h2", "Figure by figure");
         Tables.open(html, "Figure by figure", "", SheetForm.ASKED, "#Yours", "#Right", "Marked", "#Points");
         for (MarkedItem item : sheet.items()) {
-            html.open("tr", "class", look(item.outcome()))
-                    .element("th", SheetForm.label(item.item()), "scope", "row");
+            html.open("tr", "class", look(item.outcome())).element("th", SheetForm.label(item.item()), "scope", "row");
             html.open("td", "class", "number").data(item.claimed().isEmpty() ? "–" : item.claimed());
             html.close();
             html.open("td", "class", "number").data(item.right()).close();

@@ -43,7 +43,8 @@ public final class GradeReports {
             int number = 0;
             for (MarkedSheet sheet : sheets) {
                 number++;
-                String page = GradeNames.page(number, sheets.size(), sheet.sheet().student());
+                String page =
+                        GradeNames.page(number, sheets.size(), sheet.sheet().student());
                 Files.writeString(
                         staged.file(PAGES + "/" + page),
                         GradePage.of(sheet, scheme.name(), version),

@@ -42,7 +42,8 @@ final class GradeWords {
         }
         if (sheet.diagnosis() instanceof Diagnosis.CannotTell cannot) {
             return "cannot tell; first wrong: "
-                    + String.join(", ", cannot.first().stream().map(SheetItem::label).toList());
+                    + String.join(
+                            ", ", cannot.first().stream().map(SheetItem::label).toList());
         }
         return isEmpty(sheet) ? "nothing entered" : "";
     }

@@ -96,7 +96,8 @@ public final class GradeRun {
         GradeInput read = GradeReader.exercises(file, tails, options);
         problems.addAll(read.problems());
         for (GradeInput.GivenSheet one : read.sheets()) {
-            one.loading().ifPresent(loading -> exercises.put(key(loading.flight().flight()), loading));
+            one.loading()
+                    .ifPresent(loading -> exercises.put(key(loading.flight().flight()), loading));
         }
     }
 

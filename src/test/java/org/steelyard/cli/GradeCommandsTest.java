@@ -67,9 +67,9 @@ class GradeCommandsTest {
         assertThat(lines.get(1)).startsWith("'=Rail(),T1,row.csv:2,QI-JAA,");
         assertThat(lines.get(2)).contains("nose up for nose down").contains("unreadable");
         assertThat(lines.get(3)).startsWith(",T1,row.csv:4,QI-JAA,0,").contains("nothing entered");
-        assertThat(files(folder.resolve("row/students"))).hasSize(3).allSatisfy(page -> assertThat(page)
-                .content()
-                .contains("For simulation, training and analysis only."));
+        assertThat(files(folder.resolve("row/students")))
+                .hasSize(3)
+                .allSatisfy(page -> assertThat(page).content().contains("For simulation, training and analysis only."));
     }
 
     @Test
@@ -118,7 +118,8 @@ class GradeCommandsTest {
                 .contains("CG arm = ")
                 .contains("traffic load allowed = ");
         assertThat(made.resolve("exercises.html")).content().contains("Last-minute change:");
-        assertThat(run("grade", made.resolve("blank").toString(), "-o", folder.toString())).isZero();
+        assertThat(run("grade", made.resolve("blank").toString(), "-o", folder.toString()))
+                .isZero();
         assertThat(out.toString()).contains("3 sheets marked, 0 passed");
         assertThat(err.toString()).isEmpty();
     }

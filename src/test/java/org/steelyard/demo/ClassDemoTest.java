@@ -86,7 +86,12 @@ class ClassDemoTest {
             List<String> named = new ArrayList<>();
             if (sheet.diagnosis() instanceof Diagnosis.Found found) {
                 for (Explanation one : found.explanations()) {
-                    named.add(String.join(" and ", one.slips().stream().map(slip -> slip.label()).sorted().toList()));
+                    named.add(String.join(
+                            " and ",
+                            one.slips().stream()
+                                    .map(slip -> slip.label())
+                                    .sorted()
+                                    .toList()));
                 }
             }
             String sorted = String.join(

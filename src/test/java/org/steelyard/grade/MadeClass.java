@@ -46,10 +46,7 @@ final class MadeClass {
 
     static MarkingScheme scheme() {
         return new MarkingScheme(
-                "test",
-                60,
-                50,
-                SheetItem.ALL.stream().map(MadeClass::rule).toList());
+                "test", 60, 50, SheetItem.ALL.stream().map(MadeClass::rule).toList());
     }
 
     private static ItemRule rule(SheetItem item) {
@@ -126,8 +123,8 @@ final class MadeClass {
             List<Tail> tails = SHIPPED.tails().values().stream()
                     .filter(tail -> tail.type().id().equals(type))
                     .collect(Collectors.toList());
-            ExerciseMaker maker = makers.computeIfAbsent(
-                    type, id -> new ExerciseMaker(tails, SHIPPED.policy(), random::nextInt));
+            ExerciseMaker maker =
+                    makers.computeIfAbsent(type, id -> new ExerciseMaker(tails, SHIPPED.policy(), random::nextInt));
             Difficulty difficulty = Difficulty.values()[(i / types.size()) % Difficulty.values().length];
             maker.make("E" + i, difficulty).ifPresent(made -> {
                 Exercise exercise = Exercise.of(made.asked(), SHIPPED.policy());

@@ -11,8 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.steelyard.model.CgMeasure;
 import org.steelyard.model.Claim;
-import org.steelyard.model.Load;
 import org.steelyard.model.Fuel;
+import org.steelyard.model.Load;
 import org.steelyard.model.MarkingScheme;
 import org.steelyard.model.MarkingScheme.ItemRule;
 import org.steelyard.model.MassMoment;
@@ -116,8 +116,7 @@ class MarkerTest {
         "45460, 5, WRONG",
     })
     void toleranceIsTheLargerOfBothAndThenTheRoundingThatIsShown(double massKg, double halfStep, Outcome outcome) {
-        claims.put(
-                SheetItem.ZERO_FUEL_MASS, new Claim.Figure(massKg, halfStep, CgMeasure.PERCENT_MAC, massKg + " kg"));
+        claims.put(SheetItem.ZERO_FUEL_MASS, new Claim.Figure(massKg, halfStep, CgMeasure.PERCENT_MAC, massKg + " kg"));
         assertThat(item(mark(), SheetItem.ZERO_FUEL_MASS).outcome()).isEqualTo(outcome);
     }
 
@@ -149,9 +148,7 @@ class MarkerTest {
         MarkedSheet marked = mark();
         Diagnosis.Found found = (Diagnosis.Found) marked.diagnosis();
         assertThat(found.certain()).isPresent();
-        assertThat(found.explanations().get(0).slips())
-                .extracting(Slip::kind)
-                .containsExactly(SlipKind.TAXI_NOT_OFF);
+        assertThat(found.explanations().get(0).slips()).extracting(Slip::kind).containsExactly(SlipKind.TAXI_NOT_OFF);
         assertThat(found.explanations().get(0).sentences().get(0))
                 .isEqualTo("The taxi fuel of 200 kg seems not to have been taken off: 53,400 − 200 = 53,200 kg.");
     }
@@ -259,7 +256,6 @@ class MarkerTest {
         assertThat(summary.bands()).containsExactly(1, 0, 0, 0, 0, 0, 0, 0, 1, 1);
         assertThat(summary.hardest().orElseThrow().item()).isEqualTo(SheetItem.TAKEOFF_MASS);
         assertThat(summary.slips()).extracting(ClassSummary.SlipCount::kind).containsExactly(SlipKind.TAXI_NOT_OFF);
-        assertThat(summary.items())
-                .allSatisfy(item -> assertThat(item.asked()).isEqualTo(3));
+        assertThat(summary.items()).allSatisfy(item -> assertThat(item.asked()).isEqualTo(3));
     }
 }

@@ -111,14 +111,19 @@ final class SlipTable {
         lines.add("| planted | n | same slip first | same slip in the set | else first |");
         lines.add("|---|---:|---:|---:|---|");
         Map<SlipKind, List<Sheet>> byKind = new EnumMap<>(SlipKind.class);
-        planted(1).forEach(sheet -> byKind.computeIfAbsent(
-                        sheet.planted().get(0).kind(), kind -> new ArrayList<>())
-                .add(sheet));
+        planted(1)
+                .forEach(sheet -> byKind.computeIfAbsent(sheet.planted().get(0).kind(), kind -> new ArrayList<>())
+                        .add(sheet));
         byKind.forEach((kind, of) -> {
             Map<String, Integer> others = new TreeMap<>();
             of.stream()
                     .filter(sheet -> !first(sheet))
-                    .forEach(sheet -> others.merge(named(sheet).isEmpty() ? "cannot tell" : kinds(named(sheet).get(0)), 1, Integer::sum));
+                    .forEach(sheet -> others.merge(
+                            named(sheet).isEmpty()
+                                    ? "cannot tell"
+                                    : kinds(named(sheet).get(0)),
+                            1,
+                            Integer::sum));
             lines.add("| " + kind.label() + " | " + of.size() + " | "
                     + of.stream().filter(SlipTable::first).count() + " | "
                     + of.stream().filter(SlipTable::inSet).count() + " | "
@@ -133,22 +138,25 @@ final class SlipTable {
 
     private static String kinds(Explanation explanation) {
         return String.join(
-                " + ", explanation.slips().stream().map(slip -> slip.kind().label()).toList());
+                " + ",
+                explanation.slips().stream().map(slip -> slip.kind().label()).toList());
     }
 
     /** Kinds that stood together as not to be told apart. */
     private void apart(List<String> lines) {
         Map<String, Integer> sets = new TreeMap<>();
-        planted(1).stream().filter(sheet -> named(sheet).size() > 1).forEach(sheet -> sets.merge(
-                String.join(
-                        " / ",
-                        named(sheet).stream()
-                                .map(SlipTable::kinds)
-                                .distinct()
-                                .sorted()
-                                .toList()),
-                1,
-                Integer::sum));
+        planted(1).stream()
+                .filter(sheet -> named(sheet).size() > 1)
+                .forEach(sheet -> sets.merge(
+                        String.join(
+                                " / ",
+                                named(sheet).stream()
+                                        .map(SlipTable::kinds)
+                                        .distinct()
+                                        .sorted()
+                                        .toList()),
+                        1,
+                        Integer::sum));
         lines.add("");
         lines.add("## Slips that cannot be told apart on some sheets");
         lines.add("");

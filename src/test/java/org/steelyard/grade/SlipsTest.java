@@ -81,9 +81,10 @@ class SlipsTest {
 
     @Test
     void everyExplanationHasASentenceForEachSlip() {
-        assertThat(table.planted(1)).allSatisfy(sheet -> assertThat(SlipTable.named(sheet))
-                .allSatisfy(one -> assertThat(one.sentences())
-                        .hasSameSizeAs(one.slips())
-                        .allMatch(sentence -> sentence.endsWith(".") && sentence.length() > 40)));
+        assertThat(table.planted(1))
+                .allSatisfy(sheet -> assertThat(SlipTable.named(sheet))
+                        .allSatisfy(one -> assertThat(one.sentences())
+                                .hasSameSizeAs(one.slips())
+                                .allMatch(sentence -> sentence.endsWith(".") && sentence.length() > 40)));
     }
 }

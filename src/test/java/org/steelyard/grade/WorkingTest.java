@@ -28,7 +28,9 @@ class WorkingTest {
         return ((Answer.Number) working.answer(item, measure).orElseThrow()).value();
     }
 
-    /** Figures by hand from the sample jet's round numbers: 45,400 kg at 17 m without fuel, 8,000 kg of fuel at 17 m. */
+    /**
+     * Figures by hand from the sample jet's round numbers: 45,400 kg at 17 m without fuel, 8,000 kg of fuel at 17 m.
+     */
     @ParameterizedTest
     @CsvSource({
         "zone or hold left out: hold 1, ZERO_FUEL_MASS, 44400",
@@ -85,8 +87,7 @@ class WorkingTest {
         "rounded too early: CG to whole % MAC for the trim, -1.0",
     })
     void aTrimSlipGivesWhatItGivesOnPaper(String label, double expected) {
-        Exercise exercise =
-                exercise(SampleJet.loaded().hold(0, 0).hold(2, 2000).loading());
+        Exercise exercise = exercise(SampleJet.loaded().hold(0, 0).hold(2, 2000).loading());
         assertThat(number(new Working(exercise, List.of(slip(exercise, label))), SheetItem.TRIM, CgMeasure.ARM))
                 .isCloseTo(expected, within(1e-4));
     }

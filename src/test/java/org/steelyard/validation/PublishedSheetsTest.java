@@ -24,8 +24,8 @@ import org.steelyard.model.MarkingScheme.ItemRule;
 import org.steelyard.model.MassUnit;
 import org.steelyard.model.Origin;
 import org.steelyard.model.Policy;
-import org.steelyard.model.SheetItem;
 import org.steelyard.model.SharingRule;
+import org.steelyard.model.SheetItem;
 import org.steelyard.model.StudentSheet;
 
 /**
@@ -60,7 +60,10 @@ class PublishedSheetsTest {
 
     private static Map<SheetItem, Claim> claims(PublishedCase one) {
         Map<SheetItem, Claim> claims = new EnumMap<>(SheetItem.class);
-        one.expected().fields().forEachRemaining(field -> claim(field.getKey(), field.getValue().asText(), claims));
+        one.expected()
+                .fields()
+                .forEachRemaining(
+                        field -> claim(field.getKey(), field.getValue().asText(), claims));
         return claims;
     }
 
@@ -105,8 +108,7 @@ class PublishedSheetsTest {
                 .filter(PublishedSheetsTest::isForwards)
                 .map(one -> DynamicTest.dynamicTest(
                         one.id() + " " + one.what(),
-                        () -> requireFull(
-                                one, LimitingMassesTest.aircraft(new Given(one.given()), new Answers(one)))));
+                        () -> requireFull(one, LimitingMassesTest.aircraft(new Given(one.given()), new Answers(one)))));
     }
 
     /** Worked forwards from a basic or dry operating mass to what is allowed. */
