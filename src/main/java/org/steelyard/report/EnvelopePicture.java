@@ -1,21 +1,17 @@
 package org.steelyard.report;
 
 import java.util.BitSet;
-import java.util.List;
 import java.util.stream.Stream;
 import org.steelyard.check.Status;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.CgForm;
 import org.steelyard.model.DisplayUnits;
 import org.steelyard.model.Envelope;
-import org.steelyard.model.LimitLine;
 import org.steelyard.model.LimitPoint;
 import org.steelyard.model.Phase;
-import org.steelyard.model.Straightness;
 
 /**
- * The take-off envelope of a type with its flights, in the units of its users: CG to the right, mass upwards. A limit
- * that is straight in moment is drawn as the curve that it is. Flights that fall on the same spot, to half a unit of
+ * The take-off envelope of a type with its flights, in the units of its users: CG to the right, mass upwards. Flights that fall on the same spot, to half a unit of
  * the drawing, are drawn once; flights beyond the edge are drawn on it and counted.
  */
 final class EnvelopePicture {
@@ -26,7 +22,6 @@ final class EnvelopePicture {
     private static final double RIGHT = 412;
     private static final double TOP = 24;
     private static final double BOTTOM = 286;
-    private static final int CURVE = 16;
     private static final int LAYERS = 4;
     /** How far beyond the envelope the picture may reach for flights, as a part of the envelope's width. */
     private static final double REACH = 0.5;
@@ -105,42 +100,14 @@ final class EnvelopePicture {
 
     private String outline() {
         StringBuilder d = new StringBuilder("M");
-        along(d, envelope.forward(), false);
-        along(d, envelope.aft(), true);
+        for (LimitPoint point : EnvelopeOutline.of(envelope)) {
+            double percent = type.geometry().chord().percentAt(point.armM());
+            d.append(d.length() > 1 ? "L" : "")
+                    .append(Svg.px(cg.px(shownCg(percent))))
+                    .append(' ')
+                    .append(Svg.px(mass.px(shownMass(point.massKg()))));
+        }
         return d.append('z').toString();
-    }
-
-    private void along(StringBuilder d, LimitLine line, boolean down) {
-        List<LimitPoint> points = line.points();
-        int last = points.size() - 1;
-        vertex(d, points.get(down ? last : 0));
-        for (int i = 1; i <= last; i++) {
-            LimitPoint from = points.get(down ? last + 1 - i : i - 1);
-            LimitPoint to = points.get(down ? last - i : i);
-            if (line.straight() == Straightness.MOMENT) {
-                curve(d, from, to);
-            }
-            vertex(d, to);
-        }
-    }
-
-    /** Straight in moment between two vertices: the arm is the moment, linear in mass, over the mass. */
-    private void curve(StringBuilder d, LimitPoint from, LimitPoint to) {
-        for (int i = 1; i < CURVE; i++) {
-            double t = i / (double) CURVE;
-            double massKg = from.massKg() + t * (to.massKg() - from.massKg());
-            double fromKgM = from.massKg() * from.armM();
-            double momentKgM = fromKgM + t * (to.massKg() * to.armM() - fromKgM);
-            vertex(d, new LimitPoint(massKg, momentKgM / massKg));
-        }
-    }
-
-    private void vertex(StringBuilder d, LimitPoint point) {
-        double percent = type.geometry().chord().percentAt(point.armM());
-        d.append(d.length() > 1 ? "L" : "")
-                .append(Svg.px(cg.px(shownCg(percent))))
-                .append(' ')
-                .append(Svg.px(mass.px(shownMass(point.massKg()))));
     }
 
     private void flights(Html html, Status status) {
