@@ -34,7 +34,8 @@ final class PageOverview {
         for (WorstFlight worst : flights.subList(0, Math.min(WORST, flights.size()))) {
             html.open("li");
             Mark.BREACHED.draw(html, "");
-            html.open("strong").data(worst.flight().loading().flight().flight()).close();
+            html.open("strong", "data-origin", worst.flight().loading().origin().toString())
+                    .data(worst.flight().loading().flight().flight()).close();
             html.text(" " + worst.flight().loading().flight().date() + ", ");
             html.data(worst.flight().loading().tail().registration()).text(": ");
             html.data(FindingText.sentence(
