@@ -55,23 +55,27 @@ final class PageOverview {
                     .closeBlock();
             return;
         }
-        Tables.open(html, "Typical take-off trim", "", "Type", "Flaps", "#Median", "#90 % between", "#Flights");
-        for (TrimGroup group : groups.subList(0, Math.min(GROUPS, groups.size()))) {
-            Spread spread = group.trimUnits().orElseThrow();
-            html.open("tr").open("th", "scope", "row").data(names.of(group.typeId())).close();
-            html.open("td").data(group.flapsShown()).close();
-            Tables.numbers(
-                    html,
-                    trim(spread.median(), group.unit()),
-                    trim(spread.p5(), group.unit()) + " – " + trim(spread.p95(), group.unit()),
-                    Shown.count(spread.n()));
-            html.closeBlock();
-        }
+        Tables.open(html, "Typical take-off trim", "stack", "Type", "Flaps", "#Median", "#90 % between", "#Flights");
+        groups.stream().limit(GROUPS).forEach(group -> row(html, group, names));
         Tables.close(html);
         if (groups.size() > GROUPS) {
             html.element("p", "The first " + GROUPS + " of " + groups.size() + "; all are below.", "class", "hint");
         }
         html.closeBlock();
+    }
+
+    private static void row(Html html, TrimGroup group, TypeNames names) {
+        Spread spread = group.trimUnits().orElseThrow();
+        html.open("tr").open("th", "scope", "row").data(names.of(group.typeId())).close();
+        html.open("td", "data-label", "Flaps").data(group.flapsShown()).close();
+        number(html, "Median", trim(spread.median(), group.unit()));
+        number(html, "90 % between", trim(spread.p5(), group.unit()) + " – " + trim(spread.p95(), group.unit()));
+        number(html, "Flights", Shown.count(spread.n()));
+        html.closeBlock();
+    }
+
+    private static void number(Html html, String label, String number) {
+        html.element("td", number, "class", "number", "data-label", label);
     }
 
     private static String trim(double units, TrimUnit unit) {

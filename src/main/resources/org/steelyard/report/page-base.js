@@ -48,9 +48,13 @@ function lookOfSeverity(severity) {
   return ['note', 'marginal', 'breached'][severity];
 }
 
+/** By number of decimals: making a format costs much more than using it. */
+const FORMATS = [0, 1, 2, 3].map(decimals =>
+  new Intl.NumberFormat('en-US', {minimumFractionDigits: decimals, maximumFractionDigits: decimals}));
+
 /** A number with so many decimals, its thousands set apart and with a true minus sign. */
 function fixed(number, decimals) {
-  const digits = Math.abs(number).toLocaleString('en-US', {minimumFractionDigits: decimals, maximumFractionDigits: decimals});
+  const digits = FORMATS[decimals].format(Math.abs(number));
   return number < 0 && /[1-9]/.test(digits) ? '−' + digits : digits;
 }
 

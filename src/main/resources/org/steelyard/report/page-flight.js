@@ -22,7 +22,7 @@ class FlightPanel {
     this.box.replaceChildren(
       el('div', {class: 'picture-head'}, el('h3', {id: 'flight-title', tabindex: '-1'}, data(flight.name)), el('div', {class: 'tools'}, back, close)),
       el('p', {}, mark(STATUSES[flight.status], STATUSES[flight.status]), ` · ${flight.date} · `, data(flight.tail), ' · ', data(type.name),
-        flight.route ? ' · ' : '', data(flight.route)),
+        flight.route ? ' · ' : '', el('span', {class: 'nowrap'}, data(flight.route))),
       this.trim(flight, type), this.states(flight, type), this.margins(flight, type), this.findings(flight), this.facts(flight));
     if (from) {
       this.box.scrollIntoView({block: 'nearest'});

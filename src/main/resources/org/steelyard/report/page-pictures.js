@@ -57,7 +57,7 @@ class EnvelopePlot {
       words: point => flightWords(point.flight, `${where} mass ${fixed(point.y, type.massDecimals)} ${type.massUnit}`,
         `CG ${fixed(point.x, type.cgDecimals)} ${type.cgUnit}`),
       under: (u, ctx, px, py, ratio) => polygon(ctx, outline, px, py, ratio),
-      over: (u, ctx, px, py, ratio) => this.path(type, ctx, px, py, ratio),
+      over: (u, ctx, px, py, ratio) => this.path(type, u, ctx, px, py, ratio),
     });
     const parts = [];
     if (this.phase === IN_FLIGHT) parts.push('A point stands at landing; choose a flight to see its whole path.');
@@ -77,7 +77,7 @@ class EnvelopePlot {
   }
 
   /** The chosen flight: its fuel path, straight in moment between the points where a tank begins or ends. */
-  path(type, ctx, px, py, ratio) {
+  path(type, u, ctx, px, py, ratio) {
     const flight = page.chosen;
     if (!flight || flight.type !== type || flight.path.length < 4) return;
     const points = pairs(flight.path);
@@ -101,12 +101,20 @@ class EnvelopePlot {
     for (const [[kg, percent], word] of [[points[0], 'take-off'], [points[points.length - 1], 'landing']]) {
       const x = px(type.cg(percent)), y = py(type.mass(kg));
       ctx.fillRect(x - 3 * ratio, y - 3 * ratio, 6 * ratio, 6 * ratio);
-      ctx.lineWidth = 4 * ratio;
-      ctx.strokeStyle = palette.card;
-      ctx.strokeText(word, x + 12 * ratio, y + 4 * ratio);
-      ctx.fillText(word, x + 12 * ratio, y + 4 * ratio);
+      const left = x > u.bbox.left + 0.8 * u.bbox.width;
+      ctx.textAlign = left ? 'right' : 'left';
+      write(ctx, word, x + (left ? -13 : 13) * ratio, y + 4 * ratio, ratio);
     }
   }
+}
+
+/** A text that stands out from what it stands on. */
+function write(ctx, text, x, y, ratio) {
+  ctx.lineWidth = 4 * ratio;
+  ctx.lineJoin = 'round';
+  ctx.strokeStyle = palette.card;
+  ctx.strokeText(text, x, y);
+  ctx.fillText(text, x, y);
 }
 
 function pairs(flat) {
@@ -134,7 +142,12 @@ function polygon(ctx, outline, px, py, ratio) {
 
 /** Trims in order, with the weight of each where the page is thinned. */
 function spread(flights) {
-  const known = flights.filter(flight => !Number.isNaN(flight.trim)).sort((a, b) => a.trim - b.trim);
+  const asked = new Set(flights);
+  return spreadOf(page.season.byTrim.filter(flight => asked.has(flight)));
+}
+
+/** @param known flights in order of trim */
+function spreadOf(known) {
   const weights = page.season.thinned ? known.map(flight => page.season.weights[flight.status]) : null;
   const sorted = known.map(flight => flight.trim);
   const at = share => percentile(sorted, weights, share);
@@ -217,11 +230,7 @@ class TrimByCg {
       .map(flight => ({x: type.cg(flight.cgPercentMac(TAKEOFF)), y: flight.trim, flight}));
     this.caption.textContent = points.length ? 'Nose-up is up; the lines are the flap settings.' : NO_TRIM;
     if (!points.length) return this.plot.show(EMPTY);
-    const ends = new Map();
-    for (const point of points) {
-      const end = ends.get(point.flight.flaps);
-      if (!end || point.x < end.x) ends.set(point.flight.flaps, point);
-    }
+    const ends = this.ends(points);
     this.plot.show({
       x: {label: `take-off CG, ${type.cgUnit}`, text: tidy, home: grown(extent(points.map(p => p.x)), 0.08)},
       y: {label: 'take-off trim' + (type.trimUnit ? '' : ', units'), text: v => trimText(v, 1, type.trimUnit), home: grown(extent(points.map(p => p.y)), 0.1)},
@@ -229,18 +238,36 @@ class TrimByCg {
       points,
       words: point => flightWords(point.flight, `CG ${fixed(point.x, type.cgDecimals)} ${type.cgUnit}`,
         `flaps ${point.flight.flaps || 'not given'}, exact trim ${type.trimText(point.y)}`),
-      over: (u, ctx, px, py, ratio) => {
-        ctx.font = `600 ${12 * ratio}px system-ui, sans-serif`;
-        ctx.fillStyle = palette.ink;
-        ctx.lineWidth = 3 * ratio;
-        ctx.strokeStyle = palette.card;
-        for (const [flaps, end] of ends) {
-          const x = Math.max(u.bbox.left + 4 * ratio, px(end.x) - 6 * ratio), y = py(end.y) - 8 * ratio;
-          ctx.strokeText('flaps ' + flaps, x, y);
-          ctx.fillText('flaps ' + flaps, x, y);
-        }
-      },
+      over: (u, ctx, px, py, ratio) => this.labels(ends, ctx, px, py, ratio),
     });
+  }
+
+  /** Where the line of each flap setting begins: at the fifth percentile of CG, so that single flights do not matter. */
+  ends(points) {
+    const byFlaps = new Map();
+    for (const point of points) {
+      if (!byFlaps.has(point.flight.flaps)) byFlaps.set(point.flight.flaps, []);
+      byFlaps.get(point.flight.flaps).push(point);
+    }
+    return [...byFlaps].map(([flaps, of]) => {
+      of.sort((a, b) => a.x - b.x);
+      return {flaps, at: of[Math.floor(0.05 * (of.length - 1))], from: extent(of.slice(Math.floor(0.005 * of.length)).map(p => p.x))[0]};
+    });
+  }
+
+  /** Names of flap settings to the left of their lines, one below the other without touching. */
+  labels(ends, ctx, px, py, ratio) {
+    ctx.font = `600 ${12 * ratio}px system-ui, sans-serif`;
+    ctx.fillStyle = palette.ink;
+    ctx.textAlign = 'right';
+    const x = px(Math.min(...ends.map(end => end.from))) - 14 * ratio;
+    let last = -Infinity;
+    for (const end of [...ends].sort((a, b) => b.at.y - a.at.y)) {
+      const y = Math.max(last + 16 * ratio, py(end.at.y));
+      last = y;
+      line(ctx, x + 3 * ratio, y, px(end.at.x), py(end.at.y), ratio);
+      write(ctx, 'flaps ' + (end.flaps || 'not given'), x, y + 4 * ratio, ratio);
+    }
   }
 }
 
@@ -251,8 +278,9 @@ class TrimByMonth {
 
   show(type, flights) {
     const byMonth = new Map(page.season.months.map(month => [month, []]));
-    for (const flight of flights) byMonth.get(flight.month).push(flight);
-    const boxes = [...byMonth].map(([month, of]) => ({month, s: spread(of)}));
+    const asked = new Set(flights);
+    for (const flight of page.season.byTrim) if (asked.has(flight)) byMonth.get(flight.month).push(flight);
+    const boxes = [...byMonth].map(([month, of]) => ({month, s: spreadOf(of)}));
     const known = boxes.filter(box => box.s);
     this.caption.textContent = known.length ? 'Box: the middle half, with the median; line: 5th to 95th percentile.' : NO_TRIM;
     if (!known.length) return this.plot.show(EMPTY);
@@ -287,7 +315,7 @@ class Kinds {
     this.list = el('ul', {class: 'kinds'});
     this.box = el('section', {class: 'picture-box', id: 'kinds', 'aria-labelledby': 'kinds-title'},
       el('div', {class: 'picture-head'}, el('h3', {id: 'kinds-title'}, 'Findings by kind')), this.list,
-      el('p', {class: 'hint'}, 'Flights of all types asked for. A kind that is pressed asks for the flights which have it.'));
+      el('p', {class: 'hint'}, 'Flights of all types asked for. A kind that is pressed asks for the flights which have it. The bars of notes have a scale of their own.'));
   }
 
   show(flights) {
@@ -299,8 +327,9 @@ class Kinds {
     }
     const kinds = page.season.kinds.filter(kind => counts.has(kind.index))
       .sort((a, b) => b.severity - a.severity || counts.get(b.index) - counts.get(a.index) || (a.code < b.code ? -1 : 1));
-    const most = Math.max(1, ...counts.values());
-    this.list.replaceChildren(...kinds.map(kind => this.row(kind, counts.get(kind.index), most)));
+    const most = notes => Math.max(1, ...kinds.filter(kind => kind.severity === 0 === notes).map(kind => counts.get(kind.index)));
+    const scales = {true: most(true), false: most(false)};
+    this.list.replaceChildren(...kinds.map(kind => this.row(kind, counts.get(kind.index), scales[kind.severity === 0])));
     if (kinds.length === 0) this.list.append(el('li', {}, 'Nothing was found on these flights.'));
   }
 

@@ -2,6 +2,7 @@
 
 const palette = {};
 const sprites = new Map();
+let paletteRead = 0;
 
 /** Takes the colours from the style sheet, which knows dark from light. */
 function readPalette() {
@@ -10,6 +11,7 @@ function readPalette() {
     palette[name] = style.getPropertyValue('--' + name).trim();
   }
   sprites.clear();
+  paletteRead++;
 }
 
 /** The mark of a status, drawn once and then stamped: thousands of stamps cost less than thousands of paths. */
@@ -96,7 +98,7 @@ class Plot {
       axes: [axis('x'), axis('y')],
       hooks: {
         drawClear: [u => this.paint(u, this.spec.under)],
-        draw: [u => { this.paint(u, this.spec.over); this.stamp(u); }],
+        draw: [u => { this.stamp(u); this.paint(u, this.spec.over); this.rings(u); }],
         setSelect: [u => this.zoomToSelection(u)],
         setCursor: [u => this.hover(u)],
       },
@@ -166,19 +168,39 @@ class Plot {
     ctx.restore();
   }
 
-  /** The points: clean ones first, so that the others lie on top; then rings around the chosen and the stepped one. */
+  /** The points, from a layer that is only drawn anew when they or the view have changed. */
   stamp(u) {
     if (!this.spec.points || u.scales.y.min === null) return;
-    this.paint(u, (_, ctx, px, py) => {
-      const x0 = px(0), kx = px(1) - x0, y0 = py(0), ky = py(1) - y0;
-      for (const status of [CLEAN, MARGINAL, BREACHED]) {
-        const stamp = sprite(status), half = stamp.width / 2;
-        for (const point of this.spec.points) {
-          if (point.flight.status === status) {
-            ctx.drawImage(stamp, x0 + kx * point.x - half, y0 + ky * point.y - half);
-          }
-        }
+    const {x, y} = u.scales, {left, top, width, height} = u.bbox;
+    const key = [x.min, x.max, y.min, y.max, left, top, width, height, uPlot.pxRatio, paletteRead].join();
+    if (key !== this.layerKey || this.layerOf !== this.spec.points) {
+      this.layer = this.layer || document.createElement('canvas');
+      this.layer.width = Math.ceil(width);
+      this.layer.height = Math.ceil(height);
+      this.stampOn(this.layer.getContext('2d'), px => u.valToPos(px, 'x', true) - left, py => u.valToPos(py, 'y', true) - top);
+      this.layerKey = key;
+      this.layerOf = this.spec.points;
+    }
+    u.ctx.drawImage(this.layer, Math.round(left), Math.round(top));
+  }
+
+  /** Clean ones first, so that the others lie on top; none that would lie outside. */
+  stampOn(ctx, px, py) {
+    const x0 = px(0), kx = px(1) - x0, y0 = py(0), ky = py(1) - y0, {width, height} = ctx.canvas;
+    for (const status of [CLEAN, MARGINAL, BREACHED]) {
+      const stamp = sprite(status), half = stamp.width / 2;
+      for (const point of this.spec.points) {
+        if (point.flight.status !== status) continue;
+        const x = x0 + kx * point.x - half, y = y0 + ky * point.y - half;
+        if (x > -2 * half && y > -2 * half && x < width && y < height) ctx.drawImage(stamp, x, y);
       }
+    }
+  }
+
+  /** Rings around the chosen flight and the one stepped to. */
+  rings(u) {
+    if (!this.spec.points || u.scales.y.min === null) return;
+    this.paint(u, (_, ctx, px, py) => {
       for (const point of this.spec.points) {
         if (point.flight === page.chosen) this.ring(ctx, px(point.x), py(point.y), 9, 2.5);
       }

@@ -63,6 +63,8 @@ class Season {
     this.types = page.types.map((type, i) => new AircraftType(type, i));
     this.kinds = page.kinds.map(([code, severity, label], index) => ({code, severity, label, index}));
     this.flights = page.flights.map((cells, i) => new Flight(this, i, cells));
+    /** Those that have a trim, by trim. */
+    this.byTrim = this.flights.filter(flight => !Number.isNaN(flight.trim)).sort((a, b) => a.trim - b.trim);
     this.seen = page.sample.seen.reduce((sum, n) => sum + n, 0);
     this.thinned = this.flights.length < this.seen;
     /** For how many flights of the season one of the page stands. */

@@ -26,9 +26,16 @@ class DataTable {
       el('div', {class: 'pager'}, this.place, this.back, this.next, note ? el('span', {class: 'hint'}, note) : null));
   }
 
-  show(rows) {
+  /** Takes other rows; they are drawn when the table is to be seen. */
+  take(rows) {
     this.rows = rows;
     this.start = 0;
+    this.stale = true;
+  }
+
+  see() {
+    if (!this.stale) return;
+    this.stale = false;
     this.order();
     this.draw();
   }
@@ -164,6 +171,7 @@ class TableTabs {
   constructor(season) {
     this.season = season;
     this.flights = flightTable();
+    this.flights.sort = {column: this.flights.columns.find(column => column.label === 'Status'), down: true};
     this.findings = findingTable();
     this.tails = tailTable();
     this.rejected = rejectedTable(season);
@@ -176,6 +184,8 @@ class TableTabs {
   }
 
   open(i) {
+    this.opened = this.all[i];
+    this.opened.see();
     this.tabs.forEach((tab, j) => {
       tab.setAttribute('aria-selected', String(i === j));
       tab.tabIndex = i === j ? 0 : -1;
@@ -202,16 +212,17 @@ class TableTabs {
       }
     }
     findings.sort((a, b) => b.kind.severity - a.kind.severity);
-    this.flights.show(flights);
-    this.findings.show(findings);
-    this.tails.show(this.season.tailCounts.filter(row => holds([row[0]])));
-    this.rejected.show(this.season.rejected.filter(holds));
+    this.flights.take(flights);
+    this.findings.take(findings);
+    this.tails.take(this.season.tailCounts.filter(row => holds([row[0]])));
+    this.rejected.take(this.season.rejected.filter(holds));
+    this.opened.see();
     this.tabs.forEach((tab, i) => tab.replaceChildren(`${this.all[i].name} (${count(this.all[i].rows.length)})`));
   }
 
   /** Marks the chosen flight; its row in the open table, if it is in sight. */
   mark() {
-    const rows = this.all.map(table => table.mark());
-    return rows[this.panels.findIndex(panel => !panel.hidden)];
+    this.all.forEach(table => table.mark());
+    return this.opened.mark();
   }
 }
