@@ -238,7 +238,7 @@ class TrimByCg {
       points,
       words: point => flightWords(point.flight, `CG ${fixed(point.x, type.cgDecimals)} ${type.cgUnit}`,
         `flaps ${point.flight.flaps || 'not given'}, exact trim ${type.trimText(point.y)}`),
-      over: (u, ctx, px, py, ratio) => this.labels(ends, ctx, px, py, ratio),
+      over: (u, ctx, px, py, ratio) => this.labels(ends, u, ctx, px, py, ratio),
     });
   }
 
@@ -256,11 +256,11 @@ class TrimByCg {
   }
 
   /** Names of flap settings to the left of their lines, one below the other without touching. */
-  labels(ends, ctx, px, py, ratio) {
+  labels(ends, u, ctx, px, py, ratio) {
     ctx.font = `600 ${12 * ratio}px system-ui, sans-serif`;
     ctx.fillStyle = palette.ink;
     ctx.textAlign = 'right';
-    const x = px(Math.min(...ends.map(end => end.from))) - 14 * ratio;
+    const x = Math.max(u.bbox.left + 64 * ratio, px(Math.min(...ends.map(end => end.from))) - 14 * ratio);
     let last = -Infinity;
     for (const end of [...ends].sort((a, b) => b.at.y - a.at.y)) {
       const y = Math.max(last + 16 * ratio, py(end.at.y));
