@@ -8,8 +8,8 @@ import org.steelyard.model.LimitPoint;
 import org.steelyard.model.Straightness;
 
 /**
- * The outline of an envelope as points to be joined: up the forward limit and down the aft one. A limit that is straight
- * in moment becomes the curve that it is against arm.
+ * The outline of an envelope as points to be joined: up the forward limit and down the aft one. A limit that is
+ * straight in moment becomes the curve that it is against arm.
  */
 final class EnvelopeOutline {
 

@@ -20,8 +20,7 @@ final class PageData {
 
     private PageData() {}
 
-    static void write(Writer page, SeasonResult result, PageFlights flights, Rejections rejections)
-            throws IOException {
+    static void write(Writer page, SeasonResult result, PageFlights flights, Rejections rejections) throws IOException {
         PageSample sample = flights.closed();
         StringWriter head = new StringWriter();
         JsonGenerator json = PageJson.to(head);
@@ -49,12 +48,12 @@ final class PageData {
         json.writeObjectFieldStart("sample");
         json.writeNumberField("seed", PageSample.SEED);
         json.writeArrayFieldStart("seen");
-        for (Status status : Status.values()) {
+        for (Status status : PageNumbers.STATUSES) {
             json.writeNumber(sample.seen(status));
         }
         json.writeEndArray();
         json.writeArrayFieldStart("kept");
-        for (Status status : Status.values()) {
+        for (Status status : PageNumbers.STATUSES) {
             json.writeNumber(sample.kept(status));
         }
         json.writeEndArray();
@@ -63,7 +62,7 @@ final class PageData {
 
     private static void phases(JsonGenerator json) throws IOException {
         json.writeArrayFieldStart("phases");
-        for (Phase phase : Phase.values()) {
+        for (Phase phase : PageNumbers.PHASES) {
             json.writeString(phase.label());
         }
         json.writeEndArray();
@@ -94,7 +93,7 @@ final class PageData {
         for (PageFlight.Kind kind : kinds) {
             json.writeStartArray();
             json.writeString(kind.code());
-            json.writeNumber(kind.severity().ordinal());
+            json.writeNumber(PageNumbers.of(kind.severity()));
             json.writeString(kind.label());
             json.writeEndArray();
         }

@@ -84,7 +84,7 @@ final class PageFlight {
         PageJson.text(json, ident.from(), NAME);
         PageJson.text(json, ident.to(), NAME);
         PageJson.text(json, loading.setting().flaps(), NAME);
-        json.writeNumber(flight.assessment().status().ordinal());
+        json.writeNumber(PageNumbers.of(flight.assessment().status()));
     }
 
     private static void trim(JsonGenerator json, AuditedFlight flight) throws IOException {
@@ -107,10 +107,10 @@ final class PageFlight {
 
     private static void states(JsonGenerator json, AuditedFlight flight) throws IOException {
         json.writeStartArray();
-        for (Phase phase : Phase.values()) {
+        for (Phase phase : PageNumbers.PHASES) {
             if (flight.balance().state(phase).isPresent()) {
                 MassMoment state = flight.balance().state(phase).get();
-                json.writeNumber(phase.ordinal());
+                json.writeNumber(PageNumbers.of(phase));
                 point(json, flight.loading(), state);
                 PageJson.number(json, flight.loading().type().geometry().index().indexOf(state), INDEX);
             }
@@ -126,7 +126,7 @@ final class PageFlight {
     private static void margins(JsonGenerator json, AuditedFlight flight) throws IOException {
         json.writeStartArray();
         for (EnvelopeMargin margin : flight.assessment().margins()) {
-            json.writeNumber(margin.phase().ordinal());
+            json.writeNumber(PageNumbers.of(margin.phase()));
             PageJson.number(json, margin.forwardPercentMac(), PERCENT);
             PageJson.number(json, margin.aftPercentMac(), PERCENT);
         }
@@ -154,9 +154,7 @@ final class PageFlight {
         json.writeStartArray();
         for (Finding finding : findings.subList(0, Math.min(FINDINGS, findings.size()))) {
             Kind kind = new Kind(
-                    finding.code().code(),
-                    finding.severity(),
-                    FindingText.kind(finding.code(), finding.severity()));
+                    finding.code().code(), finding.severity(), FindingText.kind(finding.code(), finding.severity()));
             json.writeNumber(kinds.of(kind));
             PageJson.text(json, FindingText.sentence(finding, type), SENTENCE);
         }

@@ -38,7 +38,7 @@ final class PageFlights implements Closeable {
         if (sample.offer(status, place)) {
             writer.write(Long.toString(place));
             writer.write(AFTER_PLACE);
-            writer.write(Character.forDigit(status.ordinal(), 10));
+            writer.write(Character.forDigit(PageNumbers.of(status), 10));
             JsonGenerator json = PageJson.to(writer);
             record.write(json, flight);
             json.close();
@@ -64,7 +64,7 @@ final class PageFlights implements Closeable {
         try (BufferedReader lines = Files.newBufferedReader(waiting, StandardCharsets.UTF_8)) {
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
                 int tab = line.indexOf(AFTER_PLACE);
-                Status status = Status.values()[Character.digit(line.charAt(tab + 1), 10)];
+                Status status = PageNumbers.STATUSES.get(Character.digit(line.charAt(tab + 1), 10));
                 if (sample.holds(status, Long.parseLong(line, 0, tab, 10))) {
                     page.write(between);
                     page.write(line, tab + 2, line.length() - tab - 2);

@@ -83,7 +83,7 @@ final class PageJson {
         public SerializableString getEscapeSequence(int sign) {
             boolean separator = sign == LINE_SEPARATOR || sign == PARAGRAPH_SEPARATOR;
             boolean control = sign >= 0x80 && sign < 0xA0;
-            boolean noCharacter = sign > HIGHEST_BELOW_SURROGATES && sign < 0xE000 || sign >= 0xFFFE;
+            boolean noCharacter = (sign > HIGHEST_BELOW_SURROGATES && sign < 0xE000) || sign >= 0xFFFE;
             return separator || control || noCharacter
                     ? new SerializedString(String.format(Locale.ROOT, "\\u%04x", sign))
                     : null;

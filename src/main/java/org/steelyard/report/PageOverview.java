@@ -35,7 +35,8 @@ final class PageOverview {
             html.open("li");
             Mark.BREACHED.draw(html, "");
             html.open("strong", "data-origin", worst.flight().loading().origin().toString())
-                    .data(worst.flight().loading().flight().flight()).close();
+                    .data(worst.flight().loading().flight().flight())
+                    .close();
             html.text(" " + worst.flight().loading().flight().date() + ", ");
             html.data(worst.flight().loading().tail().registration()).text(": ");
             html.data(FindingText.sentence(
@@ -66,7 +67,10 @@ final class PageOverview {
 
     private static void row(Html html, TrimGroup group, TypeNames names) {
         Spread spread = group.trimUnits().orElseThrow();
-        html.open("tr").open("th", "scope", "row").data(names.of(group.typeId())).close();
+        html.open("tr")
+                .open("th", "scope", "row")
+                .data(names.of(group.typeId()))
+                .close();
         html.open("td", "data-label", "Flaps").data(group.flapsShown()).close();
         number(html, "Median", trim(spread.median(), group.unit()));
         number(html, "90 % between", trim(spread.p5(), group.unit()) + " – " + trim(spread.p95(), group.unit()));

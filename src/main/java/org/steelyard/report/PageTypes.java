@@ -16,8 +16,8 @@ import org.steelyard.model.Quantity;
 import org.steelyard.model.TrimScale;
 
 /**
- * The types for the page's script: names, envelopes in kg and % MAC, and how kg and % MAC become the units of the type's
- * users (both by a factor, an arm by an offset, too).
+ * The types for the page's script: names, envelopes in kg and % MAC, and how kg and % MAC become the units of the
+ * type's users (both by a factor, an arm by an offset, too).
  */
 final class PageTypes {
 
@@ -82,7 +82,7 @@ final class PageTypes {
     }
 
     private static void outline(JsonGenerator json, Envelope envelope, MeanChord chord) throws IOException {
-        json.writeArrayFieldStart(Integer.toString(envelope.phase().ordinal()));
+        json.writeArrayFieldStart(Integer.toString(PageNumbers.of(envelope.phase())));
         for (LimitPoint point : EnvelopeOutline.of(envelope)) {
             PageJson.number(json, point.massKg(), 2);
             PageJson.number(json, chord.percentAt(point.armM()), PERCENT);

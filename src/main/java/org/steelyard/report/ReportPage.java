@@ -21,7 +21,12 @@ import org.steelyard.model.RejectedRow;
 final class ReportPage implements SeasonOutput {
 
     private static final List<String> SCRIPTS = List.of(
-            "page-base.js", "page-season.js", "page-plot.js", "page-pictures.js", "page-tables.js", "page-flight.js",
+            "page-base.js",
+            "page-season.js",
+            "page-plot.js",
+            "page-pictures.js",
+            "page-tables.js",
+            "page-flight.js",
             "page-start.js");
 
     private final Path path;
@@ -54,8 +59,7 @@ final class ReportPage implements SeasonOutput {
     @Override
     public void finish(SeasonResult result) throws IOException {
         String library = Html.scriptBody(ChartLibrary.script());
-        String own = Html.scriptBody(
-                SCRIPTS.stream().map(ChartLibrary::text).collect(Collectors.joining("\n")));
+        String own = Html.scriptBody(SCRIPTS.stream().map(ChartLibrary::text).collect(Collectors.joining("\n")));
         Html html = PageShell.begin(
                 "Season report: " + result.facts().season(),
                 List.of(ChartLibrary.style(), ChartLibrary.text("page.css")),

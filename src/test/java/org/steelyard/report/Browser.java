@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
@@ -71,7 +72,8 @@ final class Browser implements AutoCloseable {
     }
 
     private static Optional<File> onPath(String... names) {
-        List<Path> folders = Stream.of(System.getenv("PATH").split(File.pathSeparator))
+        List<Path> folders = Pattern.compile(Pattern.quote(File.pathSeparator))
+                .splitAsStream(System.getenv("PATH"))
                 .map(Path::of)
                 .toList();
         return Stream.of(names)

@@ -34,7 +34,8 @@ class PageColoursTest {
     static Stream<Scheme> schemes() throws IOException {
         try (InputStream sheet = ReportPage.class.getResourceAsStream("page.css")) {
             String css = new String(sheet.readAllBytes(), StandardCharsets.UTF_8);
-            Matcher roots = Pattern.compile(":root[^{]*\\{\n(.*?)}", Pattern.DOTALL).matcher(css);
+            Matcher roots =
+                    Pattern.compile(":root[^{]*\\{\n(.*?)}", Pattern.DOTALL).matcher(css);
             List<Map<String, String>> all =
                     roots.results().map(root -> colours(root.group(1))).toList();
             return Stream.of(
@@ -96,7 +97,9 @@ class PageColoursTest {
     void darkIsTheSameByChoiceAsByTheSystem() throws IOException {
         List<Scheme> all = schemes().toList();
         assertThat(all).hasSize(4);
-        assertThat(all.get(2).colours()).isEqualTo(all.get(1).colours()).isNotEqualTo(all.get(0).colours());
+        assertThat(all.get(2).colours())
+                .isEqualTo(all.get(1).colours())
+                .isNotEqualTo(all.get(0).colours());
     }
 
     /** Black on white is 21 to 1, a colour on itself 1 to 1. */

@@ -43,12 +43,19 @@ class PageJsonTest {
         String written = json(json -> json.writeString(text));
         assertThat(new ObjectMapper().readValue(written, String.class)).isEqualTo(text);
         assertThat(written).doesNotContain("<", ">", "&", "\u2028", "\u2029");
-        assertThat(written.chars()).noneMatch(sign -> sign < 0x20 || sign >= 0x7F && sign < 0xA0 || sign >= 0xFFFE);
+        assertThat(written.chars()).noneMatch(sign -> sign < 0x20 || (sign >= 0x7F && sign < 0xA0) || sign >= 0xFFFE);
     }
 
     @ParameterizedTest
-    @CsvSource({"0, 3, 0", "-0.0004, 3, 0", "70000, 1, 70000", "21.56789, 3, 21.568", "-1.25, 1, -1.2", "0.05, 2, 0.05",
-        "1e7, 1, 10000000"})
+    @CsvSource({
+        "0, 3, 0",
+        "-0.0004, 3, 0",
+        "70000, 1, 70000",
+        "21.56789, 3, 21.568",
+        "-1.25, 1, -1.2",
+        "0.05, 2, 0.05",
+        "1e7, 1, 10000000"
+    })
     void numbersAreShort(double number, int decimals, String written) throws IOException {
         assertThat(json(json -> PageJson.number(json, number, decimals))).isEqualTo(written);
     }

@@ -59,7 +59,8 @@ class PageSampleTest {
             taken[place] = sample.offer(Status.CLEAN, place);
         }
         sample.close();
-        long takenAtFirst = IntStream.range(0, taken.length).filter(i -> taken[i]).count();
+        long takenAtFirst =
+                IntStream.range(0, taken.length).filter(i -> taken[i]).count();
         // expected: k (1 + ln(n / k)) = 200 (1 + ln 25) = 844
         assertThat(takenAtFirst).isBetween(700L, 1000L);
         assertThat(LongStream.range(0, taken.length).filter(place -> sample.holds(Status.CLEAN, place)))
@@ -83,7 +84,7 @@ class PageSampleTest {
         PageSample one = sample(LIMITS, 300, 300, 3000);
         PageSample other = sample(LIMITS, 300, 300, 3000);
         assertThat(IntStream.range(0, 3600))
-                .allMatch(place -> one.holds(statusOf(place, 300, 300), place)
-                        == other.holds(statusOf(place, 300, 300), place));
+                .allMatch(place ->
+                        one.holds(statusOf(place, 300, 300), place) == other.holds(statusOf(place, 300, 300), place));
     }
 }

@@ -96,8 +96,7 @@ class ReportPageIT {
         assertThat(browser.number("return document.documentElement.scrollWidth"))
                 .isLessThanOrEqualTo(width);
         // colours that each canvas shows, marks and axes among them
-        assertThat((List<?>) browser.js(
-                        """
+        assertThat((List<?>) browser.js("""
                         return [...document.querySelectorAll('canvas')].map(canvas => {
                           const bytes = canvas.getContext('2d').getImageData(0, 0, canvas.width, canvas.height).data;
                           return new Set(new Uint32Array(bytes.buffer)).size; })"""))
@@ -116,8 +115,7 @@ class ReportPageIT {
 
     @Test
     void thePolicyStopsWhatIsNotOfThePage() {
-        browser.js(
-                """
+        browser.js("""
                 const script = document.createElement('script');
                 script.textContent = 'window.bad = 1';
                 document.body.append(script);
@@ -165,7 +163,8 @@ class ReportPageIT {
                 .filter(flight -> flight.loading().type().equals(Flights.SINGLE))
                 .count();
         browser.find("#type option:nth-child(3)").click();
-        assertThat(List.of(browser.find("#found").getText())).containsAnyOf(count(single), count(flights.size() - single));
+        assertThat(List.of(browser.find("#found").getText()))
+                .containsAnyOf(count(single), count(flights.size() - single));
         browser.find("#type option:first-child").click();
         browser.find(".types button:not([aria-pressed=true])").click();
         assertThat(browser.find("#envelope-title").getText()).isEqualTo("Light single L4: take-off envelope");
@@ -199,11 +198,14 @@ class ReportPageIT {
                 .containsExactly("dry operating", "zero fuel", "ramp", "take-off", "landing");
         assertThat(browser.find("#flight .sentences").getText()).contains("1.00 % MAC behind the aft limit");
         assertThat(browser.find("#flight .big-trim").getText()).isEqualTo("1.9 UP");
-        assertThat(browser.find("#said").getAttribute("textContent")).contains("LONE").contains("trim to set 1.9 UP");
+        assertThat(browser.find("#said").getAttribute("textContent"))
+                .contains("LONE")
+                .contains("trim to set 1.9 UP");
     }
 
     private static String ink() {
-        return browser.js("return document.querySelector('#envelope canvas').toDataURL()").toString();
+        return browser.js("return document.querySelector('#envelope canvas').toDataURL()")
+                .toString();
     }
 
     @Test
@@ -223,10 +225,19 @@ class ReportPageIT {
     void thePictureIsZoomedMovedAndShownWholeAgain() {
         WebElement frame = browser.find("#envelope .u-over");
         String whole = view();
-        browser.hands().moveToElement(frame, -40, -40).clickAndHold().moveByOffset(80, 80).release().perform();
+        browser.hands()
+                .moveToElement(frame, -40, -40)
+                .clickAndHold()
+                .moveByOffset(80, 80)
+                .release()
+                .perform();
         String part = view();
         assertThat(part).isNotEqualTo(whole);
-        browser.hands().keyDown(Keys.SHIFT).sendKeys(Keys.ARROW_LEFT).keyUp(Keys.SHIFT).perform();
+        browser.hands()
+                .keyDown(Keys.SHIFT)
+                .sendKeys(Keys.ARROW_LEFT)
+                .keyUp(Keys.SHIFT)
+                .perform();
         assertThat(view()).isNotEqualTo(part);
         browser.find("#envelope .tools button:last-child").click();
         assertThat(view()).isEqualTo(whole);
@@ -253,13 +264,16 @@ class ReportPageIT {
     @Test
     void aTableIsSortedByKeysAndSaysSo() {
         browser.find("#panel-0 th:nth-child(7) button").sendKeys(Keys.ENTER);
-        assertThat(browser.find("#panel-0 th:nth-child(7)").getAttribute("aria-sort")).isEqualTo("ascending");
+        assertThat(browser.find("#panel-0 th:nth-child(7)").getAttribute("aria-sort"))
+                .isEqualTo("ascending");
         assertThat(browser.focused().getText()).startsWith("Take-off mass");
         assertThat(flightsShown()).startsWith(lightest(Comparator.naturalOrder()));
         browser.focused().sendKeys(Keys.ENTER);
-        assertThat(browser.find("#panel-0 th:nth-child(7)").getAttribute("aria-sort")).isEqualTo("descending");
+        assertThat(browser.find("#panel-0 th:nth-child(7)").getAttribute("aria-sort"))
+                .isEqualTo("descending");
         assertThat(flightsShown()).startsWith(lightest(Comparator.reverseOrder()));
-        assertThat(browser.find("#said").getAttribute("textContent")).isEqualTo("Flights sorted by Take-off mass, descending");
+        assertThat(browser.find("#said").getAttribute("textContent"))
+                .isEqualTo("Flights sorted by Take-off mass, descending");
     }
 
     private static List<String> flightsShown() {
@@ -268,7 +282,8 @@ class ReportPageIT {
 
     private static String[] lightest(Comparator<Double> order) {
         return flights.stream()
-                .sorted(Comparator.comparing(flight -> flight.balance().takeoff().massKg(), order))
+                .sorted(Comparator.comparing(
+                        flight -> flight.balance().takeoff().massKg(), order))
                 .limit(3)
                 .map(flight -> flight.loading().flight().flight())
                 .toArray(String[]::new);

@@ -115,8 +115,8 @@ class ReportPageTest {
                 .matcher(text);
         StringBuilder checksums = new StringBuilder();
         while (found.find()) {
-            byte[] digest = MessageDigest.getInstance("SHA-256")
-                    .digest(found.group(1).getBytes(StandardCharsets.UTF_8));
+            byte[] digest =
+                    MessageDigest.getInstance("SHA-256").digest(found.group(1).getBytes(StandardCharsets.UTF_8));
             checksums
                     .append(" 'sha256-")
                     .append(Base64.getEncoder().encodeToString(digest))
@@ -143,13 +143,17 @@ class ReportPageTest {
     @Test
     void theDataOfThePageHoldsEveryFlightWithItsFigures() throws Exception {
         List<AuditedFlight> flights = new ArrayList<>(Flights.season(9, 60));
-        flights.add(flight(EVIL).takeoff(61_000, 21.5).inDetail().found(aft(Severity.BREACH, -1)).build());
+        flights.add(flight(EVIL)
+                .takeoff(61_000, 21.5)
+                .inDetail()
+                .found(aft(Severity.BREACH, -1))
+                .build());
         JsonNode data = data(page(flights, List.of(Runs.rejected(700, List.of("ZFW"), EVIL))));
         assertThat(data.get("flights")).hasSize(61);
         JsonNode last = data.get("flights").get(60);
         assertThat(last.get(0).textValue()).isEqualTo(EVIL);
         assertThat(data.get("tails").get(last.get(2).intValue()).textValue()).isEqualTo("ZZ-JA");
-        assertThat(last.get(7).intValue()).isEqualTo(Status.BREACHED.ordinal());
+        assertThat(last.get(7).intValue()).isEqualTo(PageNumbers.of(Status.BREACHED));
         assertThat(last.get(14)).hasSize(5 * 4);
         assertThat(last.get(14).get(13).doubleValue()).isEqualTo(61_000);
         assertThat(last.get(14).get(14).doubleValue()).isEqualTo(21.5);

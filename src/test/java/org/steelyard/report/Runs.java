@@ -68,8 +68,8 @@ final class Runs {
                 tally.add(flight);
                 page.flight(flight);
             }
-            page.finish(new SeasonResult(
-                    tally.summary(), facts(flights.size(), 0), List.of(), Flights.POLICY, List.of()));
+            page.finish(
+                    new SeasonResult(tally.summary(), facts(flights.size(), 0), List.of(), Flights.POLICY, List.of()));
         }
         return file;
     }
