@@ -31,7 +31,7 @@ class EnvelopePlot {
       this.phase = Number(this.phases.value);
       page.draw();
     }});
-    Object.assign(this, frame('envelope', 'Envelope', 420, POINT_KEYS, this.phases));
+    Object.assign(this, frame('envelope', 'Envelope', 460, POINT_KEYS, this.phases));
   }
 
   show(type, flights) {
@@ -49,9 +49,10 @@ class EnvelopePlot {
       return grown([Math.max(most[0], Math.min(range[0], all[0])), Math.min(most[1], Math.max(range[1], all[1]))], 0.05);
     };
     const where = this.phase === IN_FLIGHT ? 'landing' : name;
+    const home = {x: reach(cgs, points.map(p => p.x)), y: reach(masses, points.map(p => p.y))};
     this.plot.show({
-      x: {label: `${where} CG, ${type.cgUnit}`, text: tidy, home: reach(cgs, points.map(p => p.x))},
-      y: {label: `${where} mass, ${type.massUnit}`, text: tidy, home: reach(masses, points.map(p => p.y))},
+      x: {label: `${where} CG, ${type.cgUnit}`, text: tidy, home: home.x},
+      y: {label: `${where} mass, ${type.massUnit}`, text: tidy, home: home.y},
       label: `${type.name}, ${name} envelope with ${counted(points.length, 'flight')}.`,
       points,
       words: point => flightWords(point.flight, `${where} mass ${fixed(point.y, type.massDecimals)} ${type.massUnit}`,
@@ -63,6 +64,8 @@ class EnvelopePlot {
     if (this.phase === IN_FLIGHT) parts.push('A point stands at landing; choose a flight to see its whole path.');
     const missing = flights.filter(flight => flight.type === type).length - points.length;
     if (missing > 0) parts.push(`${counted(missing, 'flight')} without a known ${where} state.`);
+    const beyond = points.filter(p => p.x < home.x[0] || p.x > home.x[1] || p.y < home.y[0] || p.y > home.y[1]).length;
+    if (beyond > 0) parts.push(`${counted(beyond, 'flight')} beyond the edge: zoom out to see.`);
     parts.push('The mark is the verdict on the whole flight, so one that is breached for another reason may lie inside.');
     this.caption.textContent = parts.join(' ');
   }

@@ -48,7 +48,7 @@ class Page {
     const flaps = [...new Set(season.flights.map(flight => flight.flaps))].sort(WORDS.compare);
     const tails = season.tails.map((tail, i) => [i, tail]).sort((a, b) => WORDS.compare(a[1], b[1]));
     this.found = el('p', {class: 'found', id: 'found', role: 'status'});
-    this.search = el('input', {type: 'search', id: 'search', placeholder: 'flight, route, pilot, finding …', autocomplete: 'off', input: () => this.searchSoon()});
+    this.search = el('input', {type: 'search', id: 'search', placeholder: 'flight, pilot, finding …', autocomplete: 'off', input: () => this.searchSoon()});
     return el('form', {class: 'asked', 'aria-label': 'Which flights', submit: event => event.preventDefault(), reset: () => setTimeout(() => this.askAll())},
       el('fieldset', {class: 'field statuses'}, el('legend', {}, 'Status'), ...[BREACHED, MARGINAL, CLEAN].map(s => this.statusBox(s))),
       select('type', 'Type', [['-1', 'all types'], ...season.types.map((type, i) => [i, type.name])], value => this.ask({type: Number(value)})),
