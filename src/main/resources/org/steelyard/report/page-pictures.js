@@ -219,7 +219,7 @@ function binned(s, step) {
   const width = step * Math.max(1, Math.ceil((high - low) / step / 40));
   const from = (Math.floor(low / width + 0.5) - 0.5) * width;
   const counts = new Array(Math.floor((high - from) / width) + 1).fill(0);
-  for (const flight of s.known) counts[Math.floor((flight.trim - from) / width)] += page.season.weights[flight.status];
+  for (const flight of s.known) counts[Math.max(0, Math.floor((flight.trim - from) / width))] += page.season.weights[flight.status];
   return {from, width, counts};
 }
 

@@ -172,12 +172,12 @@ function themeSwitch() {
 const page = new Page(new Season(JSON.parse(document.getElementById('season-data').textContent)));
 
 if (page.season.flights.length > 0) {
-  document.documentElement.classList.add('is-live');
   readPalette();
   page.build(document.getElementById('live'));
   document.querySelector('header').append(themeSwitch());
   page.draw();
   chooseFromOverview(page.season);
+  document.documentElement.classList.add('is-live');
   matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => page.redraw());
   requestAnimationFrame(() => performance.mark('pictures-drawn'));
 }
