@@ -170,7 +170,8 @@ class ReportPageIT {
         assertThat(browser.find("#envelope-title").getText()).isEqualTo("Light single L4: take-off envelope");
         assertThat(browser.find("#histogram .hint").getText()).contains("No flight asked for has a trim");
         browser.find(".kind-button").click();
-        long asked = Long.parseLong(browser.find("#found").getText().split(" ")[0]);
+        String found = browser.find("#found").getText();
+        long asked = Long.parseLong(found, 0, found.indexOf(' '), 10);
         assertThat(asked).isPositive().isLessThan(flights.size());
         assertThat(browser.find(".kind-button[aria-pressed=true] .kind-count").getText())
                 .isEqualTo(Long.toString(asked));
