@@ -1,50 +1,51 @@
 package org.steelyard.report;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import org.steelyard.model.Envelope;
 import org.steelyard.model.LimitLine;
 import org.steelyard.model.LimitPoint;
-import org.steelyard.model.MeanChord;
 import org.steelyard.model.Straightness;
-import org.steelyard.report.ChartDataSheet.Line;
 
-/** The outline of an envelope as CG in % MAC and mass: up the forward line, down the aft line, and closed. */
+/**
+ * The outline of an envelope as points to be joined: up the forward limit and down the aft one. A limit that is
+ * straight in moment becomes the curve that it is against arm.
+ */
 final class EnvelopeOutline {
 
-    private static final int PIECES_OF_A_CURVE = 8;
+    private static final int CURVE = 16;
 
     private EnvelopeOutline() {}
 
-    static List<Line> of(Envelope envelope, MeanChord chord) {
-        List<Line> outline = new ArrayList<>(side(envelope.forward(), chord));
-        List<Line> aft = side(envelope.aft(), chord);
-        Collections.reverse(aft);
-        outline.addAll(aft);
-        outline.add(outline.get(0));
+    static List<LimitPoint> of(Envelope envelope) {
+        List<LimitPoint> outline = new ArrayList<>();
+        along(outline, envelope.forward(), false);
+        along(outline, envelope.aft(), true);
         return outline;
     }
 
-    private static List<Line> side(LimitLine line, MeanChord chord) {
-        List<Line> side = new ArrayList<>();
+    private static void along(List<LimitPoint> outline, LimitLine line, boolean down) {
         List<LimitPoint> points = line.points();
-        int pieces = line.straight() == Straightness.MOMENT ? PIECES_OF_A_CURVE : 1;
-        for (int i = 0; i + 1 < points.size(); i++) {
-            LimitPoint low = points.get(i);
-            LimitPoint high = points.get(i + 1);
-            side.add(corner(low.massKg(), low.armM(), chord));
-            for (int piece = 1; piece < pieces && high.massKg() > low.massKg(); piece++) {
-                double massKg = low.massKg() + (high.massKg() - low.massKg()) * piece / pieces;
-                side.add(corner(massKg, line.armAtM(massKg), chord));
+        int last = points.size() - 1;
+        outline.add(points.get(down ? last : 0));
+        for (int i = 1; i <= last; i++) {
+            LimitPoint from = points.get(down ? last + 1 - i : i - 1);
+            LimitPoint to = points.get(down ? last - i : i);
+            if (line.straight() == Straightness.MOMENT) {
+                curve(outline, from, to);
             }
+            outline.add(to);
         }
-        LimitPoint last = points.get(points.size() - 1);
-        side.add(corner(last.massKg(), last.armM(), chord));
-        return side;
     }
 
-    private static Line corner(double massKg, double armM, MeanChord chord) {
-        return Line.of("", chord.percentAt(armM), massKg);
+    /** Straight in moment between two vertices: the arm is the moment, linear in mass, over the mass. */
+    private static void curve(List<LimitPoint> outline, LimitPoint from, LimitPoint to) {
+        for (int i = 1; i < CURVE; i++) {
+            double t = i / (double) CURVE;
+            double massKg = from.massKg() + t * (to.massKg() - from.massKg());
+            double fromKgM = from.massKg() * from.armM();
+            double momentKgM = fromKgM + t * (to.massKg() * to.armM() - fromKgM);
+            outline.add(new LimitPoint(massKg, momentKgM / massKg));
+        }
     }
 }

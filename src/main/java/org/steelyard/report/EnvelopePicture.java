@@ -10,9 +10,9 @@ import org.steelyard.model.Envelope;
 import org.steelyard.model.Phase;
 
 /**
- * The take-off envelope of a type with its flights, in the units of its users: CG to the right, mass upwards. A limit
- * that is straight in moment is drawn as the curve that it is. Flights that fall on the same spot, to half a unit of
- * the drawing, are drawn once; flights beyond the edge are drawn on it and counted.
+ * The take-off envelope of a type with its flights, in the units of its users: CG to the right, mass upwards. Flights
+ * that fall on the same spot, to half a unit of the drawing, are drawn once; flights beyond the edge are drawn on it
+ * and counted.
  */
 final class EnvelopePicture {
 

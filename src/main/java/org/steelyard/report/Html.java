@@ -1,7 +1,10 @@
 package org.steelyard.report;
 
+import java.io.IOException;
+import java.io.Writer;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 
 /**
  * Builds HTML (and SVG within it) that is also well-formed XML. All text and all values of attributes are escaped;
@@ -80,7 +83,38 @@ final class Html {
         return closeBlock();
     }
 
-    /** The whole page. */
+    /**
+     * A script of our own or of a library, which stands in the page as it is, marked so that XML reads it as text, too.
+     *
+     * @param body what {@link #scriptBody} made of it
+     */
+    Html script(String body) {
+        open("script");
+        out.append(body);
+        return closeBlock();
+    }
+
+    /**
+     * What stands inside the element of a script.
+     *
+     * @throws IllegalArgumentException if it holds what would end or change the element
+     */
+    static String scriptBody(String script) {
+        for (String bad : List.of("]]>", "</script", "<!--", "\r")) {
+            if (script.contains(bad)) {
+                throw new IllegalArgumentException("a script in a page does not hold " + bad);
+            }
+        }
+        return "//<![CDATA[\n" + script + "\n//]]>";
+    }
+
+    /** Writes what there is so far and forgets it. */
+    void drain(Writer writer) throws IOException {
+        writer.append(out);
+        out.setLength(0);
+    }
+
+    /** The whole page, or what was not drained of it. */
     String page() {
         if (!open.isEmpty()) {
             throw new IllegalStateException("elements left open: " + open);

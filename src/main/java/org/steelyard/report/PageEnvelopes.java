@@ -12,7 +12,7 @@ final class PageEnvelopes {
         if (clouds.isEmpty()) {
             return;
         }
-        html.open("section", "id", "envelopes").element("h2", "Flights in the take-off envelope");
+        html.open("section", "id", "envelopes", "class", "still").element("h2", "Flights in the take-off envelope");
         html.open("p", "class", "hint");
         html.text("The mark is the verdict on the whole flight: one that is breached for another reason may lie inside."
                 + " A point on the line is inside.");

@@ -12,7 +12,7 @@ final class PageFindings {
     private PageFindings() {}
 
     static void kinds(Html html, SeasonSummary summary) {
-        html.open("section", "id", "findings").element("h2", "Kinds of findings");
+        html.open("section", "id", "findings", "class", "still").element("h2", "Kinds of findings");
         if (summary.findings().isEmpty()) {
             html.element("p", "Nothing was found.").closeBlock();
             return;

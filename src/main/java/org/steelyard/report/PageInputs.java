@@ -4,10 +4,11 @@ import java.util.List;
 import java.util.Map;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.ProblemCode;
-import org.steelyard.model.RejectedRow;
 
 /** What was read and what was not, where the rest is, and how it was computed. */
 final class PageInputs {
+
+    private static final int ROWS = 20;
 
     private PageInputs() {}
 
@@ -84,17 +85,16 @@ final class PageInputs {
         }
         html.text(". Cells and reasons of all are in ").element("a", "rejected.csv", "href", "rejected.csv");
         html.text(": put them right there and read that file again.").closeBlock();
+        List<Rejections.Row> shown =
+                rejections.first().subList(0, Math.min(ROWS, rejections.first().size()));
         html.open("ul", "class", "rejected");
-        for (RejectedRow row : rejections.first()) {
-            html.open("li").element("strong", row.origin().toString()).text(" ");
-            html.data(String.join(
-                    "; ", row.problems().stream().map(InputProblem::detail).toList()));
+        for (Rejections.Row row : shown) {
+            html.open("li").element("strong", row.origin()).text(" ").data(row.reasons());
             html.closeBlock();
         }
         html.closeBlock();
-        if (all > rejections.first().size()) {
-            html.element(
-                    "p", "The first " + rejections.first().size() + " of " + Shown.count(all) + ".", "class", "hint");
+        if (all > shown.size()) {
+            html.element("p", "The first " + shown.size() + " of " + Shown.count(all) + ".", "class", "hint");
         }
         html.closeBlock();
     }

@@ -50,7 +50,10 @@ final class PageOffenders {
         Loading loading = worst.flight().loading();
         FlightIdent flight = loading.flight();
         html.open("tr");
-        html.open("th", "scope", "row").data(flight.flight());
+        html.open("th", "scope", "row")
+                .open("span", "data-origin", loading.origin().toString())
+                .data(flight.flight())
+                .close();
         html.text(" ")
                 .element("span", flight.date().toString(), "class", "nowrap quiet")
                 .close();

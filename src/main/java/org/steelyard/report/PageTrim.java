@@ -49,7 +49,7 @@ final class PageTrim {
     }
 
     private static void pictures(Html html, SeasonSummary summary, TypeNames names) {
-        html.open("div", "class", "pictures");
+        html.open("div", "class", "pictures still");
         for (StatusCount type : summary.types()) {
             List<TrimGroup> groups = summary.trim().stream()
                     .filter(group -> group.typeId().equals(type.group()))

@@ -5,28 +5,39 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.ProblemCode;
 import org.steelyard.model.RejectedRow;
 
-/** Counts the reasons of rejected rows and keeps the first rows. */
+/** Counts the reasons of rejected rows and keeps the first rows, as texts. */
 final class Rejections {
 
-    private static final int KEPT = 20;
+    private static final int KEPT = 2000;
+    private static final int TEXT = 400;
 
-    private final List<RejectedRow> first = new ArrayList<>();
+    /**
+     * A row that could not be used.
+     *
+     * @param origin where it stands
+     * @param reasons why
+     */
+    record Row(String origin, String reasons) {}
+
+    private final List<Row> first = new ArrayList<>();
     private final Map<ProblemCode, Long> reasons = new EnumMap<>(ProblemCode.class);
 
     void add(RejectedRow row) {
         if (first.size() < KEPT) {
-            first.add(row);
+            String why = row.problems().stream().map(InputProblem::detail).collect(Collectors.joining("; "));
+            first.add(new Row(PageJson.cut(row.origin().toString(), TEXT), PageJson.cut(why, TEXT)));
         }
         for (InputProblem problem : row.problems()) {
             reasons.merge(problem.code(), 1L, Long::sum);
         }
     }
 
-    List<RejectedRow> first() {
+    List<Row> first() {
         return Collections.unmodifiableList(first);
     }
 

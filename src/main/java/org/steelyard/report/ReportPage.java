@@ -6,30 +6,49 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.RejectedRow;
 
 /**
- * {@code report.html}: one page that works from disk without a network. It runs no script and loads nothing: its policy
- * allows its own style sheet, known by checksum, and nothing else.
+ * {@code report.html}: one page that works from disk without a network. Without a script it shows and prints the
+ * overview, still pictures and tables; its script makes the pictures live and lets every flight be found and looked at.
+ * Its policy allows its own scripts and style sheets, known by checksum, and nothing else. Its size is bounded
+ * ({@link PageLimits}).
  */
 final class ReportPage implements SeasonOutput {
 
+    private static final List<String> SCRIPTS = List.of(
+            "page-base.js",
+            "page-season.js",
+            "page-plot.js",
+            "page-pictures.js",
+            "page-tables.js",
+            "page-flight.js",
+            "page-start.js");
+
     private final Path path;
+    private final PageFlights flights;
     private final Map<String, EnvelopeCloud> clouds = new HashMap<>();
     private final Rejections rejections = new Rejections();
 
-    ReportPage(Path path) {
+    ReportPage(Path path, Path waiting) throws IOException {
+        this(path, waiting, PageLimits.USUAL);
+    }
+
+    ReportPage(Path path, Path waiting, PageLimits limits) throws IOException {
         this.path = path;
+        flights = new PageFlights(waiting, limits);
     }
 
     @Override
-    public void flight(AuditedFlight flight) {
+    public void flight(AuditedFlight flight) throws IOException {
         AircraftType type = flight.loading().type();
         clouds.computeIfAbsent(type.id(), id -> new EnvelopeCloud(type))
                 .add(flight, flight.assessment().status());
+        flights.add(flight);
     }
 
     @Override
@@ -39,16 +58,29 @@ final class ReportPage implements SeasonOutput {
 
     @Override
     public void finish(SeasonResult result) throws IOException {
+        String library = Html.scriptBody(ChartLibrary.script());
+        String own = Html.scriptBody(SCRIPTS.stream().map(ChartLibrary::text).collect(Collectors.joining("\n")));
+        Html html = PageShell.begin(
+                "Season report: " + result.facts().season(),
+                List.of(ChartLibrary.style(), ChartLibrary.text("page.css")),
+                List.of(library, own));
+        body(html, result);
         try (Writer writer = Utf8.writer(path)) {
-            writer.write(page(result));
+            html.open("script", "type", "application/json", "id", "season-data").drain(writer);
+            PageData.write(writer, result, flights, rejections);
+            html.closeBlock();
+            html.script(library).script(own);
+            writer.write(PageShell.end(html));
         }
     }
 
-    private String page(SeasonResult result) {
-        Html html = PageShell.begin("Season report: " + result.facts().season(), "page.css");
+    private void body(Html html, SeasonResult result) {
         SeasonSummary summary = result.summary();
+        html.element("a", "Skip to the report", "class", "skip", "href", "#report");
         PageHead.write(html, result);
-        html.open("main");
+        html.open("main", "id", "report");
+        PageOverview.write(html, summary, id -> clouds.get(id).type().name());
+        html.open("div", "id", "live").closeBlock();
         PageFindings.kinds(html, summary);
         PageOffenders.write(html, summary);
         PageEnvelopes.write(html, cloudsInOrder(summary));
@@ -57,11 +89,15 @@ final class ReportPage implements SeasonOutput {
         PageFindings.months(html, summary);
         PageInputs.write(html, result, rejections);
         html.closeBlock();
-        html.element("footer", "Steelyard " + result.facts().version() + ". " + Caution.TEXT);
-        return PageShell.end(html);
+        PageFoot.write(html, result.facts().version());
     }
 
     private List<EnvelopeCloud> cloudsInOrder(SeasonSummary summary) {
         return summary.types().stream().map(type -> clouds.get(type.group())).toList();
+    }
+
+    @Override
+    public void close() throws IOException {
+        flights.close();
     }
 }

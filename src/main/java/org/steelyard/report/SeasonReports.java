@@ -99,7 +99,7 @@ public final class SeasonReports implements AutoCloseable {
         outputs.add(new StatisticsCsv(folder.file(OutputFile.STATISTICS)));
         outputs.add(new RejectedCsv(folder.file(OutputFile.REJECTED), folder.scratch("rejected.waiting")));
         outputs.add(new SeasonWorkbookOutput(folder.file(OutputFile.SEASON), policy));
-        outputs.add(new ReportPage(folder.file(OutputFile.PAGE)));
+        outputs.add(new ReportPage(folder.file(OutputFile.PAGE), folder.scratch("page.waiting")));
         outputs.add(new RunJson(folder.file(OutputFile.RUN)));
     }
 

@@ -11,9 +11,11 @@ final class TrimCardsPage {
 
     static String of(List<TrimCard> cards, String version) {
         Html html = PageShell.begin("Trim cards", "print.css");
+        html.open("main");
         for (TrimCard card : cards) {
             card(html, card, version);
         }
+        html.closeBlock();
         return PageShell.end(html);
     }
 
@@ -27,7 +29,7 @@ final class TrimCardsPage {
             boolean estimate = text.estimated() && note.startsWith("ESTIMATE");
             html.element("p", note, "class", estimate ? "estimate" : "hint");
         }
-        html.open("div", "class", "tables");
+        html.open("div", "class", "tables", "role", "region", "tabindex", "0", "aria-label", text.setting());
         table(html, card, text);
         text.settings().forEach(rows -> inverse(html, text, rows));
         html.closeBlock();

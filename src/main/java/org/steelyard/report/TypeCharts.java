@@ -17,6 +17,8 @@ import org.steelyard.analyse.Measure;
 import org.steelyard.analyse.Spread;
 import org.steelyard.check.Status;
 import org.steelyard.model.Envelope;
+import org.steelyard.model.LimitPoint;
+import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
 import org.steelyard.report.ChartDataSheet.Line;
 import org.steelyard.report.WorkbookChart.Look;
@@ -105,7 +107,7 @@ final class TypeCharts {
     }
 
     private void envelope(Phase phase, Envelope envelope) {
-        List<Line> corners = EnvelopeOutline.of(envelope, type.type().geometry().chord());
+        List<Line> corners = outline(envelope, type.type().geometry().chord());
         Optional<ChartAxis> across = ChartAxis.around(
                 "CG, % MAC",
                 DoubleStream.concat(figures(corners, 0), values(point -> cloud.value(point, SheetPoints.cg(phase)))));
@@ -245,5 +247,15 @@ final class TypeCharts {
         chart.line("median", Look.FIRST, false, true, table.names(), table.figures(1));
         chart.line("5th percentile", Look.THIRD, true, true, table.names(), table.figures(2));
         chart.draw(true);
+    }
+
+    /** Up the forward limit, down the aft one, and closed. */
+    private static List<Line> outline(Envelope envelope, MeanChord chord) {
+        List<Line> corners = new ArrayList<>();
+        for (LimitPoint point : EnvelopeOutline.of(envelope)) {
+            corners.add(Line.of("", chord.percentAt(point.armM()), point.massKg()));
+        }
+        corners.add(corners.get(0));
+        return corners;
     }
 }

@@ -34,11 +34,15 @@ class PageColoursTest {
     static Stream<Scheme> schemes() throws IOException {
         try (InputStream sheet = ReportPage.class.getResourceAsStream("page.css")) {
             String css = new String(sheet.readAllBytes(), StandardCharsets.UTF_8);
-            Matcher roots = Pattern.compile(":root \\{(.*?)}", Pattern.DOTALL).matcher(css);
+            Matcher roots =
+                    Pattern.compile(":root[^{]*\\{\n(.*?)}", Pattern.DOTALL).matcher(css);
             List<Map<String, String>> all =
                     roots.results().map(root -> colours(root.group(1))).toList();
             return Stream.of(
-                    new Scheme("light", all.get(0)), new Scheme("dark", all.get(1)), new Scheme("print", all.get(2)));
+                    new Scheme("light", all.get(0)),
+                    new Scheme("dark of the system", all.get(1)),
+                    new Scheme("dark by choice", all.get(2)),
+                    new Scheme("print", all.get(3)));
         }
     }
 
@@ -69,6 +73,33 @@ class PageColoursTest {
         for (String mark : List.of("ink", "clean", "marginal", "breached")) {
             assertThat(contrast(scheme, mark, "envelope")).as(mark).isGreaterThanOrEqualTo(3);
         }
+    }
+
+    /** Text in pictures stands on the card or on the envelope, the chosen row of a table is of its colour. */
+    @ParameterizedTest
+    @MethodSource("schemes")
+    void textContrastsWithTheEnvelope(Scheme scheme) {
+        for (String text : List.of("ink", "quiet", "clean", "marginal", "breached", "link")) {
+            assertThat(contrast(scheme, text, "envelope")).as(text).isGreaterThanOrEqualTo(4.5);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("schemes")
+    void edgesOfWhatCanBeUsedContrastWithTheirGround(Scheme scheme) {
+        for (String ground : List.of("paper", "card")) {
+            assertThat(contrast(scheme, "quiet", ground)).isGreaterThanOrEqualTo(3);
+            assertThat(contrast(scheme, "link", ground)).isGreaterThanOrEqualTo(3);
+        }
+    }
+
+    @Test
+    void darkIsTheSameByChoiceAsByTheSystem() throws IOException {
+        List<Scheme> all = schemes().toList();
+        assertThat(all).hasSize(4);
+        assertThat(all.get(2).colours())
+                .isEqualTo(all.get(1).colours())
+                .isNotEqualTo(all.get(0).colours());
     }
 
     /** Black on white is 21 to 1, a colour on itself 1 to 1. */

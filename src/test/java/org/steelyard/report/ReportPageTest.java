@@ -5,6 +5,8 @@ import static org.steelyard.report.Flights.JET;
 import static org.steelyard.report.Flights.aft;
 import static org.steelyard.report.Flights.flight;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
@@ -21,6 +23,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.steelyard.check.AuditedFlight;
+import org.steelyard.check.Status;
 import org.steelyard.model.RejectedRow;
 import org.steelyard.model.Severity;
 import org.w3c.dom.Document;
@@ -79,11 +82,11 @@ class ReportPageTest {
     }
 
     @Test
-    void nothingRunsAndNothingIsLoaded() throws Exception {
+    void nothingIsLoadedAndNoMarkupRunsAScript() throws Exception {
         String text = page(Flights.season(9, 60), List.of());
         Document page = xml(text);
         assertThat(elements(page, "*").map(Element::getTagName))
-                .doesNotContain("script", "link", "img", "iframe", "object", "image", "use", "foreignObject");
+                .doesNotContain("link", "img", "iframe", "object", "image", "use", "foreignObject");
         elements(page, "*").forEach(element -> {
             for (int i = 0; i < element.getAttributes().getLength(); i++) {
                 String name = element.getAttributes().item(i).getNodeName();
@@ -96,20 +99,75 @@ class ReportPageTest {
     }
 
     @Test
-    void thePolicyAllowsItsOwnStyleSheetByChecksumAndNothingElse() throws Exception {
+    void thePolicyAllowsItsOwnScriptsAndStyleSheetsByChecksumAndNothingElse() throws Exception {
         String text = page();
-        Matcher style = Pattern.compile("<style>(.*?)</style>", Pattern.DOTALL).matcher(text);
-        assertThat(style.find()).isTrue();
-        String digest = Base64.getEncoder()
-                .encodeToString(MessageDigest.getInstance("SHA-256")
-                        .digest(style.group(1).getBytes(StandardCharsets.UTF_8)));
         Element policy = elements(xml(text), "meta")
                 .filter(meta -> meta.getAttribute("http-equiv").equals("Content-Security-Policy"))
                 .findFirst()
                 .orElseThrow();
         assertThat(policy.getAttribute("content"))
-                .isEqualTo(
-                        "default-src 'none'; style-src 'sha256-" + digest + "'; base-uri 'none'; form-action 'none'");
+                .isEqualTo("default-src 'none'; script-src" + checksums(text, "script") + "; style-src"
+                        + checksums(text, "style") + "; base-uri 'none'; form-action 'none'");
+    }
+
+    private static String checksums(String text, String element) throws Exception {
+        Matcher found = Pattern.compile("<" + element + ">(.*?)</" + element + ">", Pattern.DOTALL)
+                .matcher(text);
+        StringBuilder checksums = new StringBuilder();
+        while (found.find()) {
+            byte[] digest =
+                    MessageDigest.getInstance("SHA-256").digest(found.group(1).getBytes(StandardCharsets.UTF_8));
+            checksums
+                    .append(" 'sha256-")
+                    .append(Base64.getEncoder().encodeToString(digest))
+                    .append('\'');
+        }
+        assertThat(checksums).hasSize(2 * " 'sha256-".length() + 2 * 45);
+        return checksums.toString();
+    }
+
+    @Test
+    void ourScriptsMakeNoMarkupFromText() throws Exception {
+        String text = page();
+        String own = text.substring(text.lastIndexOf("<script>"));
+        assertThat(own)
+                .contains("createElement")
+                .doesNotContain("innerHTML", "outerHTML", "insertAdjacentHTML", "document.write", "eval(", "Function(");
+    }
+
+    @Test
+    void theLicenceOfTheChartLibraryIsOnThePage() throws Exception {
+        assertThat(page()).contains("uPlot " + ChartLibrary.version()).contains("The MIT License (MIT)");
+    }
+
+    @Test
+    void theDataOfThePageHoldsEveryFlightWithItsFigures() throws Exception {
+        List<AuditedFlight> flights = new ArrayList<>(Flights.season(9, 60));
+        flights.add(flight(EVIL)
+                .takeoff(61_000, 21.5)
+                .inDetail()
+                .found(aft(Severity.BREACH, -1))
+                .build());
+        JsonNode data = data(page(flights, List.of(Runs.rejected(700, List.of("ZFW"), EVIL))));
+        assertThat(data.get("flights")).hasSize(61);
+        JsonNode last = data.get("flights").get(60);
+        assertThat(last.get(0).textValue()).isEqualTo(EVIL);
+        assertThat(data.get("tails").get(last.get(2).intValue()).textValue()).isEqualTo("ZZ-JA");
+        assertThat(last.get(7).intValue()).isEqualTo(PageNumbers.of(Status.BREACHED));
+        assertThat(last.get(14)).hasSize(5 * 4);
+        assertThat(last.get(14).get(13).doubleValue()).isEqualTo(61_000);
+        assertThat(last.get(14).get(14).doubleValue()).isEqualTo(21.5);
+        assertThat(last.get(16)).hasSize(2 * 2);
+        assertThat(last.get(17).get(1).textValue()).contains("1.00 % MAC behind the aft limit");
+        assertThat(data.get("rejected").get(0).get(1).textValue()).contains(EVIL);
+    }
+
+    private static JsonNode data(String page) throws Exception {
+        Element script = elements(xml(page), "script")
+                .filter(element -> element.getAttribute("id").equals("season-data"))
+                .findFirst()
+                .orElseThrow();
+        return new ObjectMapper().readTree(script.getTextContent());
     }
 
     @Test
@@ -122,7 +180,9 @@ class ReportPageTest {
                 .found(aft(Severity.BREACH, -1))
                 .build();
         String text = page(List.of(flight), List.of(Runs.rejected(2, List.of(EVIL), EVIL)));
-        assertThat(text).doesNotContain("<script").doesNotContain("\" onload");
+        String withoutData = text.replaceFirst("(?s)<script type=.*?</script>", "");
+        assertThat(text).doesNotContain("<script>alert");
+        assertThat(withoutData).hasSizeLessThan(text.length()).doesNotContain("\" onload");
         Document page = xml(text);
         assertThat(elements(page, "bdi").map(Element::getTextContent)).contains(EVIL);
     }

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.steelyard.analyse.SeasonTally;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Origin;
@@ -56,6 +57,21 @@ final class Runs {
             season.finish(facts(flights.size(), rejected.size()));
         }
         return reports.resolve(SEASON);
+    }
+
+    /** Writes the page of a season with room for few flights. */
+    static Path thinned(Path folder, List<AuditedFlight> flights, PageLimits limits) throws IOException {
+        Path file = folder.resolve("thinned.html");
+        SeasonTally tally = new SeasonTally(Flights.POLICY);
+        try (ReportPage page = new ReportPage(file, folder.resolve("thinned.waiting"), limits)) {
+            for (AuditedFlight flight : flights) {
+                tally.add(flight);
+                page.flight(flight);
+            }
+            page.finish(
+                    new SeasonResult(tally.summary(), facts(flights.size(), 0), List.of(), Flights.POLICY, List.of()));
+        }
+        return file;
     }
 
     static String text(Path file) throws IOException {

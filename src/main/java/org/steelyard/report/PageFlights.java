@@ -1,0 +1,82 @@
+package org.steelyard.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.BufferedReader;
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.steelyard.check.AuditedFlight;
+import org.steelyard.check.Status;
+
+/**
+ * The flights that the page holds one by one. While the season goes by, those that may be on the page in the end wait
+ * in a file, so that memory is bounded whatever the season's size; at the end the chosen ones are copied into the page
+ * in the order in which they came.
+ */
+final class PageFlights implements Closeable {
+
+    private static final char AFTER_PLACE = '\t';
+
+    private final Path waiting;
+    private final Writer writer;
+    private final PageSample sample;
+    private final PageFlight record = new PageFlight();
+    private long next;
+
+    PageFlights(Path waiting, PageLimits limits) throws IOException {
+        this.waiting = waiting;
+        sample = new PageSample(limits);
+        writer = Utf8.writer(waiting);
+    }
+
+    void add(AuditedFlight flight) throws IOException {
+        long place = next++;
+        Status status = flight.assessment().status();
+        if (sample.offer(status, place)) {
+            writer.write(Long.toString(place));
+            writer.write(AFTER_PLACE);
+            writer.write(Character.forDigit(PageNumbers.of(status), 10));
+            JsonGenerator json = PageJson.to(writer);
+            record.write(json, flight);
+            json.close();
+            writer.write('\n');
+        }
+    }
+
+    /** No more flights come. */
+    PageSample closed() throws IOException {
+        writer.close();
+        sample.close();
+        return sample;
+    }
+
+    /** The names that the flights are written with. */
+    PageFlight names() {
+        return record;
+    }
+
+    /** Copies the chosen flights, once {@link #closed}, as the elements of an array, and removes the file. */
+    void copy(Writer page) throws IOException {
+        String between = "\n";
+        try (BufferedReader lines = Files.newBufferedReader(waiting, StandardCharsets.UTF_8)) {
+            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+                int tab = line.indexOf(AFTER_PLACE);
+                Status status = PageNumbers.STATUSES.get(Character.digit(line.charAt(tab + 1), 10));
+                if (sample.holds(status, Long.parseLong(line, 0, tab, 10))) {
+                    page.write(between);
+                    page.write(line, tab + 2, line.length() - tab - 2);
+                    between = ",\n";
+                }
+            }
+        }
+        Files.delete(waiting);
+    }
+
+    @Override
+    public void close() throws IOException {
+        writer.close();
+    }
+}
