@@ -36,7 +36,7 @@ import java.util.stream.Stream;
 @AnalyzeClasses(packages = "org.steelyard", importOptions = DoNotIncludeTests.class)
 class ArchitectureTest {
 
-    private static final String[] PURE = packages("model", "balance", "check", "trim", "grade");
+    private static final String[] PURE = packages("model", "balance", "check", "remedy", "trim", "grade");
 
     /** The JDK without files, network, threads, logging and text formats. */
     private static final String[] JDK_VALUES = {
@@ -65,8 +65,8 @@ class ArchitectureTest {
     static final ArchRule everyClassLivesInAPackageOfTheDesign = classes()
             .should()
             .resideInAnyPackage(packages(
-                    "model", "config", "read", "balance", "check", "trim", "grade", "analyse", "report", "run", "demo",
-                    "cli"))
+                    "model", "config", "read", "balance", "check", "remedy", "trim", "grade", "analyse", "report", "run",
+                    "demo", "cli"))
             .because("a package outside the design's table would have no rule on what it may use");
 
     @ArchTest
@@ -108,6 +108,12 @@ class ArchitectureTest {
     static final ArchRule checkUsesModelAndBalanceOnly = only(
                     "check", packages("model", "balance", "check"), JDK_VALUES)
             .because("a finding follows from the states and the limits alone");
+
+    @ArchTest
+    static final ArchRule remedyUsesModelBalanceAndCheckOnly = only(
+                    "remedy", packages("model", "balance", "check", "remedy"), JDK_VALUES)
+            .because("a remedy follows from the flight and its limits alone, and goes back through balance and check")
+            .allowEmptyShould(true);
 
     @ArchTest
     static final ArchRule trimUsesModelAndBalanceOnly = only("trim", packages("model", "balance", "trim"), JDK_VALUES)
@@ -152,7 +158,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule runUsesEverythingButTheCommandLine = only(
                     "run",
-                    packages("model", "config", "read", "balance", "check", "trim", "analyse", "report", "run"),
+                    packages("model", "config", "read", "balance", "check", "remedy", "trim", "analyse", "report", "run"),
                     JDK_VALUES,
                     JDK_FILES,
                     new String[] {"java.security", "java.util.random"})

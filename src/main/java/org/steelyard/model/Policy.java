@@ -12,6 +12,9 @@ import java.util.Optional;
  * @param marginalTrimUnits a trim nearer to an end of its band than this many units is marginal
  * @param sharing rule for totals
  * @param recordedTrim how recorded trim settings are held against the right ones; empty where they are not
+ * @param chance when the chance of being outside counts; empty where it is not looked at
+ * @param spread how much what is aboard varies; empty where no chance is computed
+ * @param remedyReservePercentMac how far inside the envelopes a remedy must bring a flight, in % MAC
  */
 public record Policy(
         double marginalCgPercentMac,
@@ -19,12 +22,15 @@ public record Policy(
         double marginalLoadPercent,
         double marginalTrimUnits,
         SharingRule sharing,
-        Optional<RecordedTrimRule> recordedTrim) {
+        Optional<RecordedTrimRule> recordedTrim,
+        Optional<ChanceRule> chance,
+        Optional<SpreadRule> spread,
+        double remedyReservePercentMac) {
 
     /**
      * Checks the numbers.
      *
-     * @throws IllegalArgumentException if one is negative
+     * @throws IllegalArgumentException if one is negative, or a chance is to count without a spread to compute it from
      */
     public Policy {
         Require.notNegative("marginalCgPercentMac", marginalCgPercentMac);
@@ -33,6 +39,40 @@ public record Policy(
         Require.notNegative("marginalTrimUnits", marginalTrimUnits);
         Objects.requireNonNull(sharing);
         Objects.requireNonNull(recordedTrim);
+        Objects.requireNonNull(spread);
+        Require.that(
+                chance.isEmpty() || spread.isPresent(),
+                "a chance of being outside needs the spread of what is aboard");
+        Require.notNegative("remedyReservePercentMac", remedyReservePercentMac);
+    }
+
+    /**
+     * A policy that looks at no chance and wants no reserve of a remedy.
+     *
+     * @param marginalCgPercentMac a CG nearer to a limit line than this many % MAC is marginal
+     * @param marginalMassPercent a mass within this percentage of a mass limit is marginal
+     * @param marginalLoadPercent a hold, floor or group within this percentage of its limit is marginal
+     * @param marginalTrimUnits a trim nearer to an end of its band than this many units is marginal
+     * @param sharing rule for totals
+     * @param recordedTrim how recorded trim settings are held against the right ones; empty where they are not
+     */
+    public Policy(
+            double marginalCgPercentMac,
+            double marginalMassPercent,
+            double marginalLoadPercent,
+            double marginalTrimUnits,
+            SharingRule sharing,
+            Optional<RecordedTrimRule> recordedTrim) {
+        this(
+                marginalCgPercentMac,
+                marginalMassPercent,
+                marginalLoadPercent,
+                marginalTrimUnits,
+                sharing,
+                recordedTrim,
+                Optional.empty(),
+                Optional.empty(),
+                0);
     }
 
     /**
