@@ -15,7 +15,7 @@ import org.steelyard.model.TrimScale;
 record TrimGuard(TrimScale scale, MeanChord chord, MassMoment state) {
 
     /** Far below any step of a scale, so that rounding does not put what is on the end of the band outside. */
-    private static final double INSIDE_PERCENT_MAC = 1e-6;
+    private static final double INSIDE_PERCENT_MAC = 1e-9;
 
     /** Greatest change of moment aft; without a limit where the scale does not reach that mass anyway. */
     double aftBoundKgM(double deltaKg) {
