@@ -178,6 +178,7 @@ public final class FindingText {
             case TRIM_UNKNOWN -> "No trim without a flap setting";
             case TRIM_RECORDED -> close ? "Recorded trim some way off" : "Recorded trim far off";
             case TRIM_ESTIMATE -> "Trim is an estimate";
+            case LIKELY_OUTSIDE -> "Inside on paper, likely outside";
             case SHARED_LOAD -> "Load shared out from totals";
             case SHARED_FUEL -> "Fuel shared out from a total";
             case GIVEN_STATE -> "State taken as given";
@@ -218,7 +219,7 @@ public final class FindingText {
                     phase() + " trim " + trim(finding.value()) + gap("inside", "outside") + "the " + finding.subject()
                             + " end of its band at " + trim(finding.limit());
                 case TRIM_RECORDED, TRIM_ESTIMATE -> finding.subject();
-                case TRIM_UNKNOWN, SHARED_LOAD, SHARED_FUEL, GIVEN_STATE -> finding.subject();
+                case TRIM_UNKNOWN, LIKELY_OUTSIDE, SHARED_LOAD, SHARED_FUEL, GIVEN_STATE -> finding.subject();
             };
         }
 

@@ -9,6 +9,7 @@ import org.steelyard.model.CrewStation;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.MassScheme;
 import org.steelyard.model.Pantry;
+import org.steelyard.model.SeatRows;
 
 /** Reads a type's cabin: zones, crew, pantry variations and the scheme of standard masses. */
 final class CabinPart {
@@ -45,11 +46,18 @@ final class CabinPart {
         return keys.make(() -> new Pantry(code, MassMoment.at(massKg, armM)));
     }
 
+    private static Optional<SeatRows> rows(Keys keys) {
+        int count = keys.count("count", 1);
+        double pitchM = keys.number("pitch", Measure.LENGTH);
+        return keys.make(() -> new SeatRows(count, pitchM));
+    }
+
     private static Optional<CabinZone> zone(Keys keys) {
         String id = keys.text("id");
         String name = keys.text("name");
         double armM = keys.number("arm", Measure.ARM);
         int seats = keys.count("seats", 1);
-        return keys.make(() -> new CabinZone(id, name, armM, seats));
+        Optional<SeatRows> rows = keys.partIfAny("rows", CabinPart::rows);
+        return keys.make(() -> new CabinZone(id, name, armM, seats, rows));
     }
 }

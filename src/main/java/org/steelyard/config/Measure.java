@@ -40,6 +40,7 @@ record Measure(String noun, String example, Map<String, BigDecimal> factors, Roo
     static final Measure ARM = new Measure("an arm", "12.4 m", Units.LENGTHS, Room.ANY);
 
     static final Measure LENGTH = new Measure("a length", "3.2 m", Units.LENGTHS, Room.POSITIVE);
+    static final Measure LENGTH_OR_NONE = new Measure("a length", "0.3 m", Units.LENGTHS, Room.NOT_NEGATIVE);
     static final Measure MASS = new Measure("a mass", "18500 kg", Units.MASSES, Room.POSITIVE);
     static final Measure MASS_OR_NONE = new Measure("a mass", "120 kg", Units.MASSES, Room.NOT_NEGATIVE);
     static final Measure MOMENT = new Measure("a moment", "1000 kg m", Units.MOMENTS, Room.POSITIVE);

@@ -40,6 +40,8 @@ public enum FindingCode {
     TRIM_RECORDED("trim-recorded"),
     /** The trim comes from a scale that is only an estimate. */
     TRIM_ESTIMATE("trim-estimate"),
+    /** Inside a limit on paper, but more likely outside than the policy tolerates. */
+    LIKELY_OUTSIDE("likely-outside"),
     /** Totals were shared out among places by the policy's rule. */
     SHARED_LOAD("shared-load"),
     /** A fuel total was shared out among tanks by the type's fill order. */

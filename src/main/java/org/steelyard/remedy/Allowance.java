@@ -2,12 +2,15 @@ package org.steelyard.remedy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
+import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.FuelBalance;
 import org.steelyard.balance.TrimResult;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Envelope;
+import org.steelyard.model.LimitLine;
 import org.steelyard.model.Loading;
 import org.steelyard.model.MassLimits;
 import org.steelyard.model.MassMoment;
@@ -25,8 +28,11 @@ final class Allowance {
     /** Keeps what is put on a limit inside it against rounding; the checks tolerate a thousand times as much. */
     private static final double INSIDE = 1e-12;
 
+    private static final double SHORTEST_KG = 1e-6;
+
     private final List<DoubleUnaryOperator> aftKgM = new ArrayList<>();
     private final List<DoubleUnaryOperator> forwardKgM = new ArrayList<>();
+    private final NavigableSet<Double> bends = new TreeSet<>();
     private double mostKg = Double.POSITIVE_INFINITY;
     private double leastKg = Double.NEGATIVE_INFINITY;
     private double insideKgM;
@@ -91,8 +97,20 @@ final class Allowance {
         }
         atMost(envelope.maxMassKg(), points.get(0));
         atLeast(envelope.minMassKg(), points.get(points.size() - 1));
-        aftKgM.add(new MomentGuard(envelope.aft(), points, reserveM)::boundKgM);
-        forwardKgM.add(new MomentGuard(envelope.forward(), points, reserveM)::boundKgM);
+        line(envelope.aft(), points, reserveM, aftKgM);
+        line(envelope.forward(), points, reserveM, forwardKgM);
+    }
+
+    /** A path as a whole, and each of its points alone, whose bounds bend where a vertex is passed and nowhere else. */
+    private void line(
+            LimitLine line, List<MassMoment> points, double reserveM, List<DoubleUnaryOperator> bounds) {
+        if (points.size() > 1) {
+            bounds.add(new MomentGuard(line, points, reserveM)::boundKgM);
+        }
+        for (MassMoment point : points) {
+            bounds.add(new MomentGuard(line, List.of(point), reserveM)::boundKgM);
+            line.points().forEach(vertex -> bends.add(vertex.massKg() - point.massKg()));
+        }
     }
 
     private void trim(TrimResult result, MeanChord chord, MassMoment state) {
@@ -113,6 +131,31 @@ final class Allowance {
     /** The least change of mass in kg; more than zero where the flight is too light. */
     double leastKg() {
         return leastKg;
+    }
+
+    /**
+     * The changes of mass from one to another in stretches, nearest to none first, within each of which no state passes
+     * a vertex of its limits.
+     *
+     * @param fromKg the change nearest to none
+     * @param toKg the change farthest from none, of the same sign
+     * @return the ends of the stretches in order, at least one; none if the order is the other way
+     */
+    List<Double> stretches(double fromKg, double toKg) {
+        List<Double> ends = new ArrayList<>();
+        if (Math.abs(toKg) < Math.abs(fromKg)) {
+            return ends;
+        }
+        ends.add(fromKg);
+        NavigableSet<Double> between = toKg < fromKg ? bends.descendingSet() : bends;
+        for (double bend : between) {
+            double before = ends.get(ends.size() - 1);
+            if (Math.abs(bend - before) > SHORTEST_KG && (bend - before) * (toKg - bend) > 0) {
+                ends.add(bend);
+            }
+        }
+        ends.add(toKg);
+        return ends;
     }
 
     /** For each limit aft the greatest change of moment in kg·m with a change of mass. */

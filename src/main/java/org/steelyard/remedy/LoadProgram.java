@@ -75,11 +75,35 @@ final class LoadProgram {
         if (deed == Deed.MOVE) {
             return allowance.mostKg() < -1e-6 || allowance.leastKg() > 1e-6
                     ? Optional.empty()
-                    : solution(0).map(this::way);
+                    : solution(0, 0, 0).map(this::way);
         }
-        double aroundKg = deed == Deed.LEAVE ? Math.min(allowance.mostKg(), 0) : Math.max(allowance.leastKg(), 0);
+        List<Double> ends = stretches();
+        for (int i = 1; i < ends.size(); i++) {
+            Optional<Way> way = inside(ends.get(i - 1), ends.get(i));
+            if (way.isPresent()) {
+                return way;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private List<Double> stretches() {
+        if (deed == Deed.LEAVE) {
+            double loadKg = manifest.places().stream().mapToDouble(Place::massKg).sum();
+            return allowance.stretches(Math.min(allowance.mostKg(), 0), Math.max(allowance.leastKg(), -loadKg));
+        }
+        double roomKg = manifest.places().stream()
+                .filter(place -> !place.cabin())
+                .mapToDouble(hold -> Math.max(0, hold.mostKg() - hold.massKg()))
+                .sum();
+        return allowance.stretches(Math.max(allowance.leastKg(), 0), Math.min(allowance.mostKg(), roomKg));
+    }
+
+    /** The least within a stretch of changes of mass, from its end that is nearer to none. */
+    private Optional<Way> inside(double nearKg, double farKg) {
+        double aroundKg = nearKg;
         for (int i = 0; i < TANGENTS; i++) {
-            Optional<BranchAndBound.Solution> solution = solution(aroundKg);
+            Optional<BranchAndBound.Solution> solution = solution(aroundKg, nearKg, farKg);
             if (solution.isEmpty()) {
                 return Optional.empty();
             }
@@ -88,18 +112,18 @@ final class LoadProgram {
             if (allowance.keeps(deltaKg, total(values, true))) {
                 return solution.map(this::way);
             }
-            aroundKg = deltaKg;
+            aroundKg = Math.min(Math.max(deltaKg, Math.min(nearKg, farKg)), Math.max(nearKg, farKg));
         }
         return Optional.empty();
     }
 
-    private Optional<BranchAndBound.Solution> solution(double aroundKg) {
+    private Optional<BranchAndBound.Solution> solution(double aroundKg, double nearKg, double farKg) {
         program = new LinearProgram();
         parts.clear();
         unknowns();
         conservation();
         capacities();
-        limits(aroundKg);
+        limits(aroundKg, nearKg, farKg);
         return BranchAndBound.least(program);
     }
 
@@ -200,7 +224,7 @@ final class LoadProgram {
         program.atMost(row, roomKg);
     }
 
-    private void limits(double aroundKg) {
+    private void limits(double aroundKg, double nearKg, double farKg) {
         double[] massKg = new double[parts.size()];
         double[] momentKgM = new double[parts.size()];
         for (int j = 0; j < massKg.length; j++) {
@@ -213,18 +237,57 @@ final class LoadProgram {
             moment(momentKgM, massKg, -1, -allowance.lowestKgM(0), 0);
             return;
         }
-        program.atMost(massKg, allowance.mostKg());
-        program.atMost(times(massKg, -1), -allowance.leastKg());
-        allowance.aftKgM().forEach(bound -> tangent(momentKgM, massKg, 1, bound, aroundKg));
-        allowance.forwardKgM().forEach(bound -> tangent(momentKgM, massKg, -1, bound, aroundKg));
+        program.atMost(massKg, Math.max(nearKg, farKg));
+        program.atMost(times(massKg, -1), -Math.min(nearKg, farKg));
+        double middleKg = (nearKg + farKg) / 2;
+        double stepKg = Math.min(TANGENT_KG, Math.abs(farKg - nearKg) / 4);
+        double towardsKg = aroundKg > middleKg ? -stepKg : stepKg;
+        for (DoubleUnaryOperator bound : sharpest(allowance.aftKgM(), 1, nearKg, farKg)) {
+            tangent(momentKgM, massKg, 1, bound, aroundKg, towardsKg);
+        }
+        for (DoubleUnaryOperator bound : sharpest(allowance.forwardKgM(), -1, nearKg, farKg)) {
+            tangent(momentKgM, massKg, -1, bound, aroundKg, towardsKg);
+        }
     }
 
-    private void tangent(double[] momentKgM, double[] massKg, int side, DoubleUnaryOperator bound, double aroundKg) {
-        double at = bound.applyAsDouble(aroundKg);
-        double towards = deed == Deed.LEAVE ? -TANGENT_KG : TANGENT_KG;
-        double slopeM = (bound.applyAsDouble(aroundKg + towards) - at) / towards;
+    /** The bounds that no other is sharper than at both ends of a stretch: few of the many along a fuel path. */
+    private static List<DoubleUnaryOperator> sharpest(
+            List<DoubleUnaryOperator> bounds, int side, double nearKg, double farKg) {
+        double insideKg = (farKg - nearKg) / 1024;
+        double[] near = new double[bounds.size()];
+        double[] far = new double[bounds.size()];
+        for (int i = 0; i < near.length; i++) {
+            near[i] = side * bounds.get(i).applyAsDouble(nearKg + insideKg);
+            far[i] = side * bounds.get(i).applyAsDouble(farKg - insideKg);
+        }
+        List<DoubleUnaryOperator> sharpest = new ArrayList<>();
+        for (int i = 0; i < near.length; i++) {
+            boolean blunt = false;
+            for (int j = 0; j < near.length; j++) {
+                boolean asSharp = near[j] <= near[i] && far[j] <= far[i];
+                boolean sharper = near[j] < near[i] || far[j] < far[i] || j < i;
+                blunt |= j != i && asSharp && sharper;
+            }
+            if (!blunt) {
+                sharpest.add(bounds.get(i));
+            }
+        }
+        return sharpest;
+    }
+
+    /** The tangent, taken a little inside the stretch, as a limit may step at its end. */
+    private void tangent(
+            double[] momentKgM,
+            double[] massKg,
+            int side,
+            DoubleUnaryOperator bound,
+            double aroundKg,
+            double towardsKg) {
+        double nearKg = aroundKg + towardsKg / 1024;
+        double at = bound.applyAsDouble(nearKg);
+        double slopeM = (bound.applyAsDouble(aroundKg + towardsKg) - at) / (aroundKg + towardsKg - nearKg);
         if (Double.isFinite(at) && Double.isFinite(slopeM)) {
-            moment(momentKgM, massKg, side, side * (at - slopeM * aroundKg), slopeM);
+            moment(momentKgM, massKg, side, side * (at - slopeM * nearKg), slopeM);
         }
     }
 

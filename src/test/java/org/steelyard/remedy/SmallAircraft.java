@@ -128,7 +128,7 @@ final class SmallAircraft {
         List<ZoneLoad> zones = new ArrayList<>();
         for (int i = 0; i < 3; i++) {
             zones.add(new ZoneLoad(
-                    new Passengers(random.nextInt(0, 2), random.nextInt(0, 2), 0, random.nextInt(0, 2), 0),
+                    new Passengers(random.nextInt(0, 2), i == 1 ? 1 : 0, 0, i == 2 ? 1 : 0, 0),
                     OptionalDouble.empty()));
         }
         return new Load.ByPlace(
