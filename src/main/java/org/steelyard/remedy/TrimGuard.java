@@ -33,6 +33,11 @@ record TrimGuard(TrimScale scale, MeanChord chord, MassMoment state) {
                 .orElse(Double.NEGATIVE_INFINITY);
     }
 
+    /** Whether the scale reaches the mass after a change. */
+    boolean reaches(double deltaKg) {
+        return !scale.law().pointsAt(massKg(deltaKg)).isEmpty();
+    }
+
     private static double inside(CgRange range) {
         return Math.min(INSIDE_PERCENT_MAC, (range.toPercentMac() - range.fromPercentMac()) / 2);
     }
