@@ -143,7 +143,9 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule reportUsesEverythingButTheCommandLine = only(
                     "report",
-                    packages("model", "config", "read", "balance", "check", "trim", "grade", "analyse", "report"),
+                    packages(
+                            "model", "config", "read", "balance", "check", "remedy", "trim", "grade", "analyse",
+                            "report"),
                     JDK_VALUES,
                     JDK_FILES,
                     JACKSON,

@@ -15,6 +15,8 @@ import java.util.List;
  * @param months by month and type, in that order
  * @param recordedTrim recorded against right trim settings by tail, then by the column that the policy names; those
  *     most often off first
+ * @param likelyOutside flights that are inside on paper but more likely outside than the policy's chance; zero where the
+ *     policy looks at no chance
  */
 public record SeasonSummary(
         StatusCount all,
@@ -25,7 +27,8 @@ public record SeasonSummary(
         List<TrimGroup> trim,
         List<WorstFlight> worst,
         List<MonthCount> months,
-        List<RecordedTrimGroup> recordedTrim) {
+        List<RecordedTrimGroup> recordedTrim,
+        long likelyOutside) {
 
     /** Copies the lists. */
     public SeasonSummary {
@@ -39,6 +42,20 @@ public record SeasonSummary(
         recordedTrim = List.copyOf(recordedTrim);
     }
 
+    /** A summary without chances. */
+    public SeasonSummary(
+            StatusCount all,
+            List<StatusCount> types,
+            List<StatusCount> tails,
+            List<StatusCount> routes,
+            List<FindingCount> findings,
+            List<TrimGroup> trim,
+            List<WorstFlight> worst,
+            List<MonthCount> months,
+            List<RecordedTrimGroup> recordedTrim) {
+        this(all, types, tails, routes, findings, trim, worst, months, recordedTrim, 0);
+    }
+
     /** A summary without its months and recorded trims. */
     public SeasonSummary(
             StatusCount all,
@@ -48,6 +65,6 @@ public record SeasonSummary(
             List<FindingCount> findings,
             List<TrimGroup> trim,
             List<WorstFlight> worst) {
-        this(all, types, tails, routes, findings, trim, worst, List.of(), List.of());
+        this(all, types, tails, routes, findings, trim, worst, List.of(), List.of(), 0);
     }
 }

@@ -1,7 +1,9 @@
 package org.steelyard.analyse;
 
+import java.util.Optional;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.Status;
+import org.steelyard.model.ChanceRule;
 import org.steelyard.model.FlightIdent;
 import org.steelyard.model.Policy;
 
@@ -34,6 +36,8 @@ public final class SeasonTally {
     private final MonthTally months = new MonthTally();
     private final RecordedTrimTally recordedTrim;
     private final WorstFlights worst;
+    private final Optional<ChanceRule> chance;
+    private long likelyOutside;
 
     /**
      * An empty season.
@@ -43,6 +47,7 @@ public final class SeasonTally {
     public SeasonTally(Policy policy) {
         worst = new WorstFlights(policy, WORST);
         recordedTrim = new RecordedTrimTally(policy);
+        chance = policy.chance();
     }
 
     /**
@@ -61,6 +66,15 @@ public final class SeasonTally {
         months.add(flight, status);
         worst.add(flight);
         recordedTrim.add(flight);
+        likelyOutside += isLikelyOutside(flight) ? 1 : 0;
+    }
+
+    private boolean isLikelyOutside(AuditedFlight flight) {
+        return chance.isPresent()
+                && flight.assessment()
+                        .sureness()
+                        .filter(sure -> sure.isInsideButLikelyOutside(chance.get().percent()))
+                        .isPresent();
     }
 
     private void addRoute(FlightIdent flight, Status status) {
@@ -84,6 +98,7 @@ public final class SeasonTally {
                 trim.groups(),
                 worst.worstFirst(),
                 months.counts(),
-                recordedTrim.groups());
+                recordedTrim.groups(),
+                likelyOutside);
     }
 }

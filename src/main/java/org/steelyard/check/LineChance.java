@@ -163,7 +163,7 @@ final class LineChance {
         double momentKgM = state.expected().momentKgM() + z * state.covarianceKg2M() / sdKg;
         double varianceLeft =
                 state.momentVarianceKg2M2() - state.covarianceKg2M() * state.covarianceKg2M() / state.massVarianceKg2();
-        double density = Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
+        double density = StrictMath.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
         return density * outside(momentKgM - momentKgM(piece, massKg), Math.sqrt(Math.max(0, varianceLeft)));
     }
 }

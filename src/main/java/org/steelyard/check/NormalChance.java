@@ -38,7 +38,7 @@ final class NormalChance {
     }
 
     private static double density(double z) {
-        return Math.exp(-z * z / 2) / ROOT_TWO_PI;
+        return StrictMath.exp(-z * z / 2) / ROOT_TWO_PI;
     }
 
     private static double fraction(double z) {

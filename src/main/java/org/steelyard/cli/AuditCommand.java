@@ -106,6 +106,11 @@ final class AuditCommand implements Callable<Integer> {
             description = "No progress and no summary; problems are still told.")
     private boolean quiet;
 
+    @Option(
+            names = "--room",
+            description = "Write room.csv too: what each zone and hold of each flight could still take.")
+    private boolean room;
+
     @Override
     public Integer call() throws CannotException, InterruptedException {
         Configuration configuration = config.load();
@@ -117,7 +122,8 @@ final class AuditCommand implements Callable<Integer> {
                 reports,
                 threads(),
                 Version.number(),
-                options());
+                options(),
+                room);
         SeasonOutcome outcome = audit(request);
         PrintWriter err = spec.commandLine().getErr();
         outcome.fileProblems().forEach(problem -> err.println(problem.message()));
@@ -196,6 +202,9 @@ final class AuditCommand implements Callable<Integer> {
         map.ifPresent(value -> given.add("map=" + value));
         charset.ifPresent(value -> given.add("charset=" + value));
         delimiter.ifPresent(value -> given.add("delimiter=" + value));
+        if (room) {
+            given.add("room=yes");
+        }
         return given;
     }
 

@@ -44,6 +44,8 @@ final class LoadSummaryPage {
             html.open("div", "class", "columns");
             facts("Limits", summary.limits());
             facts("Load and fuel", summary.places());
+            facts("How sure", summary.sureness());
+            facts("Room left", summary.room());
             html.closeBlock();
         }
         findings();
@@ -126,6 +128,9 @@ final class LoadSummaryPage {
             html.text(" ").data(line.sentence()).closeBlock();
         }
         html.closeBlock();
+        if (!summary.remedy().isEmpty()) {
+            html.open("p").element("strong", "What would put it right: ").data(summary.remedy()).closeBlock();
+        }
         html.closeBlock();
     }
 }

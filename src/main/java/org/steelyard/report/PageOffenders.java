@@ -65,8 +65,12 @@ final class PageOffenders {
         html.close();
         html.open("td", "class", "wide", "data-label", "What");
         Mark.BREACHED.draw(html, "");
-        html.data(capital(FindingText.sentence(worst.finding(), loading.type())))
-                .close();
+        html.data(capital(FindingText.sentence(worst.finding(), loading.type())));
+        String remedy = RemedyCell.of(worst.flight());
+        if (!remedy.isEmpty()) {
+            html.open("div", "class", "quiet").text("→ ").data(remedy).close();
+        }
+        html.close();
         html.element("td", Shown.fixed(worst.excess(), 1), "class", "number", "data-label", "Times");
         html.open("td", "class", "quiet", "data-label", "Row")
                 .data(loading.origin().toString());

@@ -59,6 +59,27 @@ public final class SeasonReports implements AutoCloseable {
         return open(reportsFolder, season, policy, SeasonReports::all);
     }
 
+    /**
+     * Begins the reports of a season, with or without the room at each place.
+     *
+     * @param reportsFolder folder of all seasons; made if it is not there
+     * @param season name of the season, which names its folder
+     * @param policy the operator's rules
+     * @param room whether {@code room.csv} is written, which takes time for each flight
+     * @return reports that wait for flights
+     * @throws IOException if the folder cannot be written
+     * @throws IllegalArgumentException if the season's name cannot be that of a folder
+     */
+    public static SeasonReports open(Path reportsFolder, String season, Policy policy, boolean room)
+            throws IOException {
+        return room
+                ? open(reportsFolder, season, policy, (folder, rules, outputs) -> {
+                    outputs.add(new RoomCsv(folder.file(OutputFile.ROOM)));
+                    all(folder, rules, outputs);
+                })
+                : open(reportsFolder, season, policy);
+    }
+
     static SeasonReports open(Path reportsFolder, String season, Policy policy, Outputs files) throws IOException {
         SeasonReports reports = new SeasonReports(StagedFolder.in(reportsFolder, season), policy);
         try {

@@ -120,7 +120,7 @@ public final class SeasonWorkbook implements AutoCloseable {
                     + flightRows.rows() + " were written");
         }
         WorkbookPage page = new WorkbookPage(text.cell(facts.season()));
-        new SheetOverview(grid(SheetOverview.NAME), styles, steps).write(summary, facts, page);
+        new SheetOverview(grid(SheetOverview.NAME), styles, steps).write(summary, facts, policy, page);
         new SheetTrimSpread(grid(SheetTrimSpread.NAME), styles, steps).write(summary.trim(), page);
         boolean recordedTrim = !summary.recordedTrim().isEmpty();
         if (recordedTrim) {

@@ -17,6 +17,7 @@ import org.steelyard.read.ReadOptions;
  * @param threads number of worker threads, at least 1
  * @param version version of the program, for the run's facts
  * @param options options that change results, as name=value, for the run's facts
+ * @param room whether the room at each place of each flight is written too
  */
 public record SeasonRequest(
         Path season,
@@ -26,7 +27,8 @@ public record SeasonRequest(
         Path reports,
         int threads,
         String version,
-        List<String> options) {
+        List<String> options,
+        boolean room) {
 
     /**
      * Checks the values.
