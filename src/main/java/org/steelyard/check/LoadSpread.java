@@ -96,7 +96,7 @@ final class LoadSpread {
     }
 
     /** The arm of the fuel at the surface: that of the layer of the arm table in which the surface lies. */
-    private static double layerArmM(Tank tank, double quantityKg) {
+    static double layerArmM(Tank tank, double quantityKg) {
         List<TankPoint> table = tank.armTable();
         int high = 0;
         while (high < table.size() - 1 && table.get(high).quantityKg() < quantityKg) {

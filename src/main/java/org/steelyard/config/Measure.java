@@ -44,6 +44,7 @@ record Measure(String noun, String example, Map<String, BigDecimal> factors, Roo
     static final Measure MASS = new Measure("a mass", "18500 kg", Units.MASSES, Room.POSITIVE);
     static final Measure MASS_OR_NONE = new Measure("a mass", "120 kg", Units.MASSES, Room.NOT_NEGATIVE);
     static final Measure MOMENT = new Measure("a moment", "1000 kg m", Units.MOMENTS, Room.POSITIVE);
+    static final Measure MOMENT_OR_NONE = new Measure("a moment", "1000 kg m", Units.MOMENTS, Room.NOT_NEGATIVE);
     static final Measure DENSITY = new Measure("a density", "0.79 kg/L", Units.DENSITIES, Room.POSITIVE);
     static final Measure RUNNING = new Measure("a running load", "650 kg/m", Units.RUNNING_LOADS, Room.POSITIVE);
     static final Measure AREA = new Measure("an area load", "700 kg/m2", Units.AREA_LOADS, Room.POSITIVE);

@@ -42,9 +42,11 @@ final class LoadSummaryPage {
         if (summary.massKnown()) {
             states();
             html.open("div", "class", "columns");
+            html.open("div");
             facts("Limits", summary.limits());
-            facts("Load and fuel", summary.places());
             facts("How sure", summary.sureness());
+            html.closeBlock();
+            facts("Load and fuel", summary.places());
             facts("Room left", summary.room());
             html.closeBlock();
         }
