@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
             AuditCommand.class,
             FitScaleCommand.class,
             EstimateScaleCommand.class,
+            CurtailCommand.class,
             DemoCommand.class
         },
         header = "Mass, CG and stabilizer trim of every flight of a season.",
