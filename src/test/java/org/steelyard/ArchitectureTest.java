@@ -65,8 +65,8 @@ class ArchitectureTest {
     static final ArchRule everyClassLivesInAPackageOfTheDesign = classes()
             .should()
             .resideInAnyPackage(packages(
-                    "model", "config", "read", "balance", "check", "remedy", "trim", "grade", "analyse", "report", "run",
-                    "demo", "cli"))
+                    "model", "config", "read", "balance", "check", "remedy", "trim", "grade", "analyse", "report",
+                    "run", "demo", "cli"))
             .because("a package outside the design's table would have no rule on what it may use");
 
     @ArchTest
@@ -160,7 +160,9 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule runUsesEverythingButTheCommandLine = only(
                     "run",
-                    packages("model", "config", "read", "balance", "check", "remedy", "trim", "analyse", "report", "run"),
+                    packages(
+                            "model", "config", "read", "balance", "check", "remedy", "trim", "analyse", "report",
+                            "run"),
                     JDK_VALUES,
                     JDK_FILES,
                     new String[] {"java.security", "java.util.random"})

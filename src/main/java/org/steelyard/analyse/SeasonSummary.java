@@ -15,8 +15,8 @@ import java.util.List;
  * @param months by month and type, in that order
  * @param recordedTrim recorded against right trim settings by tail, then by the column that the policy names; those
  *     most often off first
- * @param likelyOutside flights that are inside on paper but more likely outside than the policy's chance; zero where the
- *     policy looks at no chance
+ * @param likelyOutside flights that are inside on paper but more likely outside than the policy's chance; zero where
+ *     the policy looks at no chance
  */
 public record SeasonSummary(
         StatusCount all,

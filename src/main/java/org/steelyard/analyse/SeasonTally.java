@@ -73,7 +73,8 @@ public final class SeasonTally {
         return chance.isPresent()
                 && flight.assessment()
                         .sureness()
-                        .filter(sure -> sure.isInsideButLikelyOutside(chance.get().percent()))
+                        .filter(sure ->
+                                sure.isInsideButLikelyOutside(chance.get().percent()))
                         .isPresent();
     }
 

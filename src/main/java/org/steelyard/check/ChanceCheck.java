@@ -73,7 +73,11 @@ final class ChanceCheck {
         high(states.get(1), limits.maxRampKg());
         high(states.get(2), least(limits.maxTakeoffKg(), loading.performance().takeoffKg()));
         high(states.get(3), least(limits.maxLandingKg(), loading.performance().landingKg()));
-        mass(FindingCode.MASS_LOW, states.get(3), states.get(3).expected().massKg() - limits.minFlightKg(), limits.minFlightKg());
+        mass(
+                FindingCode.MASS_LOW,
+                states.get(3),
+                states.get(3).expected().massKg() - limits.minFlightKg(),
+                limits.minFlightKg());
     }
 
     private static double least(double structuralKg, OptionalDouble performanceKg) {
@@ -92,16 +96,19 @@ final class ChanceCheck {
 
     private void cg(EnvelopeMargin margin) {
         Envelope envelope = loading.type().envelope(margin.phase()).orElseThrow();
-        line(FindingCode.CG_FORWARD, envelope.forward(), margin.phase(), margin.forwardAt(), margin.forwardPercentMac());
+        line(
+                FindingCode.CG_FORWARD,
+                envelope.forward(),
+                margin.phase(),
+                margin.forwardAt(),
+                margin.forwardPercentMac());
         line(FindingCode.CG_AFT, envelope.aft(), margin.phase(), margin.aftAt(), margin.aftPercentMac());
     }
 
     private void line(FindingCode code, LimitLine line, Phase phase, MassMoment at, double roomPercentMac) {
-        StateSpread state = phase == Phase.FLIGHT
-                ? inFlight(at)
-                : states.get(STATES.indexOf(phase));
-        chances.add(new LimitChance(
-                code, phase, !Tolerance.isOutside(roomPercentMac, 100), LineChance.of(line, state)));
+        StateSpread state = phase == Phase.FLIGHT ? inFlight(at) : states.get(STATES.indexOf(phase));
+        chances.add(
+                new LimitChance(code, phase, !Tolerance.isOutside(roomPercentMac, 100), LineChance.of(line, state)));
     }
 
     private StateSpread inFlight(MassMoment at) {
@@ -114,23 +121,19 @@ final class ChanceCheck {
     static void marginals(Sureness sureness, ChanceRule rule, Findings findings) {
         for (LimitChance chance : sureness.chances()) {
             if (chance.inside() && chance.chance() > rule.chance()) {
-                findings.add(Finding.plain(
-                        FindingCode.LIKELY_OUTSIDE,
-                        Severity.MARGINAL,
-                        chance.phase(),
-                        sentence(chance)));
+                findings.add(
+                        Finding.plain(FindingCode.LIKELY_OUTSIDE, Severity.MARGINAL, chance.phase(), sentence(chance)));
             }
         }
     }
 
     private static String sentence(LimitChance chance) {
-        String what =
-                switch (chance.code()) {
-                    case MASS_HIGH -> "mass is above its limit";
-                    case MASS_LOW -> "mass is below the minimum";
-                    case CG_FORWARD -> "CG is ahead of the forward limit";
-                    default -> "CG is behind the aft limit";
-                };
+        String what = switch (chance.code()) {
+            case MASS_HIGH -> "mass is above its limit";
+            case MASS_LOW -> "mass is below the minimum";
+            case CG_FORWARD -> "CG is ahead of the forward limit";
+            default -> "CG is behind the aft limit";
+        };
         return String.format(
                 Locale.ROOT,
                 "inside on paper, but with a chance of %.1f %% the %s %s",

@@ -33,8 +33,7 @@ public final class Checker {
      */
     public static Assessment check(Loading loading, Balance balance, Policy policy) {
         AircraftType type = loading.type();
-        Findings findings =
-                new Findings(policy, balance.distribution().isPresent());
+        Findings findings = new Findings(policy, balance.distribution().isPresent());
         MassCheck.run(balance, type.limits(), loading.performance(), findings);
         List<EnvelopeMargin> margins = CgCheck.run(balance, type, findings);
         places(loading, balance, findings);

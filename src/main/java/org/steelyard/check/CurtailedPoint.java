@@ -11,8 +11,8 @@ import org.steelyard.model.LimitPoint;
  * @param contributions what moves it, at that mass
  * @param totalKgM the moment taken off at that mass: what is added, and the root of the sum of squares of what is by
  *     chance
- * @param takenKgM the moment by which the vertex is moved: the greatest total of the masses up to its neighbours, so that
- *     the line between vertices keeps what is taken off everywhere
+ * @param takenKgM the moment by which the vertex is moved: the greatest total of the masses up to its neighbours, so
+ *     that the line between vertices keeps what is taken off everywhere
  */
 public record CurtailedPoint(
         LimitPoint certified,

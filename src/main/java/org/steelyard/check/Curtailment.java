@@ -19,17 +19,17 @@ import org.steelyard.model.SpreadRule;
 import org.steelyard.model.Tank;
 
 /**
- * Curtails the certified envelopes of a type by what a load sheet with standard masses and zones does not show, after FAA
- * AC 120-27 (aircraft weight and balance control, the part on operational envelopes) and manufacturers' manuals that
- * follow it: seating within zones, and what moves, are added as they are; masses of passengers and bags, the position of
- * what lies in holds, density and quantity of fuel and basic mass and CG are standard deviations, each for the fullest
- * load that the mass allows, combined by the root of the sum of squares and multiplied by a factor.
+ * Curtails the certified envelopes of a type by what a load sheet with standard masses and zones does not show, after
+ * FAA AC 120-27 (aircraft weight and balance control, the part on operational envelopes) and manufacturers' manuals
+ * that follow it: seating within zones, and what moves, are added as they are; masses of passengers and bags, the
+ * position of what lies in holds, density and quantity of fuel and basic mass and CG are standard deviations, each for
+ * the fullest load that the mass allows, combined by the root of the sum of squares and multiplied by a factor.
  *
  * <p>A mass m off its figure at arm a moves the CG against a limit at arm l as a moment {@code m (a - l)} does. The
- * moment taken off changes with mass, as at the lightest mass there can be no passengers. So each vertex is moved by the
- * greatest moment up to its neighbours, and vertices are put where a quarter, a half and all of the passengers can be
- * aboard: between vertices no less is taken off than there. What is burnt is not taken off, as the whole fuel path is
- * checked.
+ * moment taken off changes with mass, as at the lightest mass there can be no passengers. So each vertex is moved by
+ * the greatest moment up to its neighbours, and vertices are put where a quarter, a half and all of the passengers can
+ * be aboard: between vertices no less is taken off than there. What is burnt is not taken off, as the whole fuel path
+ * is checked.
  */
 public final class Curtailment {
 
@@ -63,8 +63,8 @@ public final class Curtailment {
         List<CurtailedPoint> forward = line(certified, certified.forward());
         List<CurtailedPoint> aft = line(certified, certified.aft());
         try {
-            Envelope operational = new Envelope(
-                    certified.phase(), line(certified.forward(), forward), line(certified.aft(), aft));
+            Envelope operational =
+                    new Envelope(certified.phase(), line(certified.forward(), forward), line(certified.aft(), aft));
             return new CurtailedEnvelope(certified, operational, forward, aft);
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException(

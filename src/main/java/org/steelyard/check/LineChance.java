@@ -8,14 +8,15 @@ import org.steelyard.model.Side;
 import org.steelyard.model.Straightness;
 
 /**
- * The chance that a state lies outside a limit line. With mass m and moment M jointly normal and the limit's moment L(m),
- * the distance {@code M - L(m)} is normal where L is straight: its mean is that of the expected state, its variance
- * {@code Var M - 2 L' Cov + L'² Var m}, so heavier and farther aft go together as they do along the line itself. A line
- * that is straight in arm bends in moment so little over the spread of mass that its tangent stands for it.
+ * The chance that a state lies outside a limit line. With mass m and moment M jointly normal and the limit's moment
+ * L(m), the distance {@code M - L(m)} is normal where L is straight: its mean is that of the expected state, its
+ * variance {@code Var M - 2 L' Cov + L'² Var m}, so heavier and farther aft go together as they do along the line
+ * itself. A line that is straight in arm bends in moment so little over the spread of mass that its tangent stands for
+ * it.
  *
- * <p>Where a vertex of the line lies within reach of the spread of mass, the chance is instead the integral over mass of
- * the chance given the mass, piece by piece between vertices, by Gauss and Legendre's rule; the first and the last piece
- * go on beyond the ends of the line for that.
+ * <p>Where a vertex of the line lies within reach of the spread of mass, the chance is instead the integral over mass
+ * of the chance given the mass, piece by piece between vertices, by Gauss and Legendre's rule; the first and the last
+ * piece go on beyond the ends of the line for that.
  */
 final class LineChance {
 
@@ -30,11 +31,11 @@ final class LineChance {
 
     /** Eight-point rule: abscissas and weights (Abramowitz and Stegun table 25.4). */
     private static final double[] AT = {
-        0.183434642495649805, 0.525532409916328986, 0.796666477413626740, 0.960289856497536232
+        0.1834346424956498, 0.525532409916329, 0.7966664774136267, 0.9602898564975363
     };
 
     private static final double[] WEIGHT = {
-        0.362683783378361983, 0.313706645877887287, 0.222381034453374471, 0.101228536290376259
+        0.362683783378362, 0.31370664587788727, 0.22238103445337448, 0.10122853629037626
     };
 
     private final LimitLine line;

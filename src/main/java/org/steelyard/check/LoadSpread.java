@@ -123,8 +123,8 @@ final class LoadSpread {
 
     private void basic(MassMoment basic) {
         double massVariance = square(rule.basicMassPercent() / 100 * basic.massKg());
-        double armVariance = square(
-                rule.basicCgPercentMac() / 100 * type.geometry().chord().lengthM());
+        double armVariance =
+                square(rule.basicCgPercentMac() / 100 * type.geometry().chord().lengthM());
         product(massVariance, basic.massKg(), basic.armM(), armVariance);
     }
 

@@ -14,8 +14,7 @@ import org.steelyard.model.Loading;
  * @param loading the flight put right; empty where there is no remedy
  * @param proved whether it is proved that no less is enough
  */
-public record Remedy(
-        RemedyMeans means, double massKg, String sentence, Optional<Loading> loading, boolean proved) {
+public record Remedy(RemedyMeans means, double massKg, String sentence, Optional<Loading> loading, boolean proved) {
 
     /** Checks that nothing is missing. */
     public Remedy {

@@ -9,8 +9,8 @@ import org.steelyard.model.Side;
 /**
  * The moment by which passengers may sit off the middle of their zones when window seats fill first, then those at the
  * aisle, then the others, all from one end: after each passenger mass × (row - middle of the zone) is added, and the
- * greatest sum counts. Zones may each stand at their greatest sum, as far as there are passengers. (The method of FAA AC
- * 120-27 and of manufacturers' manuals that follow it, as EMB-145 AOM 1-06-40.)
+ * greatest sum counts. Zones may each stand at their greatest sum, as far as there are passengers. (The method of FAA
+ * AC 120-27 and of manufacturers' manuals that follow it, as EMB-145 AOM 1-06-40.)
  */
 final class SeatingAllowance {
 

@@ -9,18 +9,14 @@ import org.steelyard.model.Phase;
  * How mass and moment of one state vary about what was computed, as two numbers that are jointly normal.
  *
  * @param phase which state; in flight the point nearest to a limit
- * @param expected mass and moment that are expected; the moment differs from the computed one where a seating rule takes
- *     the seats of a zone from one end
+ * @param expected mass and moment that are expected; the moment differs from the computed one where a seating rule
+ *     takes the seats of a zone from one end
  * @param massVarianceKg2 variance of mass in kg²
  * @param momentVarianceKg2M2 variance of moment about the datum in kg²·m²
  * @param covarianceKg2M covariance of mass and moment in kg²·m
  */
 public record StateSpread(
-        Phase phase,
-        MassMoment expected,
-        double massVarianceKg2,
-        double momentVarianceKg2M2,
-        double covarianceKg2M) {
+        Phase phase, MassMoment expected, double massVarianceKg2, double momentVarianceKg2M2, double covarianceKg2M) {
 
     /** Checks that nothing is missing. */
     public StateSpread {
@@ -54,7 +50,7 @@ public record StateSpread(
      * @return in kg·m: the root of {@code Var M - 2 slope Cov + slope² Var m}
      */
     double distanceSdKgM(double slopeM) {
-        return Math.sqrt(Math.max(
-                0, momentVarianceKg2M2 - 2 * slopeM * covarianceKg2M + slopeM * slopeM * massVarianceKg2));
+        return Math.sqrt(
+                Math.max(0, momentVarianceKg2M2 - 2 * slopeM * covarianceKg2M + slopeM * slopeM * massVarianceKg2));
     }
 }

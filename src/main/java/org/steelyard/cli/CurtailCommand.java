@@ -87,8 +87,8 @@ final class CurtailCommand implements Callable<Integer> {
         SpreadRule rule = configuration
                 .policy()
                 .spread()
-                .orElseThrow(() -> new CannotException(
-                        "The policy gives no spread; expected a section 'spread' in policy.yaml."));
+                .orElseThrow(() ->
+                        new CannotException("The policy gives no spread; expected a section 'spread' in policy.yaml."));
         List<CurtailedEnvelope> envelopes = curtailed(of, rule);
         PrintWriter out = spec.commandLine().getOut();
         envelopes.forEach(envelope -> describe(of, envelope, out));
@@ -99,7 +99,8 @@ final class CurtailCommand implements Callable<Integer> {
             entries.add(new EnvelopeYaml.Entry(
                     envelopes.get(i).operational(), comments(envelopes.get(i), i == 0 ? notes : List.of())));
         }
-        SectionOutput.write("envelopes", EnvelopeYaml.section(entries, of.geometry().chord()), section, out);
+        SectionOutput.write(
+                "envelopes", EnvelopeYaml.section(entries, of.geometry().chord()), section, out);
         out.println(Caution.TEXT);
         return ExitCode.FINISHED;
     }
@@ -132,8 +133,9 @@ final class CurtailCommand implements Callable<Integer> {
                         + " varies by chance is %.2f standard deviations, combined by the root of the sum of squares.",
                 of.cabin().seats(),
                 deviations));
-        notes.add("Each vertex is moved by the greatest total up to its neighbours. Fuel burnt is not taken off: the path"
-                + " in flight is checked itself.");
+        notes.add(
+                "Each vertex is moved by the greatest total up to its neighbours. Fuel burnt is not taken off: the path"
+                        + " in flight is checked itself.");
         if (of.cabin().zones().stream().anyMatch(zone -> zone.rows().isEmpty())) {
             notes.add("The rows of some zones are not known: seating within those is not taken off.");
         }
@@ -144,7 +146,8 @@ final class CurtailCommand implements Callable<Integer> {
     }
 
     private static void describe(AircraftType type, CurtailedEnvelope envelope, PrintWriter out) {
-        out.println(String.format(Locale.ROOT, "%s, %s", type.id(), envelope.certified().phase().label()));
+        out.println(String.format(
+                Locale.ROOT, "%s, %s", type.id(), envelope.certified().phase().label()));
         MeanChord chord = type.geometry().chord();
         for (CurtailedPoint point : envelope.forward()) {
             out.println(line("forward", point, chord));
@@ -174,8 +177,8 @@ final class CurtailCommand implements Callable<Integer> {
     }
 
     private static String side(String side, CurtailedPoint point) {
-        StringBuilder text = new StringBuilder(
-                String.format(Locale.ROOT, "%s at %.0f kg, in kg m:", side, point.certified().massKg()));
+        StringBuilder text = new StringBuilder(String.format(
+                Locale.ROOT, "%s at %.0f kg, in kg m:", side, point.certified().massKg()));
         for (Contribution contribution : point.contributions()) {
             text.append(String.format(
                     Locale.ROOT,
@@ -184,6 +187,7 @@ final class CurtailCommand implements Callable<Integer> {
                     contribution.kgM(),
                     contribution.byChance() ? " by chance" : ""));
         }
-        return text.append(String.format(Locale.ROOT, " together %.0f", point.totalKgM())).toString();
+        return text.append(String.format(Locale.ROOT, " together %.0f", point.totalKgM()))
+                .toString();
     }
 }

@@ -12,8 +12,8 @@ import org.steelyard.model.Side;
 import org.steelyard.model.Straightness;
 
 /**
- * Writes envelopes as the {@code envelopes} section of a type's file, which the loader reads back: CGs in % MAC to three
- * decimals, rounded inwards.
+ * Writes envelopes as the {@code envelopes} section of a type's file, which the loader reads back: CGs in % MAC to
+ * three decimals, rounded inwards.
  */
 public final class EnvelopeYaml {
 
@@ -78,7 +78,9 @@ public final class EnvelopeYaml {
         for (LimitPoint point : line.points()) {
             BigDecimal cg = new BigDecimal(chord.percentAt(point.armM())).setScale(DECIMALS, inwards);
             line("        - {mass: "
-                    + new BigDecimal(Double.toString(point.massKg())).stripTrailingZeros().toPlainString() + " kg, cg: "
+                    + new BigDecimal(Double.toString(point.massKg()))
+                            .stripTrailingZeros()
+                            .toPlainString() + " kg, cg: "
                     + cg.toPlainString() + " % MAC}");
         }
     }

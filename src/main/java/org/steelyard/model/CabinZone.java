@@ -26,7 +26,8 @@ public record CabinZone(String id, String name, double armM, int seats, Optional
         Require.that(seats >= 1, "a zone needs at least one seat, not " + seats);
         Objects.requireNonNull(rows);
         Require.that(
-                rows.isEmpty() || rows.get().rows() <= seats, "a zone has no more rows than seats, of which it has " + seats);
+                rows.isEmpty() || rows.get().rows() <= seats,
+                "a zone has no more rows than seats, of which it has " + seats);
     }
 
     /**

@@ -10,8 +10,7 @@ package org.steelyard.model;
  * @param inFlightOnly whether it moves between take-off and landing only
  * @param needsPassengers whether it does not happen without passengers
  */
-public record Movement(
-        String name, double forwardKgM, double aftKgM, boolean inFlightOnly, boolean needsPassengers) {
+public record Movement(String name, double forwardKgM, double aftKgM, boolean inFlightOnly, boolean needsPassengers) {
 
     /**
      * Checks the values.

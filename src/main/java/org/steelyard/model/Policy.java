@@ -41,8 +41,7 @@ public record Policy(
         Objects.requireNonNull(recordedTrim);
         Objects.requireNonNull(spread);
         Require.that(
-                chance.isEmpty() || spread.isPresent(),
-                "a chance of being outside needs the spread of what is aboard");
+                chance.isEmpty() || spread.isPresent(), "a chance of being outside needs the spread of what is aboard");
         Require.notNegative("remedyReservePercentMac", remedyReservePercentMac);
     }
 

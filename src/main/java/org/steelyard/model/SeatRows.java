@@ -1,8 +1,8 @@
 package org.steelyard.model;
 
 /**
- * How the seats of a zone are spread along the cabin: rows at one pitch about the zone's arm, with as many seats in each
- * as there are, the first rows having one more where they do not come out even.
+ * How the seats of a zone are spread along the cabin: rows at one pitch about the zone's arm, with as many seats in
+ * each as there are, the first rows having one more where they do not come out even.
  *
  * @param rows number of rows, at least 1
  * @param pitchM distance from row to row in m, more than zero

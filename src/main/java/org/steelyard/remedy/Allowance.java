@@ -57,8 +57,7 @@ final class Allowance {
         }
         balance.takeoffTrim().ifPresent(trim -> allowance.trim(trim, chord, balance.takeoff()));
         balance.landingTrim()
-                .ifPresent(trim ->
-                        allowance.trim(trim, chord, balance.landing().orElseThrow()));
+                .ifPresent(trim -> allowance.trim(trim, chord, balance.landing().orElseThrow()));
         return allowance;
     }
 
@@ -68,8 +67,7 @@ final class Allowance {
         balance.ramp().ifPresent(state -> atMost(limits.maxRampKg(), state));
         atMost(
                 Math.min(
-                        limits.maxTakeoffKg(),
-                        loading.performance().takeoffKg().orElse(Double.POSITIVE_INFINITY)),
+                        limits.maxTakeoffKg(), loading.performance().takeoffKg().orElse(Double.POSITIVE_INFINITY)),
                 balance.takeoff());
         balance.landing()
                 .ifPresent(state -> atMost(
@@ -90,7 +88,10 @@ final class Allowance {
 
     private void envelope(Envelope envelope, Balance balance, double reserveM) {
         List<MassMoment> points = envelope.phase() == Phase.FLIGHT
-                ? balance.fuel().map(FuelBalance::path).map(path -> path.points()).orElse(List.of())
+                ? balance.fuel()
+                        .map(FuelBalance::path)
+                        .map(path -> path.points())
+                        .orElse(List.of())
                 : balance.state(envelope.phase()).map(List::of).orElse(List.of());
         if (points.isEmpty()) {
             return;
@@ -102,8 +103,7 @@ final class Allowance {
     }
 
     /** A path as a whole, and each of its points alone, whose bounds bend where a vertex is passed and nowhere else. */
-    private void line(
-            LimitLine line, List<MassMoment> points, double reserveM, List<DoubleUnaryOperator> bounds) {
+    private void line(LimitLine line, List<MassMoment> points, double reserveM, List<DoubleUnaryOperator> bounds) {
         if (points.size() > 1) {
             bounds.add(new MomentGuard(line, points, reserveM)::boundKgM);
         }

@@ -12,8 +12,8 @@ import org.steelyard.model.Straightness;
  * How much mass may come on, or go off, at one arm before a state or any point of a fuel path leaves a limit line, in
  * closed form. Adding x at arm a shifts every point by (x, a x). A point meets a piece of the limit where a polynomial
  * of the second degree has a root. The stretch between two points meets it first at one of its ends, at a vertex of the
- * limit, or at the mass at which the piece runs parallel to the stretch; the last two are fixed points of the limit that
- * the moving stretch passes over, which is a linear equation.
+ * limit, or at the mass at which the piece runs parallel to the stretch; the last two are fixed points of the limit
+ * that the moving stretch passes over, which is a linear equation.
  *
  * <p>Mass that goes off is the same with all masses mirrored.
  */

@@ -13,9 +13,9 @@ import org.steelyard.model.Policy;
 import org.steelyard.model.TankShare;
 
 /**
- * The least change of fuel that puts a flight right, with taxi and trip fuel left as they are: more or less in the tanks
- * of one stage of the fill order, or of a fuel total. The states bend with the fuel, so each amount is tried by balance
- * and checks: {@value #STEPS} amounts to each side, then halved up to the first that does.
+ * The least change of fuel that puts a flight right, with taxi and trip fuel left as they are: more or less in the
+ * tanks of one stage of the fill order, or of a fuel total. The states bend with the fuel, so each amount is tried by
+ * balance and checks: {@value #STEPS} amounts to each side, then halved up to the first that does.
  */
 final class FuelSearch {
 
@@ -55,7 +55,9 @@ final class FuelSearch {
             for (int sign = -1; sign <= 1; sign += 2) {
                 Optional<Found> found = first(group, sign);
                 if (found.isPresent()
-                        && (least.isEmpty() || Math.abs(found.get().changeKg()) < Math.abs(least.get().changeKg()))) {
+                        && (least.isEmpty()
+                                || Math.abs(found.get().changeKg())
+                                        < Math.abs(least.get().changeKg()))) {
                     least = found;
                 }
             }
@@ -139,9 +141,11 @@ final class FuelSearch {
             tanksKg[share.tank()] += changeKg * share.share() / shares;
         }
         boolean fits = IntStream.range(0, tanksKg.length)
-                .allMatch(i -> tanksKg[i] >= 0
-                        && tanksKg[i] <= system.tanks().get(i).capacityKg());
-        return fits ? Optional.of(new Fuel.ByTank(Amounts.of(tanksKg), given.taxiKg(), given.tripKg())) : Optional.empty();
+                .allMatch(i ->
+                        tanksKg[i] >= 0 && tanksKg[i] <= system.tanks().get(i).capacityKg());
+        return fits
+                ? Optional.of(new Fuel.ByTank(Amounts.of(tanksKg), given.taxiKg(), given.tripKg()))
+                : Optional.empty();
     }
 
     private String names(Group group) {

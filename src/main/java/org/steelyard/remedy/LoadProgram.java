@@ -89,7 +89,8 @@ final class LoadProgram {
 
     private List<Double> stretches() {
         if (deed == Deed.LEAVE) {
-            double loadKg = manifest.places().stream().mapToDouble(Place::massKg).sum();
+            double loadKg =
+                    manifest.places().stream().mapToDouble(Place::massKg).sum();
             return allowance.stretches(Math.min(allowance.mostKg(), 0), Math.max(allowance.leastKg(), -loadKg));
         }
         double roomKg = manifest.places().stream()

@@ -20,7 +20,8 @@ import org.steelyard.model.Passengers;
 import org.steelyard.model.ZoneLoad;
 
 /**
- * What lies where in one flight, in whole passengers and bags where the input has them. Infants stay with whom they are.
+ * What lies where in one flight, in whole passengers and bags where the input has them. Infants stay with whom they
+ * are.
  *
  * @param type the type
  * @param places zones, then holds, in the type's order
@@ -42,8 +43,12 @@ record Manifest(AircraftType type, List<Place> places, List<Cargo> cargoes, Load
         }
         Load.ByPlace load = loading.load() instanceof Load.ByPlace byPlace ? byPlace : asMasses(distribution.get());
         Builder builder = new Builder(loading.type(), load, distribution.get());
-        return Optional.of(
-                new Manifest(loading.type(), builder.places(), builder.cargoes(), load, distribution.get().assumed()));
+        return Optional.of(new Manifest(
+                loading.type(),
+                builder.places(),
+                builder.cargoes(),
+                load,
+                distribution.get().assumed()));
     }
 
     private static Load.ByPlace asMasses(Distribution distribution) {
@@ -88,7 +93,14 @@ record Manifest(AircraftType type, List<Place> places, List<Cargo> cargoes, Load
                 double mostKg = Math.min(
                         hold.maxKg(), hold.floor().map(FloorLimit::maxKg).orElse(Double.POSITIVE_INFINITY));
                 places.add(new Place(
-                        false, i, hold.name(), hold.armM(), distribution.holdKg().at(i), mostKg, 0, 0));
+                        false,
+                        i,
+                        hold.name(),
+                        hold.armM(),
+                        distribution.holdKg().at(i),
+                        mostKg,
+                        0,
+                        0));
             }
             return places;
         }
@@ -144,8 +156,9 @@ record Manifest(AircraftType type, List<Place> places, List<Cargo> cargoes, Load
                 }
             }
             double seatedAll = distribution.seatedByZone().sum();
-            double personsPerKg =
-                    seatedAll > 0 && distribution.assumed() ? seatedAll / distribution.zoneKg().sum() : 1 / scheme().adultKg();
+            double personsPerKg = seatedAll > 0 && distribution.assumed()
+                    ? seatedAll / distribution.zoneKg().sum()
+                    : 1 / scheme().adultKg();
             add(cargoes, Cargo.Kind.PASSENGER_MASS, 1, personsPerKg, masses);
         }
 
@@ -157,8 +170,7 @@ record Manifest(AircraftType type, List<Place> places, List<Cargo> cargoes, Load
             add(cargoes, kind, unitKg, 0, amounts);
         }
 
-        private static void add(
-                List<Cargo> cargoes, Cargo.Kind kind, double unitKg, double persons, double[] amounts) {
+        private static void add(List<Cargo> cargoes, Cargo.Kind kind, double unitKg, double persons, double[] amounts) {
             Amounts all = Amounts.of(amounts);
             if (all.sum() > 0) {
                 cargoes.add(new Cargo(kind, unitKg, persons, all));

@@ -36,7 +36,8 @@ record MomentGuard(LimitLine line, List<MassMoment> points, double reserveM) {
         for (MassMoment point : points) {
             double massKg = point.massKg() + deltaKg;
             if (massKg >= line.minMassKg() && massKg <= line.maxMassKg()) {
-                roomKgM = Math.min(roomKgM, sign() * (massKg * line.armAtM(massKg) - point.momentKgM()) - reserveKgM(massKg));
+                roomKgM = Math.min(
+                        roomKgM, sign() * (massKg * line.armAtM(massKg) - point.momentKgM()) - reserveKgM(massKg));
             }
         }
         for (int i = 1; i < points.size(); i++) {

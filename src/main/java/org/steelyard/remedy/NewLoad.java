@@ -105,7 +105,8 @@ final class NewLoad {
         }
         int left = -change;
         for (PassengerCategory each : PassengerCategory.values()) {
-            int taken = each == PassengerCategory.INFANT ? 0 : Math.min(Math.max(left, 0), counts[place][each.ordinal()]);
+            int taken =
+                    each == PassengerCategory.INFANT ? 0 : Math.min(Math.max(left, 0), counts[place][each.ordinal()]);
             counts[place][each.ordinal()] -= taken;
             left -= taken;
         }

@@ -13,11 +13,4 @@ package org.steelyard.remedy;
  * @param seats number of seats; 0 for a hold
  */
 record Place(
-        boolean cabin,
-        int index,
-        String name,
-        double armM,
-        double massKg,
-        double mostKg,
-        double seated,
-        int seats) {}
+        boolean cabin, int index, String name, double armM, double massKg, double mostKg, double seated, int seats) {}

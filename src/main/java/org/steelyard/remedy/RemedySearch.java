@@ -87,12 +87,11 @@ public final class RemedySearch {
         if (!after.cures(before)) {
             return Optional.empty();
         }
-        RemedyMeans means =
-                switch (deed) {
-                    case MOVE -> RemedyMeans.MOVE;
-                    case LEAVE -> RemedyMeans.LEAVE;
-                    case BALLAST -> RemedyMeans.BALLAST;
-                };
+        RemedyMeans means = switch (deed) {
+            case MOVE -> RemedyMeans.MOVE;
+            case LEAVE -> RemedyMeans.LEAVE;
+            case BALLAST -> RemedyMeans.BALLAST;
+        };
         double massKg = steps.stream()
                 .filter(step -> step.deed() == deed)
                 .mapToDouble(Step::massKg)

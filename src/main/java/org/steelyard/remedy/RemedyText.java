@@ -166,9 +166,7 @@ final class RemedyText {
     private String cg(Phase phase, Trial from, Trial to) {
         Optional<MassMoment> one = from.balance().state(phase);
         Optional<MassMoment> other = to.balance().state(phase);
-        return one.isEmpty() || other.isEmpty()
-                ? ""
-                : cg(phase, cgPercentMac(one.get()), cgPercentMac(other.get()));
+        return one.isEmpty() || other.isEmpty() ? "" : cg(phase, cgPercentMac(one.get()), cgPercentMac(other.get()));
     }
 
     private double cgPercentMac(MassMoment state) {
@@ -207,8 +205,16 @@ final class RemedyText {
             if (worst.subject().equals(name) || worst.subject().equals(name + " floor")) {
                 return ": " + name + " "
                         + fromTo(
-                                before.balance().distribution().orElseThrow().holdKg().at(i),
-                                after.balance().distribution().orElseThrow().holdKg().at(i));
+                                before.balance()
+                                        .distribution()
+                                        .orElseThrow()
+                                        .holdKg()
+                                        .at(i),
+                                after.balance()
+                                        .distribution()
+                                        .orElseThrow()
+                                        .holdKg()
+                                        .at(i));
             }
         }
         return "";

@@ -14,8 +14,8 @@ import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
 
 /**
- * How much could still be added at each place of a flight that has no breach. Masses, holds, groups and envelopes are in
- * closed form; the end of a trim band, which may bend with mass, is found by halving.
+ * How much could still be added at each place of a flight that has no breach. Masses, holds, groups and envelopes are
+ * in closed form; the end of a trim band, which may bend with mass, is found by halving.
  */
 public final class RoomSearch {
 
@@ -52,8 +52,10 @@ public final class RoomSearch {
         double lastMinuteKg = Double.POSITIVE_INFINITY;
         for (int i = 0; i < manifest.places().size(); i++) {
             Place place = manifest.places().get(i);
-            double onKg = free(place.armM(), false, Math.max(0, allowance.mostKg())).kg();
-            double offKg = free(place.armM(), true, Math.max(0, -allowance.leastKg())).kg();
+            double onKg =
+                    free(place.armM(), false, Math.max(0, allowance.mostKg())).kg();
+            double offKg =
+                    free(place.armM(), true, Math.max(0, -allowance.leastKg())).kg();
             lastMinuteKg = Math.min(lastMinuteKg, Math.min(onKg, offKg));
             rooms.add(at(i, place));
         }

@@ -104,8 +104,8 @@ final class FlightFigures {
 
     /** Chance of being outside a limit, from 0 to 1, to twelve decimals. */
     static Function<AuditedFlight, OptionalDouble> chance(FindingCode code, Phase phase) {
-        return flight -> number(
-                flight.assessment().sureness().flatMap(sure -> sure.chance(code, phase)), FlightFigures::chance);
+        return flight ->
+                number(flight.assessment().sureness().flatMap(sure -> sure.chance(code, phase)), FlightFigures::chance);
     }
 
     /** The limit that is most likely broken. */

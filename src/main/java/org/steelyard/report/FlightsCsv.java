@@ -41,8 +41,8 @@ import org.steelyard.model.Phase;
  *   <li>{@code recorded_less_right_units}: recorded less right take-off setting, positive where it is too much nose-up;
  *       where {@code assumed} says yes the right setting is only an assumption.
  *   <li>{@code trim_basis}: document, evidence or estimate: where the scale comes from.
- *   <li>{@code …_sd_kg}, {@code …_sd_pct_mac}: standard deviation of mass and CG; {@code …_chance}: chance from 0 to 1 of
- *       being outside that limit; empty where the policy gives no spread or the input a state alone.
+ *   <li>{@code …_sd_kg}, {@code …_sd_pct_mac}: standard deviation of mass and CG; {@code …_chance}: chance from 0 to 1
+ *       of being outside that limit; empty where the policy gives no spread or the input a state alone.
  *   <li>{@code remedy_by}, {@code remedy_kg}, {@code remedy}: what would put a breached flight right.
  * </ul>
  */

@@ -315,7 +315,8 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
                 .ifPresent(chance -> facts.add(new Fact(
                         "greatest chance outside",
                         String.format(Locale.ROOT, "%.1f %%, of ", 100 * chance.chance())
-                                + FindingText.kind(chance.code(), Severity.BREACH).replaceFirst("^M", "m") + ", "
+                                + FindingText.kind(chance.code(), Severity.BREACH)
+                                        .replaceFirst("^M", "m") + ", "
                                 + chance.phase().label())));
         return facts;
     }
@@ -325,8 +326,7 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
         List<Fact> facts = new ArrayList<>();
         Optional<Room> room = massKnown ? RoomSearch.of(flight) : Optional.empty();
         room.ifPresent(found -> {
-            facts.add(new Fact(
-                    "at any one place, on or off", floored(found.lastMinuteKg()) + " by mass, CG and trim"));
+            facts.add(new Fact("at any one place, on or off", floored(found.lastMinuteKg()) + " by mass, CG and trim"));
             for (PlaceRoom place : found.places()) {
                 String persons = place.cabin() ? ", " + place.persons() + " adults" : "";
                 facts.add(new Fact(

@@ -131,7 +131,10 @@ final class LoadSummaryPage {
         }
         html.closeBlock();
         if (!summary.remedy().isEmpty()) {
-            html.open("p").element("strong", "What would put it right: ").data(summary.remedy()).closeBlock();
+            html.open("p")
+                    .element("strong", "What would put it right: ")
+                    .data(summary.remedy())
+                    .closeBlock();
         }
         html.closeBlock();
     }

@@ -57,11 +57,12 @@ public final class OperationalEnvelopePage {
         html.element("p", Caution.TEXT, "class", "caution");
         notes.forEach(note -> html.element("p", note, "class", "hint"));
         for (CurtailedEnvelope envelope : envelopes) {
-            html.open("section", "class", "card");
+            html.open("section", "class", "card curtailed");
             html.element("h2", capital(envelope.certified().phase().label()));
             html.open("figure", "class", "operational");
             new OperationalPicture(envelope, type).draw(html);
-            html.element("figcaption", "Dashed: as certified. Filled: operational.").closeBlock();
+            html.element("figcaption", "Dashed: as certified. Filled: operational.")
+                    .closeBlock();
             table("Forward limit", envelope.forward());
             table("Aft limit", envelope.aft());
             html.closeBlock();
@@ -75,10 +76,14 @@ public final class OperationalEnvelopePage {
     private void table(String name, List<CurtailedPoint> points) {
         DisplayUnits units = type.geometry().units();
         String[] headings = Stream.concat(
-                        Stream.of(name),
+                        Stream.of(name + " at mass, " + units.mass().symbol()),
                         points.stream()
-                                .map(point -> "#" + Shown.fixed(units.mass().fromKg(point.certified().massKg()), massDecimals())
-                                        + " " + units.mass().symbol()))
+                                .map(point -> "#"
+                                        + Shown.fixed(
+                                                units.mass()
+                                                        .fromKg(point.certified()
+                                                                .massKg()),
+                                                massDecimals())))
                 .toArray(String[]::new);
         Tables.open(html, name, "", headings);
         String cgUnit = FindingText.unit(Quantity.CG, type);
@@ -88,10 +93,13 @@ public final class OperationalEnvelopePage {
         for (int i = 0; i < causes.size(); i++) {
             String cause = causes.get(i).cause();
             String by = causes.get(i).byChance() ? " (by chance)" : "";
-            row(cause + by + ", " + momentUnit(), points, point -> moment(point.contributions().stream()
-                    .filter(contribution -> contribution.cause().equals(cause))
-                    .mapToDouble(Contribution::kgM)
-                    .sum()));
+            row(
+                    cause + by + ", " + momentUnit(),
+                    points,
+                    point -> moment(point.contributions().stream()
+                            .filter(contribution -> contribution.cause().equals(cause))
+                            .mapToDouble(Contribution::kgM)
+                            .sum()));
         }
         row("together, " + momentUnit(), points, point -> moment(point.totalKgM()));
         row("taken off, " + momentUnit(), points, point -> moment(point.takenKgM()));

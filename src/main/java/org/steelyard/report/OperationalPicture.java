@@ -56,7 +56,8 @@ final class OperationalPicture {
 
     void draw(Html html) {
         String phase = envelope.certified().phase().label();
-        Svg.open(html, "picture", WIDTH, HEIGHT, "Certified and operational envelope, " + phase + ", of " + type.name());
+        Svg.open(
+                html, "picture", WIDTH, HEIGHT, "Certified and operational envelope, " + phase + ", of " + type.name());
         for (double mark : cg.marks(5)) {
             Svg.line(html, "grid", cg.px(mark), TOP, cg.px(mark), BOTTOM);
             Svg.text(html, cg.px(mark), BOTTOM + 16, "middle", Shown.fixed(mark, cg.decimals(5)));

@@ -122,8 +122,8 @@ final class PageHead {
     private static void likelyOutside(Html html, SeasonResult result) {
         result.policy().chance().ifPresent(rule -> {
             html.open("li")
-                    .text("Inside on paper, but outside with a chance of more than "
-                            + Shown.fixed(rule.percent(), 1) + " %: ");
+                    .text("Inside on paper, but outside with a chance of more than " + Shown.fixed(rule.percent(), 1)
+                            + " %: ");
             html.element("strong", Shown.counted(result.summary().likelyOutside(), "flight"));
             html.text(".").closeBlock();
         });

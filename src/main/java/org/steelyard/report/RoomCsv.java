@@ -11,9 +11,9 @@ import org.steelyard.remedy.Room;
 import org.steelyard.remedy.RoomSearch;
 
 /**
- * {@code room.csv}: for each flight without a breach one line for each zone and hold: how much could still be added there,
- * all else left alone, what forbids more, and the last-minute change that the flight stands at any one place. Flights
- * with a breach, and those that give a state alone, are left out.
+ * {@code room.csv}: for each flight without a breach one line for each zone and hold: how much could still be added
+ * there, all else left alone, what forbids more, and the last-minute change that the flight stands at any one place.
+ * Flights with a breach, and those that give a state alone, are left out.
  */
 final class RoomCsv implements SeasonOutput {
 

@@ -45,7 +45,10 @@ public final class SeasonRun {
             RunFacts facts = facts(request, folder, collector);
             SeasonSummary summary = reports.finish(facts);
             return new SeasonOutcome(
-                    summary, facts, collector.problems(), request.reports().resolve(request.name()),
+                    summary,
+                    facts,
+                    collector.problems(),
+                    request.reports().resolve(request.name()),
                     request.configuration().policy().chance());
         }
     }

@@ -31,22 +31,31 @@ class CurtailmentTest {
         AircraftType sample = SampleJet.type();
         Cabin cabin = sample.cabin();
         return new AircraftType(
-                sample.id(), sample.name(), sample.geometry(), sample.limits(),
+                sample.id(),
+                sample.name(),
+                sample.geometry(),
+                sample.limits(),
                 new Cabin(zones, cabin.crewStations(), 2, 2, List.of(), cabin.scheme()),
-                sample.holds(), List.of(), sample.fuel(), sample.envelopes(), sample.trimScales(), movements);
+                sample.holds(),
+                List.of(),
+                sample.fuel(),
+                sample.envelopes(),
+                sample.trimScales(),
+                movements);
     }
 
     private static List<CabinZone> zones() {
         Optional<SeatRows> rows = Optional.of(new SeatRows(5, 0.8));
         return List.of(
-                new CabinZone("A", "zone A", 15, 30, rows), new CabinZone("B", "zone B", 17, 30, rows),
+                new CabinZone("A", "zone A", 15, 30, rows),
+                new CabinZone("B", "zone B", 17, 30, rows),
                 new CabinZone("C", "zone C", 19, 30, rows));
     }
 
     /**
      * EMB-145 airplane operations manual 1-06-40, page 21: gear -10,155.15, movement in flight -4,017.00 and seating
-     * -152,772.23 lb in come to -166,944.38 lb in, which is 3.71 in at 45,000 lb; at the lightest mass, where nobody can
-     * be aboard, the gear alone counts.
+     * -152,772.23 lb in come to -166,944.38 lb in, which is 3.71 in at 45,000 lb; at the lightest mass, where nobody
+     * can be aboard, the gear alone counts.
      */
     @Test
     @Tag("validation")
@@ -55,10 +64,11 @@ class CurtailmentTest {
                 new Movement("gear", 10_155.15 * LB_IN, 0, true, false),
                 new Movement("movement in flight", 4_017.00 * LB_IN, 0, true, true),
                 new Movement("seating", 152_772.23 * LB_IN, 0, false, true));
-        CurtailedEnvelope flight = Curtailment.of(type(SampleJet.type().cabin().zones(), movements), NOTHING, 1.96).stream()
-                .filter(envelope -> envelope.certified().phase() == Phase.FLIGHT)
-                .findFirst()
-                .orElseThrow();
+        CurtailedEnvelope flight =
+                Curtailment.of(type(SampleJet.type().cabin().zones(), movements), NOTHING, 1.96).stream()
+                        .filter(envelope -> envelope.certified().phase() == Phase.FLIGHT)
+                        .findFirst()
+                        .orElseThrow();
 
         CurtailedPoint lightest = flight.forward().get(0);
         CurtailedPoint heaviest = flight.forward().get(flight.forward().size() - 1);
@@ -67,7 +77,9 @@ class CurtailmentTest {
         assertThat(lightest.totalKgM() / LB_IN).isCloseTo(10_155.15, within(0.005));
     }
 
-    /** Four rows 1 m apart, four abreast: windows from the front sum up to 2 (1.5 + 0.5) = 4 m, then fall, then again. */
+    /**
+     * Four rows 1 m apart, four abreast: windows from the front sum up to 2 (1.5 + 0.5) = 4 m, then fall, then again.
+     */
     @Test
     void windowSeatsFromTheFrontStandFarthestForwardHalfWay() {
         CabinZone zone = new CabinZone("A", "zone A", 10, 16, Optional.of(new SeatRows(4, 1)));
@@ -78,7 +90,8 @@ class CurtailmentTest {
         assertThat(forward.kgM(1)).isCloseTo(80 * 1.5, within(1e-9));
         assertThat(forward.kgM(3)).isCloseTo(80 * 3.5, within(1e-9));
         assertThat(SeatingAllowance.of(List.of(zone), 80, Side.AFT).kgM(3)).isCloseTo(80 * 3.5, within(1e-9));
-        assertThat(SeatingAllowance.of(List.of(zone, zone), 80, Side.FORWARD).kgM(5)).isCloseTo(80 * 6.5, within(1e-9));
+        assertThat(SeatingAllowance.of(List.of(zone, zone), 80, Side.FORWARD).kgM(5))
+                .isCloseTo(80 * 6.5, within(1e-9));
     }
 
     @Test
@@ -90,11 +103,15 @@ class CurtailmentTest {
             for (int k = 0; k + 1 < envelope.forward().size(); k++) {
                 CurtailedPoint low = envelope.forward().get(k);
                 CurtailedPoint high = envelope.forward().get(k + 1);
-                double massKg = 0.3 * low.certified().massKg() + 0.7 * high.certified().massKg();
+                double massKg =
+                        0.3 * low.certified().massKg() + 0.7 * high.certified().massKg();
                 double leastKgM = Math.min(low.totalKgM(), high.totalKgM());
                 double certifiedM = envelope.certified().forward().armAtM(massKg);
-                assertThat((forward.armAtM(massKg) - certifiedM) * massKg).isGreaterThanOrEqualTo(Math.max(low.totalKgM(), high.totalKgM()) - 1e-6).isGreaterThan(leastKgM - 1e-6);
-                assertThat(aft.armAtM(massKg)).isLessThan(envelope.certified().aft().armAtM(massKg));
+                assertThat((forward.armAtM(massKg) - certifiedM) * massKg)
+                        .isGreaterThanOrEqualTo(Math.max(low.totalKgM(), high.totalKgM()) - 1e-6)
+                        .isGreaterThan(leastKgM - 1e-6);
+                assertThat(aft.armAtM(massKg))
+                        .isLessThan(envelope.certified().aft().armAtM(massKg));
             }
         }
     }

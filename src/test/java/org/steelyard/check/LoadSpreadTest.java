@@ -92,22 +92,64 @@ class LoadSpreadTest {
                 .orElseThrow();
         Load mixed = new Load.ByPlace(
                 List.of(
-                        people(5, 4, 0, 3), people(10, 9, 0, 2), people(12, 14, 0, 4), people(7, 8, 0, 0),
-                        people(0, 0, 21, 3), people(1, 2, 0, 0)),
-                List.of(new HoldLoad(400, 12), new HoldLoad(0, 60), new HoldLoad(900, 0), new HoldLoad(0, 30), new HoldLoad(100, 4)));
-        Load totals = new Load.Totals(
-                new Passengers(60, 50, 0, 9, 2), OptionalDouble.empty(), new HoldLoad(1200, 90));
+                        people(5, 4, 0, 3),
+                        people(10, 9, 0, 2),
+                        people(12, 14, 0, 4),
+                        people(7, 8, 0, 0),
+                        people(0, 0, 21, 3),
+                        people(1, 2, 0, 0)),
+                List.of(
+                        new HoldLoad(400, 12),
+                        new HoldLoad(0, 60),
+                        new HoldLoad(900, 0),
+                        new HoldLoad(0, 30),
+                        new HoldLoad(100, 4)));
+        Load totals = new Load.Totals(new Passengers(60, 50, 0, 9, 2), OptionalDouble.empty(), new HoldLoad(1200, 90));
         Load weighed = new Load.ByPlace(
-                List.of(new ZoneLoad(Passengers.adults(9), OptionalDouble.of(777)), people(5, 6, 0, 1), people(4, 4, 0, 0), people(3, 3, 3, 1)),
+                List.of(
+                        new ZoneLoad(Passengers.adults(9), OptionalDouble.of(777)),
+                        people(5, 6, 0, 1),
+                        people(4, 4, 0, 0),
+                        people(3, 3, 3, 1)),
                 List.of(new HoldLoad(200, 0), new HoldLoad(0, 40), new HoldLoad(0, 3)));
         Fuel jetFuel = new Fuel.ByTank(Amounts.of(3400, 2900, 3350), 200, 4800);
         Fuel propFuel = new Fuel.ByTank(Amounts.of(1300, 1250), 60, 900);
         return Stream.of(
-                new Case("jet, aft line that bends in moment", loading(jet, mixed, jetFuel), SeatingRule.RANDOM, Side.AFT, 2e-5, Straightness.ARM),
-                new Case("jet, forward line", loading(jet, mixed, jetFuel), SeatingRule.RANDOM, Side.FORWARD, -1e-5, Straightness.MOMENT),
-                new Case("jet from windows to middle", loading(jet, mixed, jetFuel), SeatingRule.WINDOW_AISLE_MIDDLE, Side.FORWARD, 0, Straightness.ARM),
-                new Case("jet with totals", loading(jet, totals, jetFuel), SeatingRule.RANDOM, Side.AFT, 0, Straightness.ARM),
-                new Case("turboprop, a zone weighed", loading(prop, weighed, propFuel), SeatingRule.RANDOM, Side.AFT, 5e-5, Straightness.MOMENT));
+                new Case(
+                        "jet, aft line that bends in moment",
+                        loading(jet, mixed, jetFuel),
+                        SeatingRule.RANDOM,
+                        Side.AFT,
+                        2e-5,
+                        Straightness.ARM),
+                new Case(
+                        "jet, forward line",
+                        loading(jet, mixed, jetFuel),
+                        SeatingRule.RANDOM,
+                        Side.FORWARD,
+                        -1e-5,
+                        Straightness.MOMENT),
+                new Case(
+                        "jet from windows to middle",
+                        loading(jet, mixed, jetFuel),
+                        SeatingRule.WINDOW_AISLE_MIDDLE,
+                        Side.FORWARD,
+                        0,
+                        Straightness.ARM),
+                new Case(
+                        "jet with totals",
+                        loading(jet, totals, jetFuel),
+                        SeatingRule.RANDOM,
+                        Side.AFT,
+                        0,
+                        Straightness.ARM),
+                new Case(
+                        "turboprop, a zone weighed",
+                        loading(prop, weighed, propFuel),
+                        SeatingRule.RANDOM,
+                        Side.AFT,
+                        5e-5,
+                        Straightness.MOMENT));
     }
 
     private static ZoneLoad people(int men, int women, int adults, int children) {
@@ -117,8 +159,16 @@ class LoadSpreadTest {
     private static Loading loading(Tail tail, Load load, Fuel fuel) {
         Loading sample = SampleJet.loaded().loading();
         return new Loading(
-                sample.origin(), sample.flight(), tail, sample.setting(), sample.crew(), load, fuel, sample.performance(),
-                OptionalDouble.empty(), List.of());
+                sample.origin(),
+                sample.flight(),
+                tail,
+                sample.setting(),
+                sample.crew(),
+                load,
+                fuel,
+                sample.performance(),
+                OptionalDouble.empty(),
+                List.of());
     }
 
     @ParameterizedTest
@@ -127,13 +177,18 @@ class LoadSpreadTest {
     void theChanceOfBeingOutsideIsThatOfManyDraws(Case drawn) {
         Policy policy = policy(drawn.seating());
         Balance balance = Balancer.balance(drawn.loading(), policy);
-        StateSpread spread = LoadSpread.of(drawn.loading(), balance, policy.spread().orElseThrow(), policy)
-                .with(Phase.TAKEOFF, balance.takeoff(), balance.fuel().orElseThrow().takeoffKg());
+        StateSpread spread = LoadSpread.of(
+                        drawn.loading(), balance, policy.spread().orElseThrow(), policy)
+                .with(
+                        Phase.TAKEOFF,
+                        balance.takeoff(),
+                        balance.fuel().orElseThrow().takeoffKg());
         List<LimitLine> lines = new ArrayList<>();
         for (double quantile : QUANTILES) {
             lines.add(line(drawn, spread, quantile));
         }
-        MonteCarlo draws = new MonteCarlo(drawn.loading(), drawn.seating(), policy.spread().orElseThrow(), balance);
+        MonteCarlo draws =
+                new MonteCarlo(drawn.loading(), drawn.seating(), policy.spread().orElseThrow(), balance);
         int[] outside = new int[lines.size()];
         for (int i = 0; i < DRAWS; i++) {
             MassMoment state = draws.next();
@@ -141,14 +196,21 @@ class LoadSpreadTest {
                 outside[k] += lines.get(k).roomM(state.massKg(), state.armM()) < 0 ? 1 : 0;
             }
         }
-        assertThat(draws.massSdKg()).isCloseTo(spread.massSdKg(), within(5 * spread.massSdKg() / Math.sqrt(2.0 * DRAWS)));
+        assertThat(draws.massSdKg())
+                .isCloseTo(spread.massSdKg(), within(5 * spread.massSdKg() / Math.sqrt(2.0 * DRAWS)));
         for (int k = 0; k < outside.length; k++) {
             double chance = LineChance.of(lines.get(k), spread);
             assertThat(chance).isCloseTo(CHANCES[k], within(0.05 * CHANCES[k]));
             double error = Math.sqrt(chance * (1 - chance) / DRAWS);
             double drawnChance = (double) outside[k] / DRAWS;
             if (Boolean.getBoolean("steelyard.show")) {
-                System.out.printf(Locale.ROOT, "%s: closed %.6f, drawn %.6f, %.1f standard errors%n", drawn, chance, drawnChance, (drawnChance - chance) / error);
+                System.out.printf(
+                        Locale.ROOT,
+                        "%s: closed %.6f, drawn %.6f, %.1f standard errors%n",
+                        drawn,
+                        chance,
+                        drawnChance,
+                        (drawnChance - chance) / error);
             }
             assertThat(drawnChance).as("closed form %s", chance).isCloseTo(chance, within(4 * error));
         }
@@ -193,7 +255,8 @@ class LoadSpreadTest {
             this.seating = seating;
             this.rule = rule;
             this.balance = balance;
-            this.crew = balance.dryOperating().orElseThrow().minus(loading.tail().basic());
+            this.crew =
+                    balance.dryOperating().orElseThrow().minus(loading.tail().basic());
         }
 
         double massSdKg() {
@@ -239,7 +302,9 @@ class LoadSpreadTest {
         }
 
         private void hold(int index, double looseKg, double bags) {
-            double kg = looseKg + bags * type.cabin().scheme().bagKg() + Math.sqrt(bags) * rule.bagKg() * random.nextGaussian();
+            double kg = looseKg
+                    + bags * type.cabin().scheme().bagKg()
+                    + Math.sqrt(bags) * rule.bagKg() * random.nextGaussian();
             add(kg, type.holds().get(index).armM() + rule.holdPositionM() * random.nextGaussian());
         }
 
@@ -260,7 +325,8 @@ class LoadSpreadTest {
             for (PassengerCategory category : PassengerCategory.values()) {
                 for (int k = 0; k < zone.passengers().count(category); k++) {
                     if (zone.actualKg().isPresent()) {
-                        masses.add(zone.actualKg().getAsDouble() / zone.passengers().seated());
+                        masses.add(zone.actualKg().getAsDouble()
+                                / zone.passengers().seated());
                     } else if (category != PassengerCategory.INFANT) {
                         masses.add(scheme.massKg(category) + rule.personKg(category) * random.nextGaussian());
                     }
@@ -317,7 +383,13 @@ class LoadSpreadTest {
     void aFullCabinVariesByTheRootOfItsNumber() {
         double lb = 0.45359237;
         SpreadRule persons = new SpreadRule(SeatingRule.RANDOM, 0, 0, 47 * lb, 0, 0, 0, 0, 0, 0, 0);
-        Loading loading = SampleJet.loaded().zone(0, 58).zone(1, 58).zone(2, 59).hold(0, 0).hold(2, 0).loading();
+        Loading loading = SampleJet.loaded()
+                .zone(0, 58)
+                .zone(1, 58)
+                .zone(2, 59)
+                .hold(0, 0)
+                .hold(2, 0)
+                .loading();
         Balance balance = Balancer.balance(loading, policy(SeatingRule.RANDOM));
         StateSpread spread = LoadSpread.of(loading, balance, persons, policy(SeatingRule.RANDOM))
                 .with(Phase.ZERO_FUEL, balance.zeroFuel().orElseThrow(), Amounts.zeros(0));
@@ -338,7 +410,8 @@ class LoadSpreadTest {
     @Test
     @Tag("validation")
     void aVertexWithinTheSpreadOfMassIsIntegratedOver() {
-        StateSpread state = new StateSpread(Phase.TAKEOFF, new MassMoment(50_000, 850_000), 300.0 * 300, 9e6, 300 * 900);
+        StateSpread state =
+                new StateSpread(Phase.TAKEOFF, new MassMoment(50_000, 850_000), 300.0 * 300, 9e6, 300 * 900);
         LimitLine line = new LimitLine(
                 Side.AFT,
                 Straightness.MOMENT,

@@ -13,7 +13,13 @@ class NormalChanceTest {
 
     /** Abramowitz and Stegun, table 26.1: P(x) to fifteen decimals, and table 26.2 for -log Q(x) far out. */
     @ParameterizedTest
-    @CsvSource({"0, 0.5", "1, 0.841344746068543", "2, 0.977249868051821", "3, 0.998650101968370", "-1, 0.158655253931457"})
+    @CsvSource({
+        "0, 0.5",
+        "1, 0.841344746068543",
+        "2, 0.977249868051821",
+        "3, 0.998650101968370",
+        "-1, 0.158655253931457"
+    })
     @Tag("validation")
     void theMiddleIsThatOfTheTables(double z, double chance) {
         assertThat(NormalChance.below(z)).isCloseTo(chance, within(1e-15));

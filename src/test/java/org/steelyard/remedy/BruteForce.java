@@ -46,10 +46,21 @@ final class BruteForce {
     }
 
     private void run() {
-        List<int[]> men = placings(3, load.zones().stream().mapToInt(zone -> zone.passengers().male()).sum());
-        List<int[]> women = placings(3, load.zones().stream().mapToInt(zone -> zone.passengers().female()).sum());
-        List<int[]> children = placings(3, load.zones().stream().mapToInt(zone -> zone.passengers().child()).sum());
-        List<int[]> bags = placings(2, load.holds().stream().mapToInt(HoldLoad::bags).sum());
+        List<int[]> men = placings(
+                3,
+                load.zones().stream().mapToInt(zone -> zone.passengers().male()).sum());
+        List<int[]> women = placings(
+                3,
+                load.zones().stream()
+                        .mapToInt(zone -> zone.passengers().female())
+                        .sum());
+        List<int[]> children = placings(
+                3,
+                load.zones().stream()
+                        .mapToInt(zone -> zone.passengers().child())
+                        .sum());
+        List<int[]> bags =
+                placings(2, load.holds().stream().mapToInt(HoldLoad::bags).sum());
         for (int[] man : men) {
             for (int[] woman : women) {
                 for (int[] child : children) {

@@ -60,7 +60,13 @@ class RemedySearchTest {
     /** Take-off mass 52,900 kg; 30 people and 3 t at 19 m: the moment to lose is read off by hand below. */
     @Test
     void theLeastMassIsMovedTheLongestWay() {
-        SampleJet jet = SampleJet.loaded().flaps("").zone(0, 0).zone(1, 0).zone(2, 30).hold(0, 0).hold(2, 3000);
+        SampleJet jet = SampleJet.loaded()
+                .flaps("")
+                .zone(0, 0)
+                .zone(1, 0)
+                .zone(2, 30)
+                .hold(0, 0)
+                .hold(2, 3000);
 
         // Zero fuel: 40,000 basic, 400 crew, 3,000 + 3,000 load = 46,400 kg; moment about 17 m 6,000 × 2 = 12,000 kg·m,
         // 12,000 / 46,400 = 0.2586 m = 31.47 % MAC; allowed 30 % = 0.2 m × 46,400 = 9,280: 2,720 to lose over 4 m.
@@ -69,8 +75,7 @@ class RemedySearchTest {
 
     @Test
     void anOverfullHoldIsEasedByAMove() {
-        Remedy remedy =
-                remedy(SampleJet.loaded().hold(2, 3200).loading()).orElseThrow();
+        Remedy remedy = remedy(SampleJet.loaded().hold(2, 3200).loading()).orElseThrow();
 
         assertThat(remedy.sentence()).isEqualTo("move 200 kg from hold 3 to hold 1: hold 3 3200 → 3000 kg");
         assertThat(again(remedy, POLICY)).isNotEqualTo(Status.BREACHED);
@@ -93,8 +98,7 @@ class RemedySearchTest {
     @Test
     void peopleMoveWhereThereIsNothingElse() {
         Load load = new Load.ByPlace(
-                List.of(adults(0), adults(30), adults(31)),
-                List.of(HoldLoad.EMPTY, HoldLoad.EMPTY, HoldLoad.EMPTY));
+                List.of(adults(0), adults(30), adults(31)), List.of(HoldLoad.EMPTY, HoldLoad.EMPTY, HoldLoad.EMPTY));
 
         assertThat(sentence(SampleJet.loaded().load(load))).isEqualTo("move 1 passenger from zone C to zone A");
     }
@@ -109,7 +113,13 @@ class RemedySearchTest {
 
     @Test
     void aReserveIsKeptWhereItCanBe() {
-        SampleJet jet = SampleJet.loaded().flaps("").zone(0, 0).zone(1, 0).zone(2, 30).hold(0, 0).hold(2, 3000);
+        SampleJet jet = SampleJet.loaded()
+                .flaps("")
+                .zone(0, 0)
+                .zone(1, 0)
+                .zone(2, 30)
+                .hold(0, 0)
+                .hold(2, 3000);
         Policy reserve = new Policy(
                 0, 0, 0, 0, SharingRule.BY_CAPACITY, Optional.empty(), Optional.empty(), Optional.empty(), 1);
 
@@ -172,8 +182,8 @@ class RemedySearchTest {
                     .isEqualTo(flight.assessment().status() == Status.BREACHED);
             if (remedy.isPresent() && remedy.get().means() != RemedyMeans.NONE) {
                 found++;
-                Assessment after = audited(remedy.get().loading().orElseThrow(), POLICY)
-                        .assessment();
+                Assessment after =
+                        audited(remedy.get().loading().orElseThrow(), POLICY).assessment();
                 assertThat(after.status())
                         .as("seed %d: %s", seed, remedy.get().sentence())
                         .isNotEqualTo(Status.BREACHED);

@@ -41,7 +41,9 @@ class RoomSearchTest {
     void aHoldTakesWhatItsLimitsAndTheEnvelopeLeave() {
         Room room = room(SampleJet.loaded().flaps("").loading());
 
-        assertThat(room.places()).extracting(PlaceRoom::name).containsExactly("zone A", "zone B", "zone C", "hold 1", "hold 2", "hold 3");
+        assertThat(room.places())
+                .extracting(PlaceRoom::name)
+                .containsExactly("zone A", "zone B", "zone C", "hold 1", "hold 2", "hold 3");
         assertThat(room.places().get(3).roomKg()).isCloseTo(2000, within(1e-9));
         assertThat(room.places().get(3).limitedBy()).isEqualTo(RoomLimit.PLACE);
         assertThat(room.places().get(4).roomKg()).isCloseTo(2500, within(1e-9));
@@ -53,7 +55,12 @@ class RoomSearchTest {
     @Test
     void theEnvelopeEndsTheRoomOfAHoldFarAft() {
         // 7 passengers more in zone C and 8 fewer in zone A: moment about 17 m 45,400 × 0.2 less 1,800 leaves 1,000 kg
-        Room room = room(SampleJet.loaded().flaps("").zone(2, 30).hold(0, 0).hold(2, 1500).loading());
+        Room room = room(SampleJet.loaded()
+                .flaps("")
+                .zone(2, 30)
+                .hold(0, 0)
+                .hold(2, 1500)
+                .loading());
         PlaceRoom rear = room.places().get(5);
 
         // zero fuel 46,900 kg, 20 × 100 × 2 + 1,500 × 2 = 7,000 kg·m; 0.2 (46,900 + x) = 7,000 + 2 x
@@ -63,7 +70,8 @@ class RoomSearchTest {
 
     @Test
     void aBreachedFlightHasNone() {
-        assertThat(RoomSearch.of(audited(SampleJet.loaded().hold(2, 3200).loading()))).isEmpty();
+        assertThat(RoomSearch.of(audited(SampleJet.loaded().hold(2, 3200).loading())))
+                .isEmpty();
     }
 
     /** A little less keeps every limit, at every tenth of the way too; a little more breaks one. */
@@ -83,10 +91,14 @@ class RoomSearchTest {
                 limits.add(place.limitedBy());
                 for (int tenth = 0; tenth <= 10; tenth++) {
                     double kg = Math.max(0, place.roomKg() * tenth / 10 - 1e-6);
-                    assertThat(isClean(loading, i, kg)).as("seed %d, %s + %s of %s", seed, place.name(), kg, place).isTrue();
+                    assertThat(isClean(loading, i, kg))
+                            .as("seed %d, %s + %s of %s", seed, place.name(), kg, place)
+                            .isTrue();
                 }
                 if (place.limitedBy() != RoomLimit.SEATS) {
-                    assertThat(isClean(loading, i, place.roomKg() + 1e-4)).as("seed %d, %s", seed, place).isFalse();
+                    assertThat(isClean(loading, i, place.roomKg() + 1e-4))
+                            .as("seed %d, %s", seed, place)
+                            .isFalse();
                 }
             }
         }

@@ -43,7 +43,9 @@ import org.steelyard.model.TankPoint;
 import org.steelyard.model.TankShare;
 import org.steelyard.model.ZoneLoad;
 
-/** A made-up small aircraft, drawn from a seed, with so few persons and bags that every way to place them can be tried. */
+/**
+ * A made-up small aircraft, drawn from a seed, with so few persons and bags that every way to place them can be tried.
+ */
 final class SmallAircraft {
 
     private final SplittableRandom random;
