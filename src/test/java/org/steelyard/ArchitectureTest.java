@@ -36,7 +36,7 @@ import java.util.stream.Stream;
 @AnalyzeClasses(packages = "org.steelyard", importOptions = DoNotIncludeTests.class)
 class ArchitectureTest {
 
-    private static final String[] PURE = packages("model", "balance", "check", "trim", "grade");
+    private static final String[] PURE = packages("model", "balance", "check", "remedy", "trim", "grade");
 
     /** The JDK without files, network, threads, logging and text formats. */
     private static final String[] JDK_VALUES = {
@@ -66,8 +66,8 @@ class ArchitectureTest {
     static final ArchRule everyClassLivesInAPackageOfTheDesign = classes()
             .should()
             .resideInAnyPackage(packages(
-                    "model", "config", "read", "balance", "check", "trim", "grade", "analyse", "report", "run", "demo",
-                    "cli"))
+                    "model", "config", "read", "balance", "check", "remedy", "trim", "grade", "analyse", "report",
+                    "run", "demo", "cli"))
             .because("a package outside the design's table would have no rule on what it may use");
 
     @ArchTest
@@ -111,6 +111,12 @@ class ArchitectureTest {
             .because("a finding follows from the states and the limits alone");
 
     @ArchTest
+    static final ArchRule remedyUsesModelBalanceAndCheckOnly = only(
+                    "remedy", packages("model", "balance", "check", "remedy"), JDK_VALUES)
+            .because("a remedy follows from the flight and its limits alone, and goes back through balance and check")
+            .allowEmptyShould(true);
+
+    @ArchTest
     static final ArchRule trimUsesModelAndBalanceOnly = only("trim", packages("model", "balance", "trim"), JDK_VALUES)
             .because("a scale follows from pairs or from an airframe alone, and chance is handed in");
 
@@ -139,7 +145,9 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule reportUsesEverythingButTheCommandLine = only(
                     "report",
-                    packages("model", "config", "read", "balance", "check", "trim", "grade", "analyse", "report"),
+                    packages(
+                            "model", "config", "read", "balance", "check", "remedy", "trim", "grade", "analyse",
+                            "report"),
                     JDK_VALUES,
                     JDK_FILES,
                     JACKSON,
@@ -155,7 +163,8 @@ class ArchitectureTest {
     static final ArchRule runUsesEverythingButTheCommandLine = only(
                     "run",
                     packages(
-                            "model", "config", "read", "balance", "check", "trim", "grade", "analyse", "report", "run"),
+                            "model", "config", "read", "balance", "check", "remedy", "trim", "grade", "analyse",
+                            "report", "run"),
                     JDK_VALUES,
                     JDK_FILES,
                     new String[] {"java.security", "java.util.random"})

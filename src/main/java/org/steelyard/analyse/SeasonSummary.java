@@ -16,6 +16,8 @@ import java.util.List;
  * @param recordedTrim recorded against right trim settings by tail, then by the column that the policy names; those
  *     most often off first
  * @param statistics spreads by group, drivers, unusual flights, drift
+ * @param likelyOutside flights that are inside on paper but more likely outside than the policy's chance; zero where
+ *     the policy looks at no chance
  */
 public record SeasonSummary(
         StatusCount all,
@@ -27,7 +29,8 @@ public record SeasonSummary(
         List<WorstFlight> worst,
         List<MonthCount> months,
         List<RecordedTrimGroup> recordedTrim,
-        SeasonStatistics statistics) {
+        SeasonStatistics statistics,
+        long likelyOutside) {
 
     /** Copies the lists. */
     public SeasonSummary {
@@ -41,7 +44,7 @@ public record SeasonSummary(
         recordedTrim = List.copyOf(recordedTrim);
     }
 
-    /** A summary without its statistics. */
+    /** A summary without statistics and chances. */
     public SeasonSummary(
             StatusCount all,
             List<StatusCount> types,
@@ -52,7 +55,7 @@ public record SeasonSummary(
             List<WorstFlight> worst,
             List<MonthCount> months,
             List<RecordedTrimGroup> recordedTrim) {
-        this(all, types, tails, routes, findings, trim, worst, months, recordedTrim, SeasonStatistics.none());
+        this(all, types, tails, routes, findings, trim, worst, months, recordedTrim, SeasonStatistics.none(), 0);
     }
 
     /** A summary without its months and recorded trims. */

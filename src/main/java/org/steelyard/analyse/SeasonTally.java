@@ -2,8 +2,10 @@ package org.steelyard.analyse;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.Status;
+import org.steelyard.model.ChanceRule;
 import org.steelyard.model.FlightIdent;
 import org.steelyard.model.Policy;
 import org.steelyard.model.RecordedTrimRule;
@@ -27,6 +29,8 @@ public final class SeasonTally {
     private final MonthTally months = new MonthTally();
     private final RecordedTrimTally recordedTrim;
     private final WorstFlights worst;
+    private final Optional<ChanceRule> chance;
+    private long likelyOutside;
 
     /**
      * An empty season.
@@ -54,6 +58,7 @@ public final class SeasonTally {
         trim = new TrimTally(statistics.columns());
         worst = new WorstFlights(policy, WORST);
         recordedTrim = new RecordedTrimTally(policy);
+        chance = policy.chance();
     }
 
     /**
@@ -73,6 +78,16 @@ public final class SeasonTally {
         months.add(flight, status);
         worst.add(flight);
         recordedTrim.add(flight);
+        likelyOutside += isLikelyOutside(flight) ? 1 : 0;
+    }
+
+    private boolean isLikelyOutside(AuditedFlight flight) {
+        return chance.isPresent()
+                && flight.assessment()
+                        .sureness()
+                        .filter(sure ->
+                                sure.isInsideButLikelyOutside(chance.get().percent()))
+                        .isPresent();
     }
 
     private void addRoute(FlightIdent flight, Status status) {
@@ -106,6 +121,7 @@ public final class SeasonTally {
                 worst.worstFirst(),
                 months.counts(),
                 recordedTrim.groups(),
-                statistics.statistics());
+                statistics.statistics(),
+                likelyOutside);
     }
 }

@@ -13,14 +13,32 @@ import org.steelyard.model.Severity;
  * @param margins one for each envelope that a known state could be held against, in order of phase; none for a mass
  *     that its envelope does not reach
  * @param trafficLoad traffic load allowed; empty where the dry operating mass is not known
+ * @param sureness spread of the states and chance of being outside; empty where the policy or the input does not give
+ *     enough
  */
-public record Assessment(List<Finding> findings, List<EnvelopeMargin> margins, Optional<TrafficLoad> trafficLoad) {
+public record Assessment(
+        List<Finding> findings,
+        List<EnvelopeMargin> margins,
+        Optional<TrafficLoad> trafficLoad,
+        Optional<Sureness> sureness) {
 
     /** Copies the lists. */
     public Assessment {
         findings = List.copyOf(findings);
         margins = List.copyOf(margins);
         Objects.requireNonNull(trafficLoad);
+        Objects.requireNonNull(sureness);
+    }
+
+    /**
+     * An assessment without chances.
+     *
+     * @param findings breaches first, then marginals, then notes
+     * @param margins one for each envelope that a known state could be held against
+     * @param trafficLoad traffic load allowed; empty where the dry operating mass is not known
+     */
+    public Assessment(List<Finding> findings, List<EnvelopeMargin> margins, Optional<TrafficLoad> trafficLoad) {
+        this(findings, margins, trafficLoad, Optional.empty());
     }
 
     /**

@@ -2,6 +2,7 @@ package org.steelyard.check;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.steelyard.balance.Balance;
 import org.steelyard.model.LoadPart;
 import org.steelyard.model.Loading;
@@ -12,14 +13,37 @@ import org.steelyard.model.Loading;
  * @param loading the input
  * @param balance its states
  * @param assessment what the checks say
+ * @param remedy what would put it right; empty where it was not looked for, or nothing is to be put right
  */
-public record AuditedFlight(Loading loading, Balance balance, Assessment assessment) {
+public record AuditedFlight(Loading loading, Balance balance, Assessment assessment, Optional<Remedy> remedy) {
 
     /** Checks that nothing is missing. */
     public AuditedFlight {
         Objects.requireNonNull(loading);
         Objects.requireNonNull(balance);
         Objects.requireNonNull(assessment);
+        Objects.requireNonNull(remedy);
+    }
+
+    /**
+     * A flight for which no remedy was looked for.
+     *
+     * @param loading the input
+     * @param balance its states
+     * @param assessment what the checks say
+     */
+    public AuditedFlight(Loading loading, Balance balance, Assessment assessment) {
+        this(loading, balance, assessment, Optional.empty());
+    }
+
+    /**
+     * The same flight with its remedy.
+     *
+     * @param found what would put it right; empty for nothing
+     * @return the flight
+     */
+    public AuditedFlight withRemedy(Optional<Remedy> found) {
+        return new AuditedFlight(loading, balance, assessment, found);
     }
 
     /**

@@ -68,7 +68,7 @@ final class CgCheck {
     }
 
     private void side(LimitLine line, Phase phase, MassMoment at, double roomPercentMac) {
-        double nearby = findings.policy().marginalCgPercentMac();
+        double nearby = findings.byChance() ? 0 : findings.policy().marginalCgPercentMac();
         boolean outside = Tolerance.isOutside(roomPercentMac, 100);
         if (outside || Math.max(roomPercentMac, 0) < nearby) {
             MeanChord chord = type.geometry().chord();

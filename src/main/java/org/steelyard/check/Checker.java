@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.FuelBalance;
 import org.steelyard.model.AircraftType;
+import org.steelyard.model.ChanceRule;
 import org.steelyard.model.Finding;
 import org.steelyard.model.FindingCode;
 import org.steelyard.model.Load;
@@ -32,7 +33,7 @@ public final class Checker {
      */
     public static Assessment check(Loading loading, Balance balance, Policy policy) {
         AircraftType type = loading.type();
-        Findings findings = new Findings(policy);
+        Findings findings = new Findings(policy, balance.distribution().isPresent());
         MassCheck.run(balance, type.limits(), loading.performance(), findings);
         List<EnvelopeMargin> margins = CgCheck.run(balance, type, findings);
         places(loading, balance, findings);
@@ -45,8 +46,12 @@ public final class Checker {
         balance.landingTrim()
                 .ifPresent(result -> trim.hold(result, balance.landing().orElseThrow()));
         LastMinuteCheck.run(loading, balance, findings);
+        Optional<Sureness> sureness = ChanceCheck.run(loading, balance, policy, margins);
+        policy.chance()
+                .filter(ChanceRule::decides)
+                .ifPresent(rule -> sureness.ifPresent(found -> ChanceCheck.marginals(found, rule, findings)));
         assumptions(loading, balance, findings);
-        return new Assessment(findings.sorted(), margins, trafficLoad(loading, balance));
+        return new Assessment(findings.sorted(), margins, trafficLoad(loading, balance), sureness);
     }
 
     private static void places(Loading loading, Balance balance, Findings findings) {

@@ -183,6 +183,7 @@ public final class FindingText {
             case LAST_MINUTE_MASS -> "Too much last-minute load";
             case LAST_MINUTE_FUEL -> "Too much last-minute fuel";
             case LAST_MINUTE_EFFECT -> "Changed at the last minute";
+            case LIKELY_OUTSIDE -> "Inside on paper, likely outside";
             case SHARED_LOAD -> "Load shared out from totals";
             case SHARED_FUEL -> "Fuel shared out from a total";
             case GIVEN_STATE -> "State taken as given";
@@ -224,7 +225,8 @@ public final class FindingText {
                             + " end of its band at " + trim(finding.limit());
                 case TRIM_RECORDED, TRIM_ESTIMATE -> finding.subject();
                 case LAST_MINUTE_PASSENGERS, LAST_MINUTE_MASS, LAST_MINUTE_FUEL -> lastMinute();
-                case LAST_MINUTE_EFFECT, TRIM_UNKNOWN, SHARED_LOAD, SHARED_FUEL, GIVEN_STATE -> finding.subject();
+                case LAST_MINUTE_EFFECT, TRIM_UNKNOWN, LIKELY_OUTSIDE, SHARED_LOAD, SHARED_FUEL, GIVEN_STATE ->
+                    finding.subject();
             };
         }
 

@@ -3,6 +3,7 @@ package org.steelyard.check;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.steelyard.model.ChanceRule;
 import org.steelyard.model.Finding;
 import org.steelyard.model.FindingCode;
 import org.steelyard.model.Phase;
@@ -14,14 +15,22 @@ import org.steelyard.model.Severity;
 final class Findings {
 
     private final Policy policy;
+    private final boolean byChance;
     private final List<Finding> found = new ArrayList<>(0);
 
-    Findings(Policy policy) {
+    /** Gathers findings by a policy; where no chance can be computed the distance decides after all. */
+    Findings(Policy policy, boolean chanceKnown) {
         this.policy = policy;
+        this.byChance = chanceKnown && policy.chance().map(ChanceRule::decides).orElse(false);
     }
 
     Policy policy() {
         return policy;
+    }
+
+    /** Whether the chance of being outside decides which mass and CG are marginal, not their distance. */
+    boolean byChance() {
+        return byChance;
     }
 
     /**

@@ -40,7 +40,11 @@ final class MassCheck {
                 state.massKg(),
                 limitKg,
                 limitKg - state.massKg(),
-                findings.policy().marginalMassPercent() / 100 * limitKg);
+                nearbyKg(limitKg, findings));
+    }
+
+    private static double nearbyKg(double limitKg, Findings findings) {
+        return findings.byChance() ? 0 : findings.policy().marginalMassPercent() / 100 * limitKg;
     }
 
     /** The lightest state in flight is landing; where it is not known, take-off. */
@@ -55,6 +59,6 @@ final class MassCheck {
                 massKg,
                 minFlightKg,
                 massKg - minFlightKg,
-                findings.policy().marginalMassPercent() / 100 * minFlightKg);
+                nearbyKg(minFlightKg, findings));
     }
 }

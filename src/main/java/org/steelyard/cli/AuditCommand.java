@@ -114,6 +114,11 @@ final class AuditCommand implements Callable<Integer> {
             description = "No progress and no summary; problems are still told.")
     private boolean quiet;
 
+    @Option(
+            names = "--room",
+            description = "Write room.csv too: what each zone and hold of each flight could still take.")
+    private boolean room;
+
     @Override
     public Integer call() throws CannotException, InterruptedException {
         Configuration configuration = config.load();
@@ -126,7 +131,8 @@ final class AuditCommand implements Callable<Integer> {
                 threads(),
                 Version.number(),
                 by,
-                options());
+                options(),
+                room);
         SeasonOutcome outcome = audit(request);
         PrintWriter err = spec.commandLine().getErr();
         outcome.fileProblems().forEach(problem -> err.println(problem.message()));
@@ -210,6 +216,9 @@ final class AuditCommand implements Callable<Integer> {
         delimiter.ifPresent(value -> given.add("delimiter=" + value));
         if (!by.isEmpty()) {
             given.add("by=" + String.join(",", by));
+        }
+        if (room) {
+            given.add("room=yes");
         }
         return given;
     }

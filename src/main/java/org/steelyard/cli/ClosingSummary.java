@@ -38,6 +38,10 @@ final class ClosingSummary {
         add("  clean      %,9d", all.clean());
         add("  marginal   %,9d", all.marginal());
         add("  breached   %,9d", all.breached());
+        outcome.chance()
+                .ifPresent(rule -> add(
+                        "  likely out %,9d inside on paper, but outside with a chance of more than %.1f %%",
+                        outcome.summary().likelyOutside(), rule.percent()));
         add(
                 "  rows seen  %,9d = %,d accepted + %,d rejected + %,d blank, from %s",
                 facts.rowsSeen(), facts.accepted(), facts.rejected(), facts.blank(), files(facts));
@@ -90,6 +94,7 @@ final class ClosingSummary {
                 flight.flight(),
                 worst.flight().loading().tail().registration(),
                 FindingText.sentence(worst.finding(), worst.flight().loading().type()));
+        worst.flight().remedy().ifPresent(remedy -> add("    → %s", remedy.sentence()));
     }
 
     private void add(String format, Object... values) {

@@ -99,6 +99,16 @@ final class FlightAnswer {
         }
         add("");
         summary.limits().forEach(this::fact);
+        group("how sure", summary.sureness());
+        group("room left", summary.room());
+    }
+
+    private void group(String title, List<Fact> facts) {
+        if (!facts.isEmpty()) {
+            add("");
+            add("  " + title);
+            facts.forEach(this::fact);
+        }
     }
 
     private void findings() {
@@ -111,6 +121,10 @@ final class FlightAnswer {
                     String.format(
                             Locale.ROOT, "  %-9s ", line.severity().label().toUpperCase(Locale.ROOT)),
                     line.sentence());
+        }
+        if (!summary.remedy().isEmpty()) {
+            add("");
+            wrap("  REMEDY    ", summary.remedy());
         }
     }
 
@@ -132,6 +146,6 @@ final class FlightAnswer {
     }
 
     private void add(String line) {
-        lines.add(line);
+        lines.add(plain ? line.replace("→", "to") : line);
     }
 }

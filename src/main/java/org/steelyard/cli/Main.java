@@ -45,6 +45,7 @@ final class Main implements Callable<Integer> {
             EstimateScaleCommand.class,
             GradeCommand.class,
             MakeExercisesCommand.class,
+            CurtailCommand.class,
             ProposeMapCommand.class,
             DemoCommand.class,
             DemoClassCommand.class);

@@ -7,12 +7,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** A {@code trim} section: into a file, or to the output. */
+/** A section of a type's file: into a file, or to the output. */
 final class SectionOutput {
 
     private SectionOutput() {}
 
     static void write(String section, Optional<Path> into, PrintWriter out) throws CannotException {
+        write("trim", section, into, out);
+    }
+
+    static void write(String name, String section, Optional<Path> into, PrintWriter out) throws CannotException {
         if (into.isEmpty()) {
             out.println();
             out.print(section);
@@ -21,9 +25,9 @@ final class SectionOutput {
         }
         try {
             Files.writeString(into.get(), section, StandardCharsets.UTF_8);
-            out.println("The trim section is in " + into.get() + ": put it into the type's file.");
+            out.println("The " + name + " section is in " + into.get() + ": put it into the type's file.");
         } catch (IOException e) {
-            throw new CannotException("The trim section cannot be written to " + into.get() + ": " + e);
+            throw new CannotException("The " + name + " section cannot be written to " + into.get() + ": " + e);
         }
     }
 }

@@ -40,9 +40,11 @@ record Measure(String noun, String example, Map<String, BigDecimal> factors, Roo
     static final Measure ARM = new Measure("an arm", "12.4 m", Units.LENGTHS, Room.ANY);
 
     static final Measure LENGTH = new Measure("a length", "3.2 m", Units.LENGTHS, Room.POSITIVE);
+    static final Measure LENGTH_OR_NONE = new Measure("a length", "0.3 m", Units.LENGTHS, Room.NOT_NEGATIVE);
     static final Measure MASS = new Measure("a mass", "18500 kg", Units.MASSES, Room.POSITIVE);
     static final Measure MASS_OR_NONE = new Measure("a mass", "120 kg", Units.MASSES, Room.NOT_NEGATIVE);
     static final Measure MOMENT = new Measure("a moment", "1000 kg m", Units.MOMENTS, Room.POSITIVE);
+    static final Measure MOMENT_OR_NONE = new Measure("a moment", "1000 kg m", Units.MOMENTS, Room.NOT_NEGATIVE);
     static final Measure DENSITY = new Measure("a density", "0.79 kg/L", Units.DENSITIES, Room.POSITIVE);
     static final Measure RUNNING = new Measure("a running load", "650 kg/m", Units.RUNNING_LOADS, Room.POSITIVE);
     static final Measure AREA = new Measure("an area load", "700 kg/m2", Units.AREA_LOADS, Room.POSITIVE);

@@ -2,10 +2,13 @@ package org.steelyard.config;
 
 import java.util.List;
 import java.util.Optional;
+import org.steelyard.model.ChanceRule;
 import org.steelyard.model.LastMinuteRule;
 import org.steelyard.model.Policy;
 import org.steelyard.model.RecordedTrimRule;
+import org.steelyard.model.SeatingRule;
 import org.steelyard.model.SharingRule;
+import org.steelyard.model.SpreadRule;
 
 /** Reads {@code policy.yaml}: the operator's rules. */
 final class PolicyFile {
@@ -16,6 +19,9 @@ final class PolicyFile {
         Optional<Policy> marginal = keys.part("marginal", PolicyFile::marginal);
         Optional<RecordedTrimRule> recordedTrim = keys.partIfAny("recorded-trim", PolicyFile::recordedTrim);
         Optional<LastMinuteRule> lastMinute = keys.partIfAny("last-minute", PolicyFile::lastMinute);
+        Optional<SpreadRule> spread = keys.partIfAny("spread", PolicyFile::spread);
+        Optional<ChanceRule> chance = keys.partIfAny("chance", PolicyFile::chance);
+        double reservePercentMac = keys.partIfAny("remedy", PolicyFile::remedy).orElse(0.0);
         SharingRule sharing = keys.read(
                 "sharing", Words.choice(SharingRule::label, List.of(SharingRule.values())), SharingRule.BY_CAPACITY);
         return keys.make(() -> {
@@ -27,7 +33,10 @@ final class PolicyFile {
                     found.marginalTrimUnits(),
                     sharing,
                     recordedTrim,
-                    lastMinute);
+                    lastMinute,
+                    chance,
+                    spread,
+                    reservePercentMac);
         });
     }
 
@@ -51,5 +60,43 @@ final class PolicyFile {
         double breachUnits = keys.number("breach", Measure.TRIM);
         String groupBy = keys.find("by", Keys::notBlank).orElse("");
         return keys.make(() -> new RecordedTrimRule(marginalUnits, breachUnits, groupBy));
+    }
+
+    private static Optional<ChanceRule> chance(Keys keys) {
+        double percent = keys.number("worth-a-look", Measure.PERCENT);
+        boolean decides = keys.find("decides", Words::yes).orElse(false);
+        return keys.make(() -> new ChanceRule(percent, decides));
+    }
+
+    private static Optional<Double> remedy(Keys keys) {
+        double reservePercentMac = keys.number("reserve", Measure.PERCENT_MAC);
+        return keys.make(() -> reservePercentMac);
+    }
+
+    private static Optional<SpreadRule> spread(Keys keys) {
+        SeatingRule seating = keys.read(
+                "seating", Words.choice(SeatingRule::label, List.of(SeatingRule.values())), SeatingRule.RANDOM);
+        double maleKg = keys.number("male", Measure.MASS_OR_NONE);
+        double femaleKg = keys.number("female", Measure.MASS_OR_NONE);
+        double adultKg = keys.number("adult", Measure.MASS_OR_NONE);
+        double childKg = keys.number("child", Measure.MASS_OR_NONE);
+        double bagKg = keys.number("bag", Measure.MASS_OR_NONE);
+        double holdPositionM = keys.number("hold-position", Measure.LENGTH_OR_NONE);
+        double densityPercent = keys.number("fuel-density", Measure.PERCENT);
+        double quantityPercent = keys.number("fuel-quantity", Measure.PERCENT);
+        double basicMassPercent = keys.number("basic-mass", Measure.PERCENT);
+        double basicCgPercentMac = keys.number("basic-cg", Measure.PERCENT_MAC);
+        return keys.make(() -> new SpreadRule(
+                seating,
+                maleKg,
+                femaleKg,
+                adultKg,
+                childKg,
+                bagKg,
+                holdPositionM,
+                densityPercent,
+                quantityPercent,
+                basicMassPercent,
+                basicCgPercentMac));
     }
 }

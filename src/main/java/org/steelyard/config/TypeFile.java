@@ -18,6 +18,7 @@ import org.steelyard.model.MassLimits;
 import org.steelyard.model.MassScheme;
 import org.steelyard.model.MassUnit;
 import org.steelyard.model.MeanChord;
+import org.steelyard.model.Movement;
 import org.steelyard.model.TrimScale;
 
 /** Reads {@code types/*.yaml}: one aircraft type each. */
@@ -42,6 +43,7 @@ final class TypeFile {
                 .orElse(List.of());
         List<TrimScale> scales = keys.eachIfAny("trim", inner -> TrimPart.read(inner, geometry));
         requireOneScaleEach(keys, scales);
+        List<Movement> movements = keys.eachIfAny("movements", TypeFile::movement);
         return keys.make(() -> new AircraftType(
                 id,
                 name,
@@ -52,7 +54,17 @@ final class TypeFile {
                 groups,
                 fuel.orElseThrow(),
                 envelopes,
-                scales));
+                scales,
+                movements));
+    }
+
+    private static Optional<Movement> movement(Keys keys) {
+        String name = keys.text("what");
+        double forwardKgM = keys.number("forward", Measure.MOMENT_OR_NONE);
+        double aftKgM = keys.number("aft", Measure.MOMENT_OR_NONE);
+        String when = keys.read("when", Words.choice("always", "in flight"), "always");
+        boolean needsPassengers = keys.find("with-passengers", Words::yes).orElse(false);
+        return keys.make(() -> new Movement(name, forwardKgM, aftKgM, when.equals("in flight"), needsPassengers));
     }
 
     private static void requireOneScaleEach(Keys keys, List<TrimScale> scales) {

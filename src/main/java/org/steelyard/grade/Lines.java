@@ -2,6 +2,7 @@ package org.steelyard.grade;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.steelyard.balance.Balance;
@@ -87,11 +88,12 @@ final class Lines {
     }
 
     private double childrenKg(int zone) {
-        if (!(loading.load() instanceof Load.ByPlace byPlace)) {
+        Optional<List<ZoneLoad>> zones = loading.load().zonesIfGiven();
+        if (zones.isEmpty()) {
             return 0;
         }
-        ZoneLoad load = byPlace.zones().get(zone);
-        MassScheme scheme = loading.type().cabin().scheme();
+        ZoneLoad load = zones.get().get(zone);
+        MassScheme scheme = loading.scheme();
         Passengers passengers = load.passengers();
         return load.actualKg().isPresent() ? 0 : passengers.child() * (scheme.adultKg() - scheme.childKg());
     }

@@ -73,7 +73,7 @@ public record LoadShift(int fromHold, int toHold, double massKg) {
 
     private static double heldKg(Loading loading, int hold) {
         return loading.load() instanceof Load.ByPlace byPlace
-                ? byPlace.holds().get(hold).massKg(loading.type().cabin().scheme())
+                ? byPlace.holds().get(hold).massKg(loading.scheme())
                 : 0;
     }
 

@@ -202,7 +202,7 @@ final class SlipText {
     }
 
     private String children() {
-        var scheme = exercise.type().cabin().scheme();
+        var scheme = exercise.loading().scheme();
         double moreKg = exercise.lines().stream().mapToDouble(Line::childrenKg).sum();
         return "The children seem to have been taken at the standard mass of adults, " + text.mass(scheme.adultKg())
                 + " in place of " + text.mass(scheme.childKg()) + " each: that is " + text.mass(moreKg)

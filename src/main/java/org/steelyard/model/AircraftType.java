@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param fuel tanks and their order
  * @param envelopes at most one for each phase; at least take-off
  * @param trimScales scales by flap setting; empty where the type has no stabilizer trim scale
+ * @param movements what moves without being on the load sheet; only an operational envelope looks at it
  */
 public record AircraftType(
         String id,
@@ -28,7 +29,8 @@ public record AircraftType(
         List<LoadGroup> groups,
         FuelSystem fuel,
         List<Envelope> envelopes,
-        List<TrimScale> trimScales) {
+        List<TrimScale> trimScales,
+        List<Movement> movements) {
 
     /**
      * Checks that the parts belong together.
@@ -47,6 +49,7 @@ public record AircraftType(
         groups = List.copyOf(groups);
         envelopes = List.copyOf(envelopes);
         trimScales = List.copyOf(trimScales);
+        movements = List.copyOf(movements);
         Require.that(
                 envelopes.stream().map(Envelope::phase).distinct().count() == envelopes.size(),
                 "a phase has at most one envelope");
@@ -57,6 +60,34 @@ public record AircraftType(
                 trimScales.stream().map(AircraftType::setting).distinct().count() == trimScales.size(),
                 "a setting has at most one trim scale");
         requirePlaces(groups, holds.size(), cabin.zones().size());
+    }
+
+    /**
+     * A type of which no movements are known.
+     *
+     * @param id short name used in inputs
+     * @param name name in words
+     * @param geometry chord, index and units
+     * @param limits limits of mass
+     * @param cabin crew, pantry and zones
+     * @param holds baggage and cargo compartments from front to back
+     * @param groups limits on several places together
+     * @param fuel tanks and their order
+     * @param envelopes at most one for each phase; at least take-off
+     * @param trimScales scales by flap setting
+     */
+    public AircraftType(
+            String id,
+            String name,
+            Geometry geometry,
+            MassLimits limits,
+            Cabin cabin,
+            List<Hold> holds,
+            List<LoadGroup> groups,
+            FuelSystem fuel,
+            List<Envelope> envelopes,
+            List<TrimScale> trimScales) {
+        this(id, name, geometry, limits, cabin, holds, groups, fuel, envelopes, trimScales, List.of());
     }
 
     private static List<Object> setting(TrimScale scale) {

@@ -48,6 +48,8 @@ public enum FindingCode {
     LAST_MINUTE_FUEL("last-minute-fuel"),
     /** What a last-minute change did. */
     LAST_MINUTE_EFFECT("last-minute-effect"),
+    /** Inside a limit on paper, but more likely outside than the policy tolerates. */
+    LIKELY_OUTSIDE("likely-outside"),
     /** Totals were shared out among places by the policy's rule. */
     SHARED_LOAD("shared-load"),
     /** A fuel total was shared out among tanks by the type's fill order. */

@@ -13,6 +13,9 @@ import java.util.Optional;
  * @param sharing rule for totals
  * @param recordedTrim how recorded trim settings are held against the right ones; empty where they are not
  * @param lastMinute how much may change at the last minute; empty where nothing is found of it
+ * @param chance when the chance of being outside counts; empty where it is not looked at
+ * @param spread how much what is aboard varies; empty where no chance is computed
+ * @param remedyReservePercentMac how far inside the envelopes a remedy must bring a flight, in % MAC
  */
 public record Policy(
         double marginalCgPercentMac,
@@ -21,12 +24,15 @@ public record Policy(
         double marginalTrimUnits,
         SharingRule sharing,
         Optional<RecordedTrimRule> recordedTrim,
-        Optional<LastMinuteRule> lastMinute) {
+        Optional<LastMinuteRule> lastMinute,
+        Optional<ChanceRule> chance,
+        Optional<SpreadRule> spread,
+        double remedyReservePercentMac) {
 
     /**
      * Checks the numbers.
      *
-     * @throws IllegalArgumentException if one is negative
+     * @throws IllegalArgumentException if one is negative, or a chance is to count without a spread to compute it from
      */
     public Policy {
         Require.notNegative("marginalCgPercentMac", marginalCgPercentMac);
@@ -36,10 +42,14 @@ public record Policy(
         Objects.requireNonNull(sharing);
         Objects.requireNonNull(recordedTrim);
         Objects.requireNonNull(lastMinute);
+        Objects.requireNonNull(spread);
+        Require.that(
+                chance.isEmpty() || spread.isPresent(), "a chance of being outside needs the spread of what is aboard");
+        Require.notNegative("remedyReservePercentMac", remedyReservePercentMac);
     }
 
     /**
-     * A policy that says nothing of last-minute changes.
+     * A policy that says nothing of last-minute changes, looks at no chance and wants no reserve of a remedy.
      *
      * @param marginalCgPercentMac a CG nearer to a limit line than this many % MAC is marginal
      * @param marginalMassPercent a mass within this percentage of a mass limit is marginal
@@ -62,7 +72,10 @@ public record Policy(
                 marginalTrimUnits,
                 sharing,
                 recordedTrim,
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                0);
     }
 
     /**

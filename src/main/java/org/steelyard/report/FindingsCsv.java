@@ -13,7 +13,8 @@ import org.steelyard.model.Quantity;
 /**
  * {@code findings.csv}: one line for each finding, flights in order. {@code value}, {@code limit} and {@code margin}
  * are in the units of the type's users, the {@code _si} columns in kg, % MAC, kg/m, kg/m², seats or trim units; the
- * margin is negative outside. They are empty for a finding without numbers.
+ * margin is negative outside. They are empty for a finding without numbers. {@code remedy} is what would put the flight
+ * right, on each of its breaches.
  */
 final class FindingsCsv implements SeasonOutput {
 
@@ -37,7 +38,8 @@ final class FindingsCsv implements SeasonOutput {
             "margin_si",
             "unit_si",
             "sentence",
-            "sheet");
+            "sheet",
+            "remedy");
 
     private final CsvFile file;
     private final CsvLine line = new CsvLine();
@@ -49,11 +51,11 @@ final class FindingsCsv implements SeasonOutput {
     @Override
     public void flight(AuditedFlight flight) throws IOException {
         for (Finding finding : flight.assessment().findings()) {
-            write(flight.loading(), finding);
+            write(flight.loading(), finding, RemedyCell.of(flight, finding));
         }
     }
 
-    private void write(Loading loading, Finding finding) throws IOException {
+    private void write(Loading loading, Finding finding, String remedy) throws IOException {
         line.text(loading.origin().file())
                 .whole(loading.origin().row())
                 .text(loading.flight().flight())
@@ -66,7 +68,8 @@ final class FindingsCsv implements SeasonOutput {
                 .text(finding.subject());
         figures(loading.type(), finding);
         line.text(FindingText.sentence(finding, loading.type()))
-                .text(loading.origin().sheet());
+                .text(loading.origin().sheet())
+                .text(remedy);
         file.write(line);
     }
 

@@ -9,7 +9,12 @@ import org.steelyard.balance.TrimResult;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.EnvelopeMargin;
 import org.steelyard.check.FindingText;
+import org.steelyard.check.LimitChance;
+import org.steelyard.check.StateSpread;
+import org.steelyard.check.Sureness;
 import org.steelyard.check.TrafficLoad;
+import org.steelyard.model.FindingCode;
+import org.steelyard.model.Fuel;
 import org.steelyard.model.LastMinuteChange;
 import org.steelyard.model.Load;
 import org.steelyard.model.LoadPart;
@@ -82,6 +87,37 @@ final class FlightFigures {
     /** Where the scale comes from; blank where there is none. */
     static String trimBasis(Optional<TrimResult> trim) {
         return trim.map(result -> result.scale().basis().label()).orElse("");
+    }
+
+    /** Standard deviation of the mass of a state in kg. */
+    static Function<AuditedFlight, OptionalDouble> massSdKg(Phase phase) {
+        return flight -> number(state(flight, phase), StateSpread::massSdKg);
+    }
+
+    /** Standard deviation of the CG of a state in % MAC. */
+    static Function<AuditedFlight, OptionalDouble> cgSdPercentMac(Phase phase) {
+        return flight -> number(
+                state(flight, phase),
+                state -> state.cgSdPercentMac(flight.loading().type().geometry().chord()));
+    }
+
+    private static Optional<StateSpread> state(AuditedFlight flight, Phase phase) {
+        return flight.assessment().sureness().flatMap(sure -> sure.state(phase));
+    }
+
+    /** Chance of being outside a limit, from 0 to 1, to twelve decimals. */
+    static Function<AuditedFlight, OptionalDouble> chance(FindingCode code, Phase phase) {
+        return flight ->
+                number(flight.assessment().sureness().flatMap(sure -> sure.chance(code, phase)), FlightFigures::chance);
+    }
+
+    /** The limit that is most likely broken. */
+    static Optional<LimitChance> greatestChance(AuditedFlight flight) {
+        return flight.assessment().sureness().flatMap(Sureness::greatest);
+    }
+
+    static double chance(LimitChance chance) {
+        return Math.rint(chance.chance() * 1e12) / 1e12;
     }
 
     /** How much the input gives of the load. */

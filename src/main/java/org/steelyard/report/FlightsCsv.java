@@ -1,9 +1,12 @@
 package org.steelyard.report;
 
 import static org.steelyard.report.FlightFigures.cgPercentMac;
+import static org.steelyard.report.FlightFigures.cgSdPercentMac;
+import static org.steelyard.report.FlightFigures.chance;
 import static org.steelyard.report.FlightFigures.index;
 import static org.steelyard.report.FlightFigures.margin;
 import static org.steelyard.report.FlightFigures.massKg;
+import static org.steelyard.report.FlightFigures.massSdKg;
 import static org.steelyard.report.FlightFigures.traffic;
 import static org.steelyard.report.FlightFigures.trimSetting;
 import static org.steelyard.report.FlightFigures.trimUnits;
@@ -17,9 +20,11 @@ import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.EnvelopeMargin;
+import org.steelyard.check.Remedy;
 import org.steelyard.check.TrafficLoad;
 import org.steelyard.model.Extra;
 import org.steelyard.model.Finding;
+import org.steelyard.model.FindingCode;
 import org.steelyard.model.LoadPart;
 import org.steelyard.model.Phase;
 
@@ -41,6 +46,9 @@ import org.steelyard.model.Phase;
  *   <li>{@code standard_masses}: the scheme by which passengers, bags and crew count where no actual mass is given.
  *   <li>{@code last_minute_load_kg}, {@code last_minute_fuel_kg}: what came less what went at the last minute; all
  *       states are those after it.
+ *   <li>{@code …_sd_kg}, {@code …_sd_pct_mac}: standard deviation of mass and CG; {@code …_chance}: chance from 0 to 1
+ *       of being outside that limit; empty where the policy gives no spread or the input a state alone.
+ *   <li>{@code remedy_by}, {@code remedy_kg}, {@code remedy}: what would put a breached flight right.
  * </ul>
  */
 final class FlightsCsv implements SeasonOutput {
@@ -123,7 +131,40 @@ final class FlightsCsv implements SeasonOutput {
             number(
                     "last_minute_load_kg",
                     flight -> FlightFigures.lastMinuteKg(flight, LoadPart.PASSENGERS, LoadPart.HOLDS)),
-            number("last_minute_fuel_kg", flight -> FlightFigures.lastMinuteKg(flight, LoadPart.FUEL)));
+            number("last_minute_fuel_kg", flight -> FlightFigures.lastMinuteKg(flight, LoadPart.FUEL)),
+            number("zfw_sd_kg", massSdKg(Phase.ZERO_FUEL)),
+            number("zfw_cg_sd_pct_mac", cgSdPercentMac(Phase.ZERO_FUEL)),
+            number("tow_sd_kg", massSdKg(Phase.TAKEOFF)),
+            number("tow_cg_sd_pct_mac", cgSdPercentMac(Phase.TAKEOFF)),
+            number("lw_sd_kg", massSdKg(Phase.LANDING)),
+            number("lw_cg_sd_pct_mac", cgSdPercentMac(Phase.LANDING)),
+            number("zfw_fwd_chance", chance(FindingCode.CG_FORWARD, Phase.ZERO_FUEL)),
+            number("zfw_aft_chance", chance(FindingCode.CG_AFT, Phase.ZERO_FUEL)),
+            number("tow_fwd_chance", chance(FindingCode.CG_FORWARD, Phase.TAKEOFF)),
+            number("tow_aft_chance", chance(FindingCode.CG_AFT, Phase.TAKEOFF)),
+            number("flight_fwd_chance", chance(FindingCode.CG_FORWARD, Phase.FLIGHT)),
+            number("flight_aft_chance", chance(FindingCode.CG_AFT, Phase.FLIGHT)),
+            number("lw_fwd_chance", chance(FindingCode.CG_FORWARD, Phase.LANDING)),
+            number("lw_aft_chance", chance(FindingCode.CG_AFT, Phase.LANDING)),
+            number("zfw_mass_chance", chance(FindingCode.MASS_HIGH, Phase.ZERO_FUEL)),
+            number("tow_mass_chance", chance(FindingCode.MASS_HIGH, Phase.TAKEOFF)),
+            number("lw_mass_chance", chance(FindingCode.MASS_HIGH, Phase.LANDING)),
+            number(
+                    "greatest_chance",
+                    flight -> FlightFigures.number(FlightFigures.greatestChance(flight), FlightFigures::chance)),
+            text(
+                    "greatest_chance_of",
+                    flight -> FlightFigures.greatestChance(flight)
+                            .map(chance ->
+                                    chance.code().code() + " " + chance.phase().label())
+                            .orElse("")),
+            text(
+                    "remedy_by",
+                    flight -> flight.remedy()
+                            .map(remedy -> remedy.means().label())
+                            .orElse("")),
+            number("remedy_kg", flight -> FlightFigures.number(flight.remedy(), Remedy::massKg)),
+            text("remedy", RemedyCell::of));
 
     private final CsvFile file;
     private final CsvLine line = new CsvLine();

@@ -12,6 +12,7 @@ import org.steelyard.check.EnvelopeMargin;
 import org.steelyard.check.FindingText;
 import org.steelyard.check.RecordedTrimText;
 import org.steelyard.check.Status;
+import org.steelyard.check.Sureness;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Amounts;
 import org.steelyard.model.CgForm;
@@ -28,6 +29,9 @@ import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
 import org.steelyard.model.TrimBasis;
 import org.steelyard.model.TrimScale;
+import org.steelyard.remedy.PlaceRoom;
+import org.steelyard.remedy.Room;
+import org.steelyard.remedy.RoomSearch;
 import org.steelyard.trim.SettingRange;
 
 /**
@@ -304,6 +308,55 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
             lines.add(new Line(Severity.NOTE, "no mass was given, so nothing but the trim is said or checked"));
         }
         return lines;
+    }
+
+    /** What would put the flight right; blank where nothing is to be put right. */
+    public String remedy() {
+        return massKnown ? RemedyCell.of(flight) : "";
+    }
+
+    /** How sure mass and CG are, and the chance of being outside; none where the spread is not known. */
+    public List<Fact> sureness() {
+        List<Fact> facts = new ArrayList<>();
+        Optional<Sureness> sureness = massKnown ? flight.assessment().sureness() : Optional.empty();
+        sureness.flatMap(sure -> sure.state(Phase.TAKEOFF)).ifPresent(state -> {
+            facts.add(new Fact("take-off mass, sd", mass(state.massSdKg()) + " " + massUnit()));
+            double sdPercentMac = state.cgSdPercentMac(type().geometry().chord());
+            facts.add(new Fact("take-off CG, sd", room(sdPercentMac).substring(1) + " " + cgUnit()));
+        });
+        sureness.flatMap(Sureness::greatest)
+                .ifPresent(chance -> facts.add(new Fact(
+                        "greatest chance outside",
+                        String.format(Locale.ROOT, "%.1f %%, of ", 100 * chance.chance())
+                                + FindingText.kind(chance.code(), Severity.BREACH)
+                                        .replaceFirst("^M", "m") + ", "
+                                + chance.phase().label())));
+        return facts;
+    }
+
+    /** What each place could still take, and the last-minute change that the flight stands; none for a breached one. */
+    public List<Fact> room() {
+        List<Fact> facts = new ArrayList<>();
+        Optional<Room> room = massKnown ? RoomSearch.of(flight) : Optional.empty();
+        room.ifPresent(found -> {
+            facts.add(new Fact("at any one place, on or off", floored(found.lastMinuteKg()) + " by mass, CG and trim"));
+            for (PlaceRoom place : found.places()) {
+                String persons = place.cabin() ? ", " + place.persons() + " adults" : "";
+                facts.add(new Fact(
+                        place.name(),
+                        floored(place.roomKg()) + persons + ", by "
+                                + place.limitedBy().label()));
+            }
+        });
+        return facts;
+    }
+
+    /** A room, never rounded up. */
+    private String floored(double massKg) {
+        double shown = units().mass().fromKg(massKg);
+        double grains = Math.pow(10, FindingText.decimals(Quantity.MASS, type()));
+        return fixed(Math.floor(shown * grains + 1e-6) / grains, FindingText.decimals(Quantity.MASS, type())) + " "
+                + massUnit();
     }
 
     private static boolean concernsTrim(Finding finding) {

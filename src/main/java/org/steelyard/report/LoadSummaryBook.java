@@ -51,6 +51,8 @@ final class LoadSummaryBook {
             states();
             facts("Limits", summary.limits());
             facts("Load and fuel", summary.places());
+            facts("How sure", summary.sureness());
+            facts("Room left", summary.room());
         }
         findings();
     }
@@ -111,6 +113,12 @@ final class LoadSummaryBook {
             grid.row(line.sentence().length() > 90 ? 28 : 15)
                     .label(WorkbookWords.severity(line.severity()), styles.severity(line.severity()))
                     .data(WorkbookWords.sentence(line.sentence()), styles.wrapped);
+            grid.join(1, LAST);
+        }
+        if (!summary.remedy().isEmpty()) {
+            grid.row(28)
+                    .label("What would put it right", styles.text.plain())
+                    .data(WorkbookWords.sentence(summary.remedy()), styles.wrapped);
             grid.join(1, LAST);
         }
     }

@@ -42,8 +42,12 @@ final class LoadSummaryPage {
         if (summary.massKnown()) {
             states();
             html.open("div", "class", "columns");
+            html.open("div");
             facts("Limits", summary.limits());
+            facts("How sure", summary.sureness());
+            html.closeBlock();
             facts("Load and fuel", summary.places());
+            facts("Room left", summary.room());
             html.closeBlock();
         }
         findings();
@@ -126,6 +130,12 @@ final class LoadSummaryPage {
             html.text(" ").data(line.sentence()).closeBlock();
         }
         html.closeBlock();
+        if (!summary.remedy().isEmpty()) {
+            html.open("p")
+                    .element("strong", "What would put it right: ")
+                    .data(summary.remedy())
+                    .closeBlock();
+        }
         html.closeBlock();
     }
 }

@@ -56,6 +56,17 @@ final class Methods {
             new Method(
                     "limits", "Limits", "a point on a limit is inside; a margin is positive inside, negative outside"),
             new Method(
+                    "chance",
+                    "Chance of being outside",
+                    "mass and moment jointly normal, in closed form from the policy's standard deviations; passengers of"
+                            + " a zone on seats drawn without replacement; the limit's slope against mass counts"),
+            new Method(
+                    "remedy",
+                    "What would put it right",
+                    "the least mass to move between holds and zones, failing that to leave behind, failing that as"
+                            + " ballast, failing that a change of fuel; exact for whole passengers and bags, what can be"
+                            + " divided rounded up; each put through the audit again"),
+            new Method(
                     "worst_flights",
                     "Worst flights",
                     "ranked by how far outside their worst limit lies, as a multiple of the distance that the policy"

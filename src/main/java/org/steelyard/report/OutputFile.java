@@ -6,6 +6,7 @@ enum OutputFile {
     FLIGHTS("flights.csv", "every flight with all results, kg and % MAC at full precision"),
     FINDINGS("findings.csv", "every finding with value, limit and margin in the users' units and a sentence"),
     STATISTICS("statistics.csv", "spread of trim and CG by type, tail, route and more, at full precision"),
+    ROOM("room.csv", "what each place of each flight could still take"),
     REJECTED("rejected.csv", "rows that could not be used, with reasons: put right, it can be read again"),
     PAGE("report.html", "this page"),
     RUN("run.json", "inputs with checksums, counts, options, policy and methods");

@@ -108,6 +108,7 @@ final class PageHead {
                 .ifPresent(count -> commonest(html, count));
         offender(html, "Tail with most breaches", summary.tails());
         offender(html, "Route with most breaches", summary.routes());
+        likelyOutside(html, result);
         RunFacts facts = result.facts();
         html.open("li");
         html.text(Shown.counted(facts.rowsSeen(), "row") + " read from "
@@ -116,6 +117,16 @@ final class PageHead {
         html.closeBlock();
         problems(html, result);
         html.closeBlock();
+    }
+
+    private static void likelyOutside(Html html, SeasonResult result) {
+        result.policy().chance().ifPresent(rule -> {
+            html.open("li")
+                    .text("Inside on paper, but outside with a chance of more than " + Shown.fixed(rule.percent(), 1)
+                            + " %: ");
+            html.element("strong", Shown.counted(result.summary().likelyOutside(), "flight"));
+            html.text(".").closeBlock();
+        });
     }
 
     private static void commonest(Html html, FindingCount count) {

@@ -73,6 +73,10 @@ final class PageOffenders {
         if (!assumed.isEmpty()) {
             html.text(" ").element("span", "assumed: " + assumed, "class", "quiet");
         }
+        String remedy = RemedyCell.of(worst.flight());
+        if (!remedy.isEmpty()) {
+            html.open("div", "class", "quiet").text("→ ").data(remedy).close();
+        }
         html.close();
         html.element("td", Shown.fixed(worst.excess(), 1), "class", "number", "data-label", "Times");
         html.open("td", "class", "quiet", "data-label", "Row")

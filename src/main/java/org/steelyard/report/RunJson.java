@@ -134,6 +134,11 @@ final class RunJson implements SeasonOutput {
                 .ifPresent(rule -> tree.put("recorded_trim_marginal_units", rule.marginalUnits())
                         .put("recorded_trim_breach_units", rule.breachUnits())
                         .put("recorded_trim_by", rule.groupBy()));
+        policy.chance()
+                .ifPresent(rule ->
+                        tree.put("chance_worth_a_look_pct", rule.percent()).put("chance_decides", rule.decides()));
+        policy.spread().ifPresent(rule -> tree.put("seating", rule.seating().label()));
+        tree.put("remedy_reserve_pct_mac", policy.remedyReservePercentMac());
         return tree;
     }
 

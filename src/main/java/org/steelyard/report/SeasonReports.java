@@ -56,23 +56,30 @@ public final class SeasonReports implements AutoCloseable {
      * @throws IllegalArgumentException if the season's name cannot be that of a folder
      */
     public static SeasonReports open(Path reportsFolder, String season, Policy policy) throws IOException {
-        return open(reportsFolder, season, policy, List.of());
+        return open(reportsFolder, season, policy, List.of(), false);
     }
 
     /**
-     * Begins the reports of a season with groupings of its own.
+     * Begins the reports of a season with groupings of its own, with or without the room at each place.
      *
      * @param reportsFolder folder of all seasons; made if it is not there
      * @param season name of the season, which names its folder
      * @param policy the operator's rules
      * @param by headings of carried columns by which statistics are grouped, too
+     * @param room whether {@code room.csv} is written, which takes time for each flight
      * @return reports that wait for flights
      * @throws IOException if the folder cannot be written
      * @throws IllegalArgumentException if the season's name cannot be that of a folder
      */
-    public static SeasonReports open(Path reportsFolder, String season, Policy policy, List<String> by)
-            throws IOException {
-        return open(reportsFolder, season, policy, by, SeasonReports::all);
+    public static SeasonReports open(
+            Path reportsFolder, String season, Policy policy, List<String> by, boolean room) throws IOException {
+        Outputs files = room
+                ? (folder, rules, outputs) -> {
+                    outputs.add(new RoomCsv(folder.file(OutputFile.ROOM)));
+                    all(folder, rules, outputs);
+                }
+                : SeasonReports::all;
+        return open(reportsFolder, season, policy, by, files);
     }
 
     static SeasonReports open(Path reportsFolder, String season, Policy policy, Outputs files) throws IOException {

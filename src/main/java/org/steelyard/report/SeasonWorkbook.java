@@ -124,7 +124,7 @@ public final class SeasonWorkbook implements AutoCloseable {
         WorkbookPage page = new WorkbookPage(text.cell(facts.season()));
         SheetsOfStatistics statistics = new SheetsOfStatistics(book, listStyles, styles, text, this::roll);
         statistics.write(summary, page);
-        new SheetOverview(grid(SheetOverview.NAME), styles, steps).write(summary, facts, page);
+        new SheetOverview(grid(SheetOverview.NAME), styles, steps).write(summary, facts, policy, page);
         new SheetTrimSpread(grid(SheetTrimSpread.NAME), styles, steps).write(summary.trim(), page);
         boolean recordedTrim = !summary.recordedTrim().isEmpty();
         if (recordedTrim) {

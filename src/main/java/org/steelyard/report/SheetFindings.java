@@ -23,6 +23,7 @@ final class SheetFindings {
             "Notes", "What is worth knowing of a flight though no limit is concerned, in the order of the input.");
 
     private static final int SENTENCE_CHARS = 84;
+    private static final int REMEDY_CHARS = 70;
 
     private final SheetRoll findings;
     private final SheetRoll notes;
@@ -55,7 +56,8 @@ final class SheetFindings {
                         SheetColumn.text("Unit", 8),
                         SheetColumn.text("File", 22),
                         SheetColumn.text("Sheet", 10),
-                        SheetColumn.number("Row", 9)),
+                        SheetColumn.number("Row", 9),
+                        SheetColumn.text("What would put it right", REMEDY_CHARS)),
                 2,
                 1,
                 1);
@@ -63,17 +65,17 @@ final class SheetFindings {
 
     void add(AuditedFlight flight) {
         for (Finding finding : flight.assessment().findings()) {
-            add(flight.loading(), finding);
+            add(flight.loading(), finding, RemedyCell.of(flight, finding));
         }
     }
 
-    private void add(Loading loading, Finding finding) {
+    private void add(Loading loading, Finding finding, String remedy) {
         FlightIdent ident = loading.flight();
         AircraftType type = loading.type();
         SheetRoll roll = finding.severity() == Severity.NOTE ? notes : findings;
         String sentence = WorkbookWords.sentence(FindingText.sentence(finding, type));
         SheetRow row = roll.next()
-                .lines(1 + sentence.length() / (SENTENCE_CHARS + 4))
+                .lines(1 + Math.max(sentence.length() / (SENTENCE_CHARS + 4), remedy.length() / (REMEDY_CHARS + 4)))
                 .label(WorkbookWords.severity(finding.severity()), styles.severity(finding.severity()))
                 .data(ident.flight(), styles.text)
                 .date(ident.date(), styles)
@@ -87,7 +89,8 @@ final class SheetFindings {
         numbers(row, finding, type);
         row.data(loading.origin().file(), styles.text)
                 .data(loading.origin().sheet(), styles.text)
-                .number(loading.origin().row(), styles.rowNumber);
+                .number(loading.origin().row(), styles.rowNumber)
+                .data(remedy.isEmpty() ? "" : WorkbookWords.sentence(remedy), styles.wrapped);
     }
 
     private void numbers(SheetRow row, Finding finding, AircraftType type) {

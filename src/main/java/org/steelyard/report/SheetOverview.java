@@ -3,6 +3,7 @@ package org.steelyard.report;
 import java.util.Locale;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.StatusCount;
+import org.steelyard.model.Policy;
 
 /**
  * The season on one page. Fifteen columns: boxes of three, tables of seven left and right of a gap, or across the page.
@@ -39,11 +40,11 @@ final class SheetOverview {
         this.steps = steps;
     }
 
-    void write(SeasonSummary season, RunFacts facts, WorkbookPage page) {
+    void write(SeasonSummary season, RunFacts facts, Policy policy, WorkbookPage page) {
         widths();
         title(facts);
         boxes(season.all(), facts);
-        news(season, facts);
+        news(season, facts, policy);
         new SheetOverviewTables(grid, styles, steps).write(season);
         caution();
         page.setUp(grid.sheet(), 1, 1);
@@ -122,8 +123,8 @@ final class SheetOverview {
                 : String.format(Locale.ROOT, "%.1f %%, %s", 100.0 * some / all.flights(), meaning);
     }
 
-    private void news(SeasonSummary season, RunFacts facts) {
-        String news = WorkbookNews.of(season, facts.rejected());
+    private void news(SeasonSummary season, RunFacts facts, Policy policy) {
+        String news = WorkbookNews.of(season, facts.rejected()) + WorkbookNews.likelyOutside(season, policy);
         int lines = 1 + news.length() / NEWS_CHARS_A_LINE;
         grid.row(8 + 17 * lines).at(LEFT).label(news, styles.news);
         grid.join(LEFT, END);

@@ -22,6 +22,7 @@ import org.steelyard.model.Severity;
 /** The tables of the overview: as much as fits on its page, with a line that says where the rest is. */
 final class SheetOverviewTables {
 
+    private static final int REMEDY_CHARS = 112;
     private static final int WORST_ROWS = 8;
     private static final int TABLE_ROWS = 9;
     private static final int GROUP_ROWS = 5;
@@ -74,6 +75,13 @@ final class SheetOverviewTables {
                 .at(RIGHT - 2)
                 .data(WorkbookWords.sentence(FindingText.sentence(worst.finding(), loading.type())), styles.text);
         grid.join(RIGHT - 2, END);
+        String remedy = RemedyCell.of(worst.flight());
+        if (!remedy.isEmpty()) {
+            grid.row(remedy.length() > REMEDY_CHARS ? 26 : 14)
+                    .at(RIGHT - 2)
+                    .data("→ " + remedy, new WorkbookStyles.TextStyle(styles.quiet, styles.quiet));
+            grid.join(RIGHT - 2, END);
+        }
     }
 
     private void typicalAndKinds(SeasonSummary season) {

@@ -1,11 +1,13 @@
 package org.steelyard.report;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.steelyard.analyse.FindingCount;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.StatusCount;
 import org.steelyard.check.FindingText;
+import org.steelyard.model.Policy;
 import org.steelyard.model.Severity;
 
 /** What the season comes to, in a sentence or two. */
@@ -28,6 +30,18 @@ final class WorkbookNews {
                 ? inside + " and close to none."
                 : inside + "; " + share(all.marginal(), all.flights()) + " close to one."
                         + most(season, Severity.MARGINAL);
+    }
+
+    /** How many flights are inside on paper but more likely outside than the policy's chance; blank without one. */
+    static String likelyOutside(SeasonSummary season, Policy policy) {
+        if (policy.chance().isEmpty() || season.all().flights() == 0) {
+            return "";
+        }
+        return String.format(
+                Locale.ROOT,
+                " Inside on paper, but outside with a chance of more than %.1f %%: %s.",
+                policy.chance().get().percent(),
+                WorkbookWords.count(season.likelyOutside(), "flight"));
     }
 
     private static String rows(long rejected) {

@@ -10,6 +10,7 @@ import org.steelyard.model.Loading;
 import org.steelyard.model.Policy;
 import org.steelyard.read.ParsedRow;
 import org.steelyard.read.RawRows;
+import org.steelyard.remedy.RemedySearch;
 
 /** A worker's job: rows to audited flights. Safe for many threads. */
 final class RowAuditor {
@@ -41,6 +42,7 @@ final class RowAuditor {
     /** One flight. */
     static AuditedFlight audit(Loading loading, Policy policy) {
         Balance balance = Balancer.balance(loading, policy);
-        return new AuditedFlight(loading, balance, Checker.check(loading, balance, policy));
+        AuditedFlight flight = new AuditedFlight(loading, balance, Checker.check(loading, balance, policy));
+        return flight.withRemedy(RemedySearch.of(flight, policy));
     }
 }

@@ -2,7 +2,9 @@ package org.steelyard.run;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.steelyard.analyse.SeasonSummary;
+import org.steelyard.model.ChanceRule;
 import org.steelyard.model.InputProblem;
 import org.steelyard.report.RunFacts;
 
@@ -13,8 +15,14 @@ import org.steelyard.report.RunFacts;
  * @param facts what was read
  * @param fileProblems files that could not be read, or not to their end
  * @param folder the season's folder of reports
+ * @param chance when the chance of being outside counts, if the policy looks at it
  */
-public record SeasonOutcome(SeasonSummary summary, RunFacts facts, List<InputProblem> fileProblems, Path folder) {
+public record SeasonOutcome(
+        SeasonSummary summary,
+        RunFacts facts,
+        List<InputProblem> fileProblems,
+        Path folder,
+        Optional<ChanceRule> chance) {
 
     /** Copies the list. */
     public SeasonOutcome {

@@ -18,6 +18,7 @@ import org.steelyard.read.ReadOptions;
  * @param version version of the program, for the run's facts
  * @param by headings of carried columns by which statistics are grouped, too
  * @param options options that change results, as name=value, for the run's facts
+ * @param room whether the room at each place of each flight is written too
  */
 public record SeasonRequest(
         Path season,
@@ -28,9 +29,10 @@ public record SeasonRequest(
         int threads,
         String version,
         List<String> by,
-        List<String> options) {
+        List<String> options,
+        boolean room) {
 
-    /** A request that groups statistics by nothing of its own. */
+    /** A request that groups statistics by nothing of its own and writes no room. */
     public SeasonRequest(
             Path season,
             String name,
@@ -40,7 +42,7 @@ public record SeasonRequest(
             int threads,
             String version,
             List<String> options) {
-        this(season, name, configuration, reading, reports, threads, version, List.of(), options);
+        this(season, name, configuration, reading, reports, threads, version, List.of(), options, false);
     }
 
     /**

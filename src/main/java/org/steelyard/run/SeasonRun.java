@@ -35,7 +35,11 @@ public final class SeasonRun {
             throws SeasonUnreadableException, IOException, InterruptedException {
         SeasonFolder folder = SeasonFolder.list(request.season());
         try (SeasonReports reports = SeasonReports.open(
-                request.reports(), request.name(), request.configuration().policy(), request.by())) {
+                request.reports(),
+                request.name(),
+                request.configuration().policy(),
+                request.by(),
+                request.room())) {
             BlockingQueue<Future<Step>> steps = new ArrayBlockingQueue<>(request.threads() * BATCHES_AHEAD_PER_THREAD);
             Collector collector =
                     new Collector(steps, reports, progress, folder.files().size());
@@ -45,7 +49,11 @@ public final class SeasonRun {
             RunFacts facts = facts(request, folder, collector);
             SeasonSummary summary = reports.finish(facts);
             return new SeasonOutcome(
-                    summary, facts, collector.problems(), request.reports().resolve(request.name()));
+                    summary,
+                    facts,
+                    collector.problems(),
+                    request.reports().resolve(request.name()),
+                    request.configuration().policy().chance());
         }
     }
 

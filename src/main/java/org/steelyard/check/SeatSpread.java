@@ -1,0 +1,57 @@
+package org.steelyard.check;
+
+import java.util.List;
+import org.steelyard.model.CabinZone;
+import org.steelyard.model.SeatRow;
+import org.steelyard.model.SeatingRule;
+
+/**
+ * Where the passengers of a zone may sit: the number of seats they are drawn from, their mean distance aft of
+ * the middle of the zone's seats and the variance of it. At random they are drawn from all seats, with a rule from those that it fills.
+ *
+ * @param seats number of seats to draw from
+ * @param meanM mean distance aft of the middle of the zone's seats in m
+ * @param varianceM2 variance of a seat's distance over those seats in m²
+ */
+record SeatSpread(double seats, double meanM, double varianceM2) {
+
+    /**
+     * The seats of a zone.
+     *
+     * @param seated how many passengers, not whole where they are shared out from a total
+     */
+    static SeatSpread of(CabinZone zone, double seated, SeatingRule rule) {
+        if (zone.rows().isEmpty()) {
+            return new SeatSpread(zone.seats(), 0, 0);
+        }
+        List<SeatRow> rows = zone.rows();
+        double middleM = sums(rows, zone.seats(), 0)[1] / zone.seats();
+        double taken = rule == SeatingRule.RANDOM ? zone.seats() : Math.min(seated, zone.seats());
+        if (taken <= 0) {
+            return new SeatSpread(0, 0, 0);
+        }
+        double[] sums = sums(rows, taken, middleM);
+        double meanM = sums[1] / taken;
+        return new SeatSpread(taken, meanM, Math.max(0, sums[2] / taken - meanM * meanM));
+    }
+
+    /**
+     * Number, sum and sum of squares of the distances of the seats taken first: two at the windows of each row from the
+     * front, then two at the aisle, then the others.
+     */
+    private static double[] sums(List<SeatRow> rows, double taken, double middleM) {
+        double[] sums = new double[3];
+        int pass = 0;
+        while (sums[0] < taken - 1e-9) {
+            for (SeatRow row : rows) {
+                double here = Math.min(Math.max(0, Math.min(row.seats() - 2 * pass, 2)), taken - sums[0]);
+                double atM = row.armM() - middleM;
+                sums[0] += here;
+                sums[1] += here * atM;
+                sums[2] += here * atM * atM;
+            }
+            pass++;
+        }
+        return sums;
+    }
+}

@@ -1,0 +1,70 @@
+package org.steelyard.check;
+
+import java.util.List;
+import java.util.Optional;
+import org.steelyard.model.FindingCode;
+import org.steelyard.model.Phase;
+
+/**
+ * How sure a flight's states are.
+ *
+ * @param states spread of zero fuel, ramp, take-off and landing
+ * @param chances chance of being outside each limit of mass and CG
+ */
+public record Sureness(List<StateSpread> states, List<LimitChance> chances) {
+
+    /** Copies the lists. */
+    public Sureness {
+        states = List.copyOf(states);
+        chances = List.copyOf(chances);
+    }
+
+    /**
+     * The spread of a state.
+     *
+     * @param phase zero fuel, ramp, take-off or landing
+     * @return the spread; empty for another phase
+     */
+    public Optional<StateSpread> state(Phase phase) {
+        return states.stream().filter(state -> state.phase() == phase).findFirst();
+    }
+
+    /**
+     * The chance of being outside one limit.
+     *
+     * @param code kind of limit
+     * @param phase of which state
+     * @return the chance; empty where there is no such limit
+     */
+    public Optional<LimitChance> chance(FindingCode code, Phase phase) {
+        return chances.stream()
+                .filter(chance -> chance.code() == code && chance.phase() == phase)
+                .findFirst();
+    }
+
+    /**
+     * The limit that is most likely broken.
+     *
+     * @return the greatest chance, of equal ones the first; empty where there is no limit
+     */
+    public Optional<LimitChance> greatest() {
+        LimitChance greatest = null;
+        for (LimitChance chance : chances) {
+            if (greatest == null || chance.chance() > greatest.chance()) {
+                greatest = chance;
+            }
+        }
+        return Optional.ofNullable(greatest);
+    }
+
+    /**
+     * Whether all is inside on paper, but a limit more likely broken than some chance.
+     *
+     * @param percent that chance in per cent
+     * @return true where it is so
+     */
+    public boolean isInsideButLikelyOutside(double percent) {
+        return chances.stream().allMatch(LimitChance::inside)
+                && greatest().map(LimitChance::chance).orElse(0.0) > percent / 100;
+    }
+}

@@ -1,0 +1,96 @@
+package org.steelyard.remedy;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.steelyard.balance.Balance;
+import org.steelyard.balance.Distribution;
+import org.steelyard.model.CabinZone;
+import org.steelyard.model.Fuel;
+import org.steelyard.model.HoldLoad;
+import org.steelyard.model.LastMinuteChange;
+import org.steelyard.model.Load;
+import org.steelyard.model.Loading;
+import org.steelyard.model.Passengers;
+import org.steelyard.model.ZoneLoad;
+
+/** A flight as it stands after its last-minute change, with nothing left to change: what a remedy starts from. */
+final class Closed {
+
+    private static final double SAME_KGM = 1e-6;
+
+    private Closed() {}
+
+    /** The same masses at the same places without a change; empty where seat rows are known, which mass does not say. */
+    static Optional<Loading> of(Loading loading, Balance balance) {
+        if (loading.change().isNone()) {
+            return Optional.of(loading);
+        }
+        if (balance.distribution().isEmpty()) {
+            return balance.zeroFuel()
+                    .map(zeroFuel -> closed(loading, new Load.ZeroFuelGiven(zeroFuel), fuel(loading, balance)));
+        }
+        Distribution distribution = balance.distribution().get();
+        return sitAtTheirZones(loading, distribution)
+                ? Optional.of(closed(loading, asMasses(distribution), fuel(loading, balance)))
+                : Optional.empty();
+    }
+
+    private static boolean sitAtTheirZones(Loading loading, Distribution distribution) {
+        List<CabinZone> zones = loading.type().cabin().zones();
+        for (int i = 0; i < zones.size(); i++) {
+            double atZoneKgM =
+                    distribution.zoneKg().at(i) * zones.get(i).armM();
+            if (Math.abs(distribution.zoneMomentKgM().at(i) - atZoneKgM) > SAME_KGM) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Fuel fuel(Loading loading, Balance balance) {
+        return new Fuel.ByTank(
+                balance.fuel().orElseThrow().rampKg(),
+                loading.fuel().taxiKg(),
+                loading.fuel().tripKg());
+    }
+
+    private static Loading closed(Loading loading, Load load, Fuel fuel) {
+        return new Loading(
+                loading.origin(),
+                loading.flight(),
+                loading.tail(),
+                loading.setting(),
+                loading.scheme(),
+                loading.crew(),
+                load,
+                fuel,
+                LastMinuteChange.NONE,
+                loading.performance(),
+                loading.recordedTrimUnits(),
+                loading.extras());
+    }
+
+    /** Every place with its mass, no pieces. */
+    static Load.ByPlace asMasses(Distribution distribution) {
+        return new Load.ByPlace(zones(distribution), holds(distribution));
+    }
+
+    static List<ZoneLoad> zones(Distribution distribution) {
+        List<ZoneLoad> zones = new ArrayList<>();
+        for (int i = 0; i < distribution.zoneKg().size(); i++) {
+            zones.add(new ZoneLoad(
+                    Passengers.NONE, OptionalDouble.of(distribution.zoneKg().at(i))));
+        }
+        return zones;
+    }
+
+    static List<HoldLoad> holds(Distribution distribution) {
+        List<HoldLoad> holds = new ArrayList<>();
+        for (int i = 0; i < distribution.holdKg().size(); i++) {
+            holds.add(new HoldLoad(distribution.holdKg().at(i), 0));
+        }
+        return holds;
+    }
+}

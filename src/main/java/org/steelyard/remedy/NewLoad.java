@@ -1,0 +1,145 @@
+package org.steelyard.remedy;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.steelyard.model.Fuel;
+import org.steelyard.model.HoldLoad;
+import org.steelyard.model.Load;
+import org.steelyard.model.Loading;
+import org.steelyard.model.MassScheme;
+import org.steelyard.model.PassengerCategory;
+import org.steelyard.model.Passengers;
+import org.steelyard.model.ZoneLoad;
+
+/** The loading after a remedy. */
+final class NewLoad {
+
+    private final Manifest manifest;
+    private final MassScheme scheme;
+    private final int[][] counts;
+    private final double[] actualKg;
+    private final boolean[] isActual;
+    private final double[] holdKg;
+    private final int[] bags;
+
+    private NewLoad(Manifest manifest) {
+        this.manifest = manifest;
+        scheme = manifest.scheme();
+        int zones = manifest.zones();
+        counts = new int[zones][PassengerCategory.values().length];
+        actualKg = new double[zones];
+        isActual = new boolean[zones];
+        for (int i = 0; i < zones; i++) {
+            ZoneLoad zone = manifest.load().zones().get(i);
+            for (PassengerCategory category : PassengerCategory.values()) {
+                counts[i][category.ordinal()] = zone.passengers().count(category);
+            }
+            isActual[i] = zone.actualKg().isPresent();
+            actualKg[i] = zone.massKg(scheme);
+        }
+        List<HoldLoad> holds = manifest.load().holds();
+        holdKg = holds.stream().mapToDouble(HoldLoad::massKg).toArray();
+        bags = holds.stream().mapToInt(HoldLoad::bags).toArray();
+    }
+
+    /** The load after some steps. */
+    static Load.ByPlace after(Manifest manifest, List<Step> steps) {
+        NewLoad load = new NewLoad(manifest);
+        steps.forEach(load::take);
+        return load.load();
+    }
+
+    /** A flight with another load and fuel; the setting that was recorded for it says nothing of this one. */
+    static Loading with(Loading loading, Load load, Fuel fuel) {
+        return new Loading(
+                loading.origin(),
+                loading.flight(),
+                loading.tail(),
+                loading.setting(),
+                loading.scheme(),
+                loading.crew(),
+                load,
+                fuel,
+                loading.change(),
+                loading.performance(),
+                OptionalDouble.empty(),
+                loading.extras());
+    }
+
+    private void take(Step step) {
+        if (step.from() >= 0) {
+            change(step, step.from(), -1);
+        }
+        if (step.to() >= 0) {
+            change(step, step.to(), 1);
+        }
+    }
+
+    private void change(Step step, int place, int sign) {
+        if (place >= manifest.zones()) {
+            int hold = place - manifest.zones();
+            if (step.kind() == Cargo.Kind.BAG) {
+                bags[hold] += sign * (int) Math.round(step.amount());
+            } else {
+                holdKg[hold] = nothingBelowZero(holdKg[hold] + sign * step.massKg());
+            }
+            return;
+        }
+        actualKg[place] = nothingBelowZero(actualKg[place] + sign * step.massKg());
+        Optional<PassengerCategory> category = category(step.kind());
+        isActual[place] |= category.isEmpty();
+        if (step.kind() != Cargo.Kind.PASSENGER_MASS) {
+            persons(place, category, sign * (int) Math.round(step.amount()));
+        }
+    }
+
+    private static double nothingBelowZero(double massKg) {
+        return massKg < 1e-6 ? Math.max(0, massKg) : massKg;
+    }
+
+    /** Persons of a zone whose mass is given leave in the order of categories, and arrive as adults. */
+    private void persons(int place, Optional<PassengerCategory> category, int change) {
+        if (category.isPresent()) {
+            counts[place][category.get().ordinal()] += change;
+            return;
+        }
+        int left = -change;
+        for (PassengerCategory each : PassengerCategory.values()) {
+            int taken =
+                    each == PassengerCategory.INFANT ? 0 : Math.min(Math.max(left, 0), counts[place][each.ordinal()]);
+            counts[place][each.ordinal()] -= taken;
+            left -= taken;
+        }
+        counts[place][PassengerCategory.ADULT.ordinal()] += Math.max(-left, 0);
+    }
+
+    private static Optional<PassengerCategory> category(Cargo.Kind kind) {
+        return switch (kind) {
+            case MALE -> Optional.of(PassengerCategory.MALE);
+            case FEMALE -> Optional.of(PassengerCategory.FEMALE);
+            case ADULT -> Optional.of(PassengerCategory.ADULT);
+            case CHILD -> Optional.of(PassengerCategory.CHILD);
+            case WEIGHED, PASSENGER_MASS, BAG, LOOSE -> Optional.empty();
+        };
+    }
+
+    private Load.ByPlace load() {
+        List<ZoneLoad> zones = IntStream.range(0, counts.length)
+                .mapToObj(i -> manifest.load().zones().get(i).rows().isEmpty()
+                        ? zone(i)
+                        : manifest.load().zones().get(i))
+                .toList();
+        List<HoldLoad> holds = IntStream.range(0, holdKg.length)
+                .mapToObj(i -> new HoldLoad(holdKg[i], bags[i]))
+                .toList();
+        return new Load.ByPlace(zones, holds);
+    }
+
+    private ZoneLoad zone(int i) {
+        return new ZoneLoad(
+                new Passengers(counts[i][0], counts[i][1], counts[i][2], counts[i][3], counts[i][4]),
+                isActual[i] ? OptionalDouble.of(actualKg[i]) : OptionalDouble.empty());
+    }
+}

@@ -1,0 +1,141 @@
+package org.steelyard.remedy;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.steelyard.check.AuditedFlight;
+import org.steelyard.check.Remedy;
+import org.steelyard.check.RemedyMeans;
+import org.steelyard.model.Load;
+import org.steelyard.model.Loading;
+import org.steelyard.model.MassUnit;
+import org.steelyard.model.Policy;
+import org.steelyard.remedy.Step.Deed;
+
+/**
+ * Looks for what puts a flight right, in the order of {@link RemedyMeans}. Whatever is found goes through balance and
+ * checks again before it is said, so nothing is suggested that breaks another limit. What can be divided is rounded up
+ * to whole kg or lb.
+ */
+public final class RemedySearch {
+
+    private static final Deed[] DEEDS = {Deed.MOVE, Deed.LEAVE, Deed.BALLAST};
+
+    private final Trial before;
+    private final Policy policy;
+    private final Optional<Manifest> manifest;
+    private final RemedyText text;
+
+    private RemedySearch(Loading closed, AuditedFlight flight, Policy policy) {
+        this.before = new Trial(closed, flight.balance(), flight.assessment());
+        this.policy = policy;
+        this.manifest = Manifest.of(closed, flight.balance().distribution());
+        this.text = new RemedyText(before, manifest);
+    }
+
+    /**
+     * The remedy of a flight.
+     *
+     * @param flight the flight as audited
+     * @param policy the policy it was audited with
+     * @return what to do, or that nothing helps; empty for a flight without a breach of CG, mass, load or trim
+     */
+    public static Optional<Remedy> of(AuditedFlight flight, Policy policy) {
+        if (flight.assessment().findings().stream().noneMatch(Trial::isCurable)) {
+            return Optional.empty();
+        }
+        return Closed.of(flight.loading(), flight.balance())
+                .map(closed -> new RemedySearch(closed, flight, policy).search())
+                .or(() -> Optional.of(Remedy.none("seat rows are known and changed at the last minute")));
+    }
+
+    private Remedy search() {
+        if (before.loading().load() instanceof Load.TakeoffGiven) {
+            return Remedy.none("only the take-off state is given, so what is aboard is not known");
+        }
+        double reservePercentMac = policy.remedyReservePercentMac();
+        return find(reservePercentMac)
+                .or(() -> reservePercentMac > 0 ? find(0) : Optional.empty())
+                .orElseGet(() -> Remedy.none(text.whyNone()));
+    }
+
+    private Optional<Remedy> find(double reservePercentMac) {
+        if (manifest.isPresent()) {
+            Allowance allowance = Allowance.of(before.loading(), before.balance(), reservePercentMac);
+            for (Deed deed : DEEDS) {
+                Optional<Remedy> remedy =
+                        LoadProgram.least(manifest.get(), allowance, deed).flatMap(way -> tried(way, deed));
+                if (remedy.isPresent()) {
+                    return remedy;
+                }
+            }
+        }
+        return FuelSearch.least(before, policy, reservePercentMac).map(text::fuel);
+    }
+
+    /** With amounts rounded up if that still does, else as they are; empty if the checks do not agree. */
+    private Optional<Remedy> tried(LoadProgram.Way way, Deed deed) {
+        List<Step> rounded = rounded(way.steps());
+        return isThere(rounded)
+                ? tried(rounded, deed, way.proved()).or(() -> tried(way.steps(), deed, way.proved()))
+                : tried(way.steps(), deed, way.proved());
+    }
+
+    private Optional<Remedy> tried(List<Step> steps, Deed deed, boolean proved) {
+        Loading loading = NewLoad.with(
+                before.loading(),
+                NewLoad.after(manifest.orElseThrow(), steps),
+                before.loading().fuel());
+        Trial after = Trial.of(loading, policy);
+        if (!after.cures(before)) {
+            return Optional.empty();
+        }
+        RemedyMeans means = switch (deed) {
+            case MOVE -> RemedyMeans.MOVE;
+            case LEAVE -> RemedyMeans.LEAVE;
+            case BALLAST -> RemedyMeans.BALLAST;
+        };
+        double massKg = steps.stream()
+                .filter(step -> step.deed() == deed)
+                .mapToDouble(Step::massKg)
+                .sum();
+        return Optional.of(new Remedy(means, massKg, text.load(steps, after), Optional.of(loading), proved));
+    }
+
+    private List<Step> rounded(List<Step> steps) {
+        double grainKg = grainKg(before.loading());
+        List<Step> rounded = new ArrayList<>();
+        for (Step step : steps) {
+            boolean whole = step.kind().whole();
+            double up = Math.ceil(step.amount() / grainKg - 1e-6) * grainKg;
+            rounded.add(whole ? step : step.withAmount(Math.min(up, mostOf(step))));
+        }
+        return rounded;
+    }
+
+    /** What an amount that can be divided is rounded to: whole kg, or lb for users of pounds. */
+    static double grainKg(Loading loading) {
+        MassUnit unit = loading.type().geometry().units().mass();
+        return unit == MassUnit.LB ? unit.toKg(1) : 1;
+    }
+
+    private double mostOf(Step step) {
+        return step.cargo() < 0
+                ? Double.POSITIVE_INFINITY
+                : manifest.orElseThrow().cargoes().get(step.cargo()).amounts().at(step.from());
+    }
+
+    /** Rounding several parts of one heap up may take more than is there. */
+    private boolean isThere(List<Step> steps) {
+        for (Step step : steps) {
+            double taken = steps.stream()
+                    .filter(other -> other.cargo() == step.cargo() && other.from() == step.from())
+                    .mapToDouble(Step::amount)
+                    .sum();
+            if (step.cargo() >= 0 && taken > mostOf(step) + 1e-6) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

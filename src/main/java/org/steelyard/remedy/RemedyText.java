@@ -1,0 +1,229 @@
+package org.steelyard.remedy;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import org.steelyard.check.EnvelopeMargin;
+import org.steelyard.check.FindingText;
+import org.steelyard.check.Remedy;
+import org.steelyard.check.RemedyMeans;
+import org.steelyard.model.AircraftType;
+import org.steelyard.model.CgForm;
+import org.steelyard.model.Finding;
+import org.steelyard.model.FindingCode;
+import org.steelyard.model.Load;
+import org.steelyard.model.MassMoment;
+import org.steelyard.model.MassUnit;
+import org.steelyard.model.Phase;
+import org.steelyard.model.Quantity;
+import org.steelyard.model.Severity;
+import org.steelyard.remedy.Step.Deed;
+
+/** Remedies in sentences, in the units of the type's users. */
+final class RemedyText {
+
+    private final Trial before;
+    private final Optional<Manifest> manifest;
+    private final AircraftType type;
+
+    RemedyText(Trial before, Optional<Manifest> manifest) {
+        this.before = before;
+        this.manifest = manifest;
+        this.type = before.loading().type();
+    }
+
+    /** As {@code move 420 kg from hold 4 to hold 1: take-off CG 38.90 → 36.40 % MAC}. */
+    String load(List<Step> steps, Trial after) {
+        Map<String, List<String>> deeds = new LinkedHashMap<>();
+        for (Deed deed : List.of(Deed.LEAVE, Deed.BALLAST, Deed.MOVE)) {
+            for (Step step : steps) {
+                if (step.deed() == deed) {
+                    deeds.computeIfAbsent(way(step), way -> new ArrayList<>()).add(amount(step));
+                }
+            }
+        }
+        List<String> parts = new ArrayList<>();
+        String verbBefore = "";
+        for (Map.Entry<String, List<String>> deed : deeds.entrySet()) {
+            String verb = deed.getKey().substring(0, deed.getKey().indexOf('|'));
+            String rest = deed.getKey().substring(deed.getKey().indexOf('|') + 1);
+            String what = and(deed.getValue()) + rest;
+            parts.add(verb.equals(verbBefore) ? what : verb + " " + what);
+            verbBefore = verb;
+        }
+        return and(parts) + effect(after) + stays();
+    }
+
+    private String way(Step step) {
+        return switch (step.deed()) {
+            case MOVE -> "move| from " + name(step.from()) + " to " + name(step.to());
+            case LEAVE -> "leave behind| from " + name(step.from());
+            case BALLAST -> "put| of ballast into " + name(step.to());
+        };
+    }
+
+    private String name(int place) {
+        return manifest.orElseThrow().places().get(place).name();
+    }
+
+    private String amount(Step step) {
+        return switch (step.kind()) {
+            case LOOSE -> mass(step.massKg());
+            case PASSENGER_MASS -> mass(step.massKg()) + " of passengers";
+            default -> step.kind().words(Math.round(step.amount()));
+        };
+    }
+
+    private String mass(double massKg) {
+        MassUnit unit = type.geometry().units().mass();
+        MassUnit shown = unit == MassUnit.TONNE ? MassUnit.KG : unit;
+        double amount = shown.fromKg(massKg);
+        boolean whole = Math.abs(amount - Math.rint(amount)) < 1e-4;
+        return String.format(Locale.ROOT, whole ? "%.0f %s" : "%.1f %s", amount, shown.symbol());
+    }
+
+    private static String and(List<String> parts) {
+        int last = parts.size() - 1;
+        return last < 1
+                ? String.join("", parts)
+                : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
+    }
+
+    /** A remedy by fuel. */
+    Remedy fuel(FuelSearch.Found found) {
+        String sentence = "take " + mass(Math.abs(found.changeKg())) + (found.changeKg() > 0 ? " more" : " less")
+                + " fuel" + (found.tanks().isEmpty() ? "" : " in the " + found.tanks())
+                + (found.changeKg() > 0 ? " and land with it" : ", if its reserve allows that");
+        return new Remedy(
+                RemedyMeans.FUEL,
+                Math.abs(found.changeKg()),
+                sentence + effect(found.after()) + stays(),
+                Optional.of(found.after().loading()),
+                false);
+    }
+
+    /** Why neither load nor fuel helps. */
+    String whyNone() {
+        if (before.loading().load() instanceof Load.ZeroFuelGiven) {
+            return "what makes up the zero-fuel state is not known, and no other amount of fuel helps";
+        }
+        double loadKg = manifest.orElseThrow().places().stream()
+                .mapToDouble(Place::massKg)
+                .sum();
+        Allowance allowance = Allowance.of(before.loading(), before.balance(), 0);
+        if (allowance.mostKg() < -loadKg) {
+            return "it is too heavy even without any load";
+        }
+        return "neither moving or leaving load, nor ballast in the holds, nor another amount of fuel brings every state"
+                + " inside";
+    }
+
+    private String stays() {
+        String others = before.otherBreaches().stream()
+                .filter(code -> code != FindingCode.TRIM_RECORDED)
+                .map(code -> FindingText.kind(code, Severity.BREACH).toLowerCase(Locale.ROOT))
+                .collect(Collectors.joining(", "));
+        return others.isEmpty() ? "" : "; this does not change: " + others;
+    }
+
+    /** What it does to the first breach of CG, or else to the first breach. */
+    private String effect(Trial after) {
+        List<Finding> curable =
+                before.assessment().findings().stream().filter(Trial::isCurable).toList();
+        Finding worst = curable.stream()
+                .filter(finding -> finding.code() == FindingCode.CG_AFT || finding.code() == FindingCode.CG_FORWARD)
+                .findFirst()
+                .orElse(curable.get(0));
+        return switch (worst.code()) {
+            case CG_AFT, CG_FORWARD -> cg(worst, after);
+            case TRIM_BAND, TRIM_OFF_SCALE -> cg(worst.phase(), before, after);
+            case MASS_HIGH, MASS_LOW, MASS_OFF_ENVELOPE -> mass(worst.phase(), after);
+            case HOLD_MASS, FLOOR_RUNNING, FLOOR_AREA -> hold(worst, after);
+            default -> "";
+        };
+    }
+
+    private String cg(Finding worst, Trial after) {
+        if (worst.phase() != Phase.FLIGHT) {
+            return cg(worst.phase(), before, after);
+        }
+        OptionalDouble nearest = after.assessment().margins().stream()
+                .filter(margin -> margin.phase() == Phase.FLIGHT)
+                .mapToDouble(margin -> cgPercentMac(at(margin, worst)))
+                .findFirst();
+        return nearest.isEmpty() ? "" : cg(Phase.FLIGHT, worst.value(), nearest.getAsDouble());
+    }
+
+    private static MassMoment at(EnvelopeMargin margin, Finding worst) {
+        return worst.code() == FindingCode.CG_AFT ? margin.aftAt() : margin.forwardAt();
+    }
+
+    private String cg(Phase phase, Trial from, Trial to) {
+        Optional<MassMoment> one = from.balance().state(phase);
+        Optional<MassMoment> other = to.balance().state(phase);
+        return one.isEmpty() || other.isEmpty() ? "" : cg(phase, cgPercentMac(one.get()), cgPercentMac(other.get()));
+    }
+
+    private double cgPercentMac(MassMoment state) {
+        return type.geometry().chord().percentAt(state.armM());
+    }
+
+    private String cg(Phase phase, double fromPercentMac, double toPercentMac) {
+        boolean arm = type.geometry().units().cg() == CgForm.ARM;
+        String format = "%." + FindingText.decimals(Quantity.CG, type) + "f";
+        return ": " + phase.label() + " CG "
+                + String.format(
+                        Locale.ROOT,
+                        format + " → " + format + " %s",
+                        arm ? arm(fromPercentMac) : fromPercentMac,
+                        arm ? arm(toPercentMac) : toPercentMac,
+                        FindingText.unit(Quantity.CG, type));
+    }
+
+    private double arm(double percentMac) {
+        return type.geometry().units().length().fromM(type.geometry().chord().armAt(percentMac));
+    }
+
+    private String mass(Phase phase, Trial after) {
+        Phase state = phase == Phase.FLIGHT ? Phase.TAKEOFF : phase;
+        Optional<MassMoment> one = before.balance().state(state);
+        Optional<MassMoment> other = after.balance().state(state);
+        return one.isEmpty() || other.isEmpty()
+                ? ""
+                : ": " + state.label() + " mass "
+                        + fromTo(one.get().massKg(), other.get().massKg());
+    }
+
+    private String hold(Finding worst, Trial after) {
+        for (int i = 0; i < type.holds().size(); i++) {
+            String name = type.holds().get(i).name();
+            if (worst.subject().equals(name) || worst.subject().equals(name + " floor")) {
+                return ": " + name + " "
+                        + fromTo(
+                                before.balance()
+                                        .distribution()
+                                        .orElseThrow()
+                                        .holdKg()
+                                        .at(i),
+                                after.balance()
+                                        .distribution()
+                                        .orElseThrow()
+                                        .holdKg()
+                                        .at(i));
+            }
+        }
+        return "";
+    }
+
+    private String fromTo(double fromKg, double toKg) {
+        MassUnit unit = type.geometry().units().mass();
+        String format = "%." + FindingText.decimals(Quantity.MASS, type) + "f";
+        return String.format(
+                Locale.ROOT, format + " → " + format + " %s", unit.fromKg(fromKg), unit.fromKg(toKg), unit.symbol());
+    }
+}

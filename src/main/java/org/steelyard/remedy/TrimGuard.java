@@ -1,0 +1,52 @@
+package org.steelyard.remedy;
+
+import org.steelyard.model.CgRange;
+import org.steelyard.model.MassMoment;
+import org.steelyard.model.MeanChord;
+import org.steelyard.model.TrimScale;
+
+/**
+ * How far the moment of a state may change before its trim leaves the permitted band of a scale, or the scale itself.
+ *
+ * @param scale the scale
+ * @param chord the type's chord
+ * @param state mass and moment
+ */
+record TrimGuard(TrimScale scale, MeanChord chord, MassMoment state) {
+
+    /** Far below any step of a scale, so that rounding does not put what is on the end of the band outside. */
+    private static final double INSIDE_PERCENT_MAC = 1e-9;
+
+    /** Greatest change of moment aft; without a limit where the scale does not reach that mass anyway. */
+    double aftBoundKgM(double deltaKg) {
+        return scale.law()
+                .cgFor(scale.bandLowUnits(), scale.bandHighUnits(), massKg(deltaKg))
+                .map(range -> boundKgM(range.toPercentMac() - inside(range), deltaKg))
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** Greatest change of moment forward, as a rule negative. */
+    double forwardBoundKgM(double deltaKg) {
+        return scale.law()
+                .cgFor(scale.bandLowUnits(), scale.bandHighUnits(), massKg(deltaKg))
+                .map(range -> boundKgM(range.fromPercentMac() + inside(range), deltaKg))
+                .orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    /** Whether the scale reaches the mass after a change. */
+    boolean reaches(double deltaKg) {
+        return !scale.law().pointsAt(massKg(deltaKg)).isEmpty();
+    }
+
+    private static double inside(CgRange range) {
+        return Math.min(INSIDE_PERCENT_MAC, (range.toPercentMac() - range.fromPercentMac()) / 2);
+    }
+
+    private double massKg(double deltaKg) {
+        return state.massKg() + deltaKg;
+    }
+
+    private double boundKgM(double cgPercentMac, double deltaKg) {
+        return massKg(deltaKg) * chord.armAt(cgPercentMac) - state.momentKgM();
+    }
+}

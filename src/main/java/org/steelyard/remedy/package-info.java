@@ -1,0 +1,8 @@
+/**
+ * What would put a breached flight right: the least mass to move between holds and zones, failing that the least load
+ * to leave behind, then the least ballast, then a change of fuel. The search is exact, and whatever it finds goes back
+ * through balance and checks before it is said.
+ *
+ * <p>All of it is pure: the same arguments give the same answer.
+ */
+package org.steelyard.remedy;

@@ -1,0 +1,80 @@
+package org.steelyard.report;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.steelyard.check.AuditedFlight;
+import org.steelyard.model.Loading;
+import org.steelyard.remedy.PlaceRoom;
+import org.steelyard.remedy.Room;
+import org.steelyard.remedy.RoomSearch;
+
+/**
+ * {@code room.csv}: for each flight without a breach one line for each zone and hold: how much could still be added
+ * there, all else left alone, what forbids more, and the last-minute change that the flight stands at any one place.
+ * Flights with a breach, and those that give a state alone, are left out.
+ */
+final class RoomCsv implements SeasonOutput {
+
+    private static final List<String> HEADINGS = List.of(
+            "file",
+            "row",
+            "flight",
+            "date",
+            "tail",
+            "type",
+            "place",
+            "room_kg",
+            "room_adults",
+            "limited_by",
+            "last_minute_kg",
+            "sheet");
+
+    private final CsvFile file;
+    private final CsvLine line = new CsvLine();
+
+    RoomCsv(Path path) throws IOException {
+        file = new CsvFile(path, HEADINGS);
+    }
+
+    @Override
+    public void flight(AuditedFlight flight) throws IOException {
+        Optional<Room> room = RoomSearch.of(flight);
+        if (room.isPresent()) {
+            for (PlaceRoom place : room.get().places()) {
+                write(flight.loading(), place, room.get().lastMinuteKg());
+            }
+        }
+    }
+
+    private void write(Loading loading, PlaceRoom place, double lastMinuteKg) throws IOException {
+        line.text(loading.origin().file())
+                .whole(loading.origin().row())
+                .text(loading.flight().flight())
+                .text(loading.flight().date().toString())
+                .text(loading.tail().registration())
+                .text(loading.type().id())
+                .text(place.name())
+                .number(place.roomKg());
+        if (place.cabin()) {
+            line.whole(place.persons());
+        } else {
+            line.blank();
+        }
+        line.text(place.limitedBy().label())
+                .number(lastMinuteKg)
+                .text(loading.origin().sheet());
+        file.write(line);
+    }
+
+    @Override
+    public void finish(SeasonResult result) throws IOException {
+        file.close();
+    }
+
+    @Override
+    public void close() throws IOException {
+        file.close();
+    }
+}

@@ -1,0 +1,39 @@
+package org.steelyard.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class NormalChanceTest {
+
+    /** Abramowitz and Stegun, table 26.1: P(x) to fifteen decimals, and table 26.2 for -log Q(x) far out. */
+    @ParameterizedTest
+    @CsvSource({
+        "0, 0.5",
+        "1, 0.841344746068543",
+        "2, 0.977249868051821",
+        "3, 0.998650101968370",
+        "-1, 0.158655253931457"
+    })
+    @Tag("validation")
+    void theMiddleIsThatOfTheTables(double z, double chance) {
+        assertThat(NormalChance.below(z)).isCloseTo(chance, within(1e-15));
+    }
+
+    @Test
+    @Tag("validation")
+    void tailsAreThoseOfAnotherLibraryToTwelveDigits() {
+        NormalDistribution other = new NormalDistribution(0, 1);
+        for (double z = -12; z <= 8; z += 0.01) {
+            double expected = other.cumulativeProbability(z);
+            assertThat(NormalChance.below(z)).as("z = %s", z).isCloseTo(expected, within(1e-11 * expected));
+        }
+        assertThat(NormalChance.below(-50)).isZero();
+        assertThat(NormalChance.below(50)).isEqualTo(1);
+    }
+}
