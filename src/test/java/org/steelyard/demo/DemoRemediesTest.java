@@ -42,7 +42,9 @@ class DemoRemediesTest {
             AuditedFlight flight = audited(loading);
             Optional<Remedy> remedy = RemedySearch.of(flight, CONFIGURATION.policy());
             if (remedy.isPresent() && remedy.get().means() != RemedyMeans.NONE) {
-                assertThat(audited(remedy.get().loading().orElseThrow()).assessment().status())
+                assertThat(audited(remedy.get().loading().orElseThrow())
+                                .assessment()
+                                .status())
                         .as("%s: %s", loading.origin(), remedy.get().sentence())
                         .isNotEqualTo(Status.BREACHED);
                 assertThat(remedy.get().proved()).isTrue();

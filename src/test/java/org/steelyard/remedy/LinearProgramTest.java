@@ -25,8 +25,7 @@ import org.steelyard.samples.Draws;
 @Tag("validation")
 class LinearProgramTest {
 
-    private record Drawn(
-            LinearProgram program, Amounts costs, Amounts uppers, List<Amounts> rows, Amounts bounds) {}
+    private record Drawn(LinearProgram program, Amounts costs, Amounts uppers, List<Amounts> rows, Amounts bounds) {}
 
     private static Drawn drawn(long seed, int unknowns, boolean whole) {
         SplittableRandom random = new SplittableRandom(seed);
@@ -80,12 +79,15 @@ class LinearProgramTest {
         List<LinearConstraint> constraints = new ArrayList<>();
         for (int i = 0; i < drawn.rows().size(); i++) {
             constraints.add(new LinearConstraint(
-                    drawn.rows().get(i).toArray(), i == 0 ? Relationship.EQ : Relationship.LEQ, drawn.bounds().at(i)));
+                    drawn.rows().get(i).toArray(),
+                    i == 0 ? Relationship.EQ : Relationship.LEQ,
+                    drawn.bounds().at(i)));
         }
         for (int j = 0; j < drawn.uppers().size(); j++) {
             double[] one = new double[drawn.uppers().size()];
             one[j] = 1;
-            constraints.add(new LinearConstraint(one, Relationship.LEQ, drawn.uppers().at(j)));
+            constraints.add(
+                    new LinearConstraint(one, Relationship.LEQ, drawn.uppers().at(j)));
         }
         try {
             return Optional.of(new SimplexSolver()
