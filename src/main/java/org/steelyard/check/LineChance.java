@@ -30,9 +30,7 @@ final class LineChance {
     private static final double PANEL = 1;
 
     /** Eight-point rule: abscissas and weights (Abramowitz and Stegun table 25.4). */
-    private static final double[] AT = {
-        0.1834346424956498, 0.525532409916329, 0.7966664774136267, 0.9602898564975363
-    };
+    private static final double[] AT = {0.1834346424956498, 0.525532409916329, 0.7966664774136267, 0.9602898564975363};
 
     private static final double[] WEIGHT = {
         0.362683783378362, 0.31370664587788727, 0.22238103445337448, 0.10122853629037626

@@ -11,6 +11,8 @@ final class NormalChance {
     private static final double TAIL_FROM = 3.2;
     private static final double NOTHING_FROM = 38;
     private static final int DEPTH = 60;
+    private static final double FAR_OUT = 8;
+    private static final int SHALLOW = 20;
 
     private NormalChance() {}
 
@@ -43,7 +45,7 @@ final class NormalChance {
 
     private static double fraction(double z) {
         double fraction = z;
-        for (int k = DEPTH; k >= 1; k--) {
+        for (int k = z > FAR_OUT ? SHALLOW : DEPTH; k >= 1; k--) {
             fraction = z + k / fraction;
         }
         return fraction;

@@ -59,10 +59,10 @@ final class SeatingAllowance {
 
     /** Distances aft of the middle of the zone in the order in which seats are taken from the side's end. */
     private static List<Double> seats(CabinZone zone, Side side) {
-        List<Double> seats = new ArrayList<>();
         if (zone.rows().isEmpty()) {
-            return seats;
+            return List.of();
         }
+        List<Double> seats = new ArrayList<>();
         List<SeatRow> rows = zone.rows();
         double sumM = 0;
         for (int pass = 0; seats.size() < zone.seats(); pass++) {

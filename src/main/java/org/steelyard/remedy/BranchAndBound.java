@@ -3,6 +3,7 @@ package org.steelyard.remedy;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import org.steelyard.model.Amounts;
 
 /**
  * The least cost of a linear program with whole numbers, by branch and bound (Land and Doig 1960), the node of least
@@ -22,7 +23,7 @@ final class BranchAndBound {
      * @param values the unknowns
      * @param proved whether no other costs less
      */
-    record Solution(double[] values, double cost, boolean proved) {}
+    record Solution(Amounts values, double cost, boolean proved) {}
 
     private record Node(DualSimplex simplex, double cost, int depth, int order) {}
 
@@ -34,6 +35,7 @@ final class BranchAndBound {
 
     private final LinearProgram program;
     private PriorityQueue<Node> open = new PriorityQueue<>(LEAST_FIRST);
+    private boolean proved = true;
     private int made;
 
     private BranchAndBound(LinearProgram program) {
@@ -51,7 +53,6 @@ final class BranchAndBound {
 
     private Optional<Solution> run() {
         add(new DualSimplex(program), 0);
-        boolean proved = true;
         int taken = 0;
         while (!open.isEmpty()) {
             if (++taken == NODES) {
@@ -67,7 +68,7 @@ final class BranchAndBound {
             double[] values = node.simplex().values();
             int broken = mostBroken(values);
             if (broken < 0) {
-                return Optional.of(new Solution(rounded(values), node.cost(), proved));
+                return Optional.of(new Solution(Amounts.of(rounded(values)), node.cost(), proved));
             }
             branch(node, broken, values[broken]);
         }
@@ -84,7 +85,9 @@ final class BranchAndBound {
     }
 
     private void add(DualSimplex simplex, int depth) {
-        if (simplex.solve()) {
+        boolean solved = simplex.solve();
+        proved &= !simplex.gaveUp();
+        if (solved) {
             double cost = 0;
             double[] values = simplex.values();
             for (int j = 0; j < values.length; j++) {

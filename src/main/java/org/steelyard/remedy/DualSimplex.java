@@ -28,6 +28,7 @@ final class DualSimplex {
     private final int[] basic;
     private final boolean[] isBasic;
     private final boolean[] atUpper;
+    private boolean gaveUp;
 
     DualSimplex(LinearProgram program) {
         int rows = program.rows();
@@ -87,7 +88,7 @@ final class DualSimplex {
     /**
      * Goes on to the optimum.
      *
-     * @return whether there is one; false if no values satisfy all rows and bounds
+     * @return whether there is one; false if no values satisfy all rows and bounds, or none was found in many steps
      */
     boolean solve() {
         for (int step = 0; step < MOST_STEPS; step++) {
@@ -103,7 +104,13 @@ final class DualSimplex {
             }
             pivot(row, column, tooLow ? lower[basic[row]] : upper[basic[row]], !tooLow);
         }
-        throw new IllegalStateException("the dual simplex method does not end");
+        gaveUp = true;
+        return false;
+    }
+
+    /** Whether the last search was given up, so that nothing is known; none of thousands tried was. */
+    boolean gaveUp() {
+        return gaveUp;
     }
 
     private int leaving(boolean careful) {

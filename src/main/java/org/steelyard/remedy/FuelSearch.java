@@ -73,7 +73,7 @@ final class FuelSearch {
         for (FuelStage stage : system.fillOrder()) {
             groups.add(new Group(stage.shares()));
         }
-        return groups;
+        return List.copyOf(groups);
     }
 
     private Optional<Found> first(Group group, int sign) {

@@ -2,6 +2,7 @@ package org.steelyard.remedy;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.steelyard.model.Amounts;
 
 /**
  * A small linear program with whole numbers: least {@code c·x} with {@code a·x ≤ b} for each row, {@code 0 ≤ x ≤ u},
@@ -12,7 +13,7 @@ final class LinearProgram {
     /** One unknown. */
     private record Unknown(double cost, double upper, boolean whole) {}
 
-    private record Row(double[] coefficients, double bound, boolean equality) {}
+    private record Row(Amounts coefficients, double bound, boolean equality) {}
 
     private final List<Unknown> unknowns = new ArrayList<>();
     private final List<Row> rows = new ArrayList<>();
@@ -51,7 +52,7 @@ final class LinearProgram {
     }
 
     double coefficient(int row, int unknown) {
-        return rows.get(row).coefficients()[unknown];
+        return rows.get(row).coefficients().at(unknown);
     }
 
     double bound(int row) {
@@ -82,6 +83,6 @@ final class LinearProgram {
         for (int j = 0; j < scaled.length; j++) {
             scaled[j] = coefficients[j] / scale;
         }
-        rows.add(new Row(scaled, bound / scale, equality));
+        rows.add(new Row(Amounts.of(scaled), bound / scale, equality));
     }
 }

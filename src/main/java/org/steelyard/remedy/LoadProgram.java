@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import org.steelyard.model.Amounts;
 import org.steelyard.model.LoadGroup;
 import org.steelyard.remedy.Step.Deed;
 
@@ -108,7 +109,7 @@ final class LoadProgram {
             if (solution.isEmpty()) {
                 return Optional.empty();
             }
-            double[] values = solution.get().values();
+            Amounts values = solution.get().values();
             double deltaKg = total(values, false);
             if (allowance.keeps(deltaKg, total(values, true))) {
                 return solution.map(this::way);
@@ -311,12 +312,12 @@ final class LoadProgram {
         return product;
     }
 
-    private double total(double[] values, boolean moment) {
+    private double total(Amounts values, boolean moment) {
         double total = 0;
-        for (int j = 0; j < values.length; j++) {
+        for (int j = 0; j < values.size(); j++) {
             Part part = parts.get(j);
             double arm = moment ? manifest.places().get(part.place()).armM() : 1;
-            total += part.sign() * part.unitKg() * values[j] * arm;
+            total += part.sign() * part.unitKg() * values.at(j) * arm;
         }
         return total;
     }
@@ -328,7 +329,7 @@ final class LoadProgram {
         }
         for (int j = 0; j < parts.size(); j++) {
             Part part = parts.get(j);
-            double amount = solution.values()[j];
+            double amount = solution.values().at(j);
             if (amount > 1e-7 && part.role() == Role.LEAVE) {
                 Cargo.Kind kind = manifest.cargoes().get(part.cargo()).kind();
                 steps.add(new Step(Deed.LEAVE, kind, part.cargo(), amount, part.unitKg(), part.place(), -1));
@@ -340,12 +341,12 @@ final class LoadProgram {
     }
 
     /** What leaves and what enters, matched from front to back. */
-    private void moves(int cargo, double[] values, List<Step> steps) {
+    private void moves(int cargo, Amounts values, List<Step> steps) {
         double[] change = new double[manifest.places().size()];
         for (int j = 0; j < parts.size(); j++) {
             Part part = parts.get(j);
             if (part.cargo() == cargo && (part.role() == Role.OUT || part.role() == Role.IN)) {
-                change[part.place()] += part.sign() * values[j];
+                change[part.place()] += part.sign() * values.at(j);
             }
         }
         Cargo what = manifest.cargoes().get(cargo);

@@ -1,6 +1,9 @@
 package org.steelyard.remedy;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -18,7 +21,7 @@ final class NewLoad {
 
     private final Manifest manifest;
     private final MassScheme scheme;
-    private final int[][] counts;
+    private final List<Map<PassengerCategory, Integer>> counts = new ArrayList<>();
     private final double[] actualKg;
     private final boolean[] isActual;
     private final double[] holdKg;
@@ -28,14 +31,15 @@ final class NewLoad {
         this.manifest = manifest;
         scheme = manifest.scheme();
         int zones = manifest.zones();
-        counts = new int[zones][PassengerCategory.values().length];
         actualKg = new double[zones];
         isActual = new boolean[zones];
         for (int i = 0; i < zones; i++) {
             ZoneLoad zone = manifest.load().zones().get(i);
+            Map<PassengerCategory, Integer> here = new EnumMap<>(PassengerCategory.class);
             for (PassengerCategory category : PassengerCategory.values()) {
-                counts[i][category.ordinal()] = zone.passengers().count(category);
+                here.put(category, zone.passengers().count(category));
             }
+            counts.add(here);
             isActual[i] = zone.actualKg().isPresent();
             actualKg[i] = zone.massKg(scheme);
         }
@@ -101,18 +105,18 @@ final class NewLoad {
 
     /** Persons of a zone whose mass is given leave in the order of categories, and arrive as adults. */
     private void persons(int place, Optional<PassengerCategory> category, int change) {
+        Map<PassengerCategory, Integer> here = counts.get(place);
         if (category.isPresent()) {
-            counts[place][category.get().ordinal()] += change;
+            here.merge(category.get(), change, Integer::sum);
             return;
         }
         int left = -change;
         for (PassengerCategory each : PassengerCategory.values()) {
-            int taken =
-                    each == PassengerCategory.INFANT ? 0 : Math.min(Math.max(left, 0), counts[place][each.ordinal()]);
-            counts[place][each.ordinal()] -= taken;
+            int taken = each == PassengerCategory.INFANT ? 0 : Math.min(Math.max(left, 0), here.get(each));
+            here.merge(each, -taken, Integer::sum);
             left -= taken;
         }
-        counts[place][PassengerCategory.ADULT.ordinal()] += Math.max(-left, 0);
+        here.merge(PassengerCategory.ADULT, Math.max(-left, 0), Integer::sum);
     }
 
     private static Optional<PassengerCategory> category(Cargo.Kind kind) {
@@ -126,7 +130,7 @@ final class NewLoad {
     }
 
     private Load.ByPlace load() {
-        List<ZoneLoad> zones = IntStream.range(0, counts.length)
+        List<ZoneLoad> zones = IntStream.range(0, counts.size())
                 .mapToObj(i -> manifest.load().zones().get(i).rows().isEmpty()
                         ? zone(i)
                         : manifest.load().zones().get(i))
@@ -139,7 +143,15 @@ final class NewLoad {
 
     private ZoneLoad zone(int i) {
         return new ZoneLoad(
-                new Passengers(counts[i][0], counts[i][1], counts[i][2], counts[i][3], counts[i][4]),
-                isActual[i] ? OptionalDouble.of(actualKg[i]) : OptionalDouble.empty());
+                passengers(counts.get(i)), isActual[i] ? OptionalDouble.of(actualKg[i]) : OptionalDouble.empty());
+    }
+
+    private static Passengers passengers(Map<PassengerCategory, Integer> counts) {
+        return new Passengers(
+                counts.get(PassengerCategory.MALE),
+                counts.get(PassengerCategory.FEMALE),
+                counts.get(PassengerCategory.ADULT),
+                counts.get(PassengerCategory.CHILD),
+                counts.get(PassengerCategory.INFANT));
     }
 }

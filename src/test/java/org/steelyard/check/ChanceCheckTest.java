@@ -70,7 +70,8 @@ class ChanceCheckTest {
 
     @Test
     void distanceDecidesWhatIsMarginalUnlessThePolicySaysChance() {
-        Loading near = SampleJet.loaded().takeoffLimit(53_200 + 16 * Math.sqrt(30)).loading();
+        Loading near =
+                SampleJet.loaded().takeoffLimit(53_200 + 16 * Math.sqrt(30)).loading();
         Loading farther = SampleJet.loaded().takeoffLimit(53_450).loading();
 
         assertThat(marginals(check(near, policy(false)))).containsExactly("mass-high");

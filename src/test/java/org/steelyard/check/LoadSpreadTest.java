@@ -412,7 +412,7 @@ class LoadSpreadTest {
     @Tag("validation")
     void aVertexWithinTheSpreadOfMassIsIntegratedOver() {
         StateSpread state =
-                new StateSpread(Phase.TAKEOFF, new MassMoment(50_000, 850_000), 300.0 * 300, 9e6, 300 * 900);
+                new StateSpread(Phase.TAKEOFF, new MassMoment(50_000, 850_000), 300.0 * 300, 9e6, 300.0 * 900);
         LimitLine line = new LimitLine(
                 Side.AFT,
                 Straightness.MOMENT,

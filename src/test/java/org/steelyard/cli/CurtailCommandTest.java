@@ -66,7 +66,8 @@ class CurtailCommandTest {
         assertThat(operational).hasSameSizeAs(certified).hasSize(4);
         for (int i = 0; i < operational.size(); i++) {
             for (LimitPoint point : operational.get(i).forward().points()) {
-                assertThat(point.armM()).isGreaterThan(certified.get(i).forward().armAtM(point.massKg()));
+                assertThat(point.armM())
+                        .isGreaterThan(certified.get(i).forward().armAtM(point.massKg()));
             }
             for (LimitPoint point : operational.get(i).aft().points()) {
                 assertThat(point.armM()).isLessThan(certified.get(i).aft().armAtM(point.massKg()));
@@ -82,7 +83,8 @@ class CurtailCommandTest {
         assertThat(run("curtail", "single4")).isEqualTo(ExitCode.FINISHED);
 
         assertThat(out.toString())
-                .contains("The rows of some zones are not known", "gives no movements", "envelopes:\n", "  take-off:\n");
+                .contains(
+                        "The rows of some zones are not known", "gives no movements", "envelopes:\n", "  take-off:\n");
     }
 
     @Test

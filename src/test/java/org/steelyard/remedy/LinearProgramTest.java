@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -17,13 +18,14 @@ import org.hipparchus.optim.linear.SimplexSolver;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.steelyard.model.Amounts;
 import org.steelyard.samples.Draws;
 
 /** The solver against the simplex solver of Hipparchus, and whole numbers against trying them all. */
 @Tag("validation")
 class LinearProgramTest {
 
-    private record Drawn(LinearProgram program, double[] costs, double[] uppers, double[][] rows, double[] bounds) {}
+    private record Drawn(LinearProgram program, Amounts costs, Amounts uppers, List<Amounts> rows, Amounts bounds) {}
 
     private static Drawn drawn(long seed, int unknowns, boolean whole) {
         SplittableRandom random = new SplittableRandom(seed);
@@ -49,7 +51,12 @@ class LinearProgramTest {
                 program.atMost(rows[i], bounds[i]);
             }
         }
-        return new Drawn(program, costs, uppers, rows, bounds);
+        return new Drawn(
+                program,
+                Amounts.of(costs),
+                Amounts.of(uppers),
+                Arrays.stream(rows).map(Amounts::of).toList(),
+                Amounts.of(bounds));
     }
 
     @Test
@@ -70,19 +77,22 @@ class LinearProgramTest {
 
     private static Optional<Double> other(Drawn drawn) {
         List<LinearConstraint> constraints = new ArrayList<>();
-        for (int i = 0; i < drawn.rows().length; i++) {
+        for (int i = 0; i < drawn.rows().size(); i++) {
             constraints.add(new LinearConstraint(
-                    drawn.rows()[i], i == 0 ? Relationship.EQ : Relationship.LEQ, drawn.bounds()[i]));
+                    drawn.rows().get(i).toArray(),
+                    i == 0 ? Relationship.EQ : Relationship.LEQ,
+                    drawn.bounds().at(i)));
         }
-        for (int j = 0; j < drawn.uppers().length; j++) {
-            double[] one = new double[drawn.uppers().length];
+        for (int j = 0; j < drawn.uppers().size(); j++) {
+            double[] one = new double[drawn.uppers().size()];
             one[j] = 1;
-            constraints.add(new LinearConstraint(one, Relationship.LEQ, drawn.uppers()[j]));
+            constraints.add(
+                    new LinearConstraint(one, Relationship.LEQ, drawn.uppers().at(j)));
         }
         try {
             return Optional.of(new SimplexSolver()
                     .optimize(
-                            new LinearObjectiveFunction(drawn.costs(), 0),
+                            new LinearObjectiveFunction(drawn.costs().toArray(), 0),
                             new LinearConstraintSet(constraints),
                             GoalType.MINIMIZE,
                             new NonNegativeConstraint(true))
@@ -111,15 +121,15 @@ class LinearProgramTest {
 
     private static double tried(Drawn drawn, double[] values, int at) {
         if (at == values.length) {
-            for (int i = 0; i < drawn.rows().length; i++) {
-                if (dot(drawn.rows()[i], values) > drawn.bounds()[i] + 1e-9) {
+            for (int i = 0; i < drawn.rows().size(); i++) {
+                if (dot(drawn.rows().get(i), values) > drawn.bounds().at(i) + 1e-9) {
                     return Double.POSITIVE_INFINITY;
                 }
             }
             return dot(drawn.costs(), values);
         }
         double least = Double.POSITIVE_INFINITY;
-        for (int value = 0; value <= drawn.uppers()[at]; value++) {
+        for (int value = 0; value <= drawn.uppers().at(at); value++) {
             values[at] = value;
             least = Math.min(least, tried(drawn, values, at + 1));
         }
@@ -127,10 +137,10 @@ class LinearProgramTest {
         return least;
     }
 
-    private static double dot(double[] one, double[] other) {
+    private static double dot(Amounts one, double[] other) {
         double sum = 0;
-        for (int j = 0; j < one.length; j++) {
-            sum += one[j] * other[j];
+        for (int j = 0; j < other.length; j++) {
+            sum += one.at(j) * other[j];
         }
         return sum;
     }

@@ -101,7 +101,9 @@ class RemedyOutputsTest {
     void theOverviewSaysHowManyAreInsideOnPaperButLikelyOutside() throws IOException {
         String page = Files.readString(write().resolve("report.html"));
 
-        assertThat(page).contains("Inside on paper, but outside with a chance of more than 5.0 %").contains("1 flight");
+        assertThat(page)
+                .contains("Inside on paper, but outside with a chance of more than 5.0 %")
+                .contains("1 flight");
         assertThat(page).contains("move 200 kg from hold 3 to hold 1");
     }
 
