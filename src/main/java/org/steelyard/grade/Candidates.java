@@ -129,7 +129,7 @@ final class Candidates {
         long filled = exercise.lines().stream()
                 .filter(line -> line.kind() == kind && line.massKg() > 0)
                 .count();
-        if (filled > 1 || filled == 1 && kind == Kind.ZONE) {
+        if (filled > 1 || (filled == 1 && kind == Kind.ZONE)) {
             units(target, -1, what);
         }
     }
@@ -330,8 +330,7 @@ final class Candidates {
         method(SlipKind.ENVELOPE_MISREAD, -1, 0, "");
     }
 
-    @SuppressWarnings("EnumOrdinal")
     private static int index(Exercise.LimitReading reading) {
-        return reading.ordinal();
+        return Exercise.LimitReading.ALL.indexOf(reading);
     }
 }

@@ -79,7 +79,7 @@ final class OwnFigures {
         Optional<MassMoment> right = right(phase);
         Optional<Double> massKg = value(item(phase, SheetItem.Kind.MASS)).filter(kg -> kg > 0);
         Optional<Claim.Figure> cg = agreement.figure(item(phase, SheetItem.Kind.CG));
-        if (right.isEmpty() || massKg.isEmpty() && cg.isEmpty()) {
+        if (right.isEmpty() || (massKg.isEmpty() && cg.isEmpty())) {
             return Optional.empty();
         }
         double kg = massKg.orElse(right.get().massKg());

@@ -80,7 +80,7 @@ final class PairFilter {
 
     boolean mayExplain(int one, int other) {
         boolean touched = (wrong & ~(perhaps[one] | perhaps[other])) == 0;
-        long alone = surely[one] & ~perhaps[other] | surely[other] & ~perhaps[one];
+        long alone = (surely[one] & ~perhaps[other]) | (surely[other] & ~perhaps[one]);
         boolean adds = Double.isNaN(wantedKg) || Math.abs(zeroFuelKg[one] + zeroFuelKg[other] - wantedKg) <= roomKg;
         return touched && (right & alone) == 0 && adds;
     }
