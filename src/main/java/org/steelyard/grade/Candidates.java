@@ -205,7 +205,7 @@ final class Candidates {
 
     /** The result written down with two digits swapped; what comes after goes on from the right one. */
     private void result(SheetItem item, int index) {
-        if (exercise.right(item, CgMeasure.ARM).orElse(new Answer.Verdict(true)) instanceof Answer.Number number) {
+        if (exercise.right(item, CgMeasure.ARM).orElse(new Answer.Verdict(true)) instanceof Answer.Figure number) {
             digits(Target.ITEM, index, number.value(), item.label());
         }
     }

@@ -50,9 +50,9 @@ final class Working {
     /** The answer to an item; empty where the exercise does not give it. */
     Optional<Answer> answer(SheetItem item, CgMeasure measure) {
         return switch (item.kind()) {
-            case MASS -> massKg(item).map(kg -> new Answer.Number(written(item, kg), 0));
+            case MASS -> massKg(item).map(kg -> new Answer.Figure(written(item, kg), 0));
             case CG ->
-                state(item.phase().orElseThrow()).map(state -> new Answer.Number(written(item, cg(state, measure)), 0));
+                state(item.phase().orElseThrow()).map(state -> new Answer.Figure(written(item, cg(state, measure)), 0));
             case LIMIT -> allowed().map(limits -> new Answer.Limit(limits.limitedBy()));
             case TRIM -> trim();
             case VERDICT -> Optional.of(new Answer.Verdict(inLimits()));
@@ -302,7 +302,7 @@ final class Working {
             }
         }
         return TrimReading.read(scale.get(), cg, takeoff.get().massKg(), has(SlipKind.SCALE_WRONG_WAY))
-                .map(units -> new Answer.Number(
+                .map(units -> new Answer.Figure(
                         has(SlipKind.TRIM_SIGN) ? -units : units, scale.get().stepUnits()));
     }
 
