@@ -129,7 +129,7 @@ final class Candidates {
         long filled = exercise.lines().stream()
                 .filter(line -> line.kind() == kind && line.massKg() > 0)
                 .count();
-        if (filled > 1 || filled == 1 && kind == Kind.ZONE) {
+        if (filled > 1 || (filled == 1 && kind == Kind.ZONE)) {
             units(target, -1, what);
         }
     }
@@ -205,7 +205,7 @@ final class Candidates {
 
     /** The result written down with two digits swapped; what comes after goes on from the right one. */
     private void result(SheetItem item, int index) {
-        if (exercise.right(item, CgMeasure.ARM).orElse(new Answer.Verdict(true)) instanceof Answer.Number number) {
+        if (exercise.right(item, CgMeasure.ARM).orElse(new Answer.Verdict(true)) instanceof Answer.Figure number) {
             digits(Target.ITEM, index, number.value(), item.label());
         }
     }
@@ -330,8 +330,7 @@ final class Candidates {
         method(SlipKind.ENVELOPE_MISREAD, -1, 0, "");
     }
 
-    @SuppressWarnings("EnumOrdinal")
     private static int index(Exercise.LimitReading reading) {
-        return reading.ordinal();
+        return Exercise.LimitReading.ALL.indexOf(reading);
     }
 }
