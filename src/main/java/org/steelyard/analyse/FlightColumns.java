@@ -63,8 +63,7 @@ final class FlightColumns {
     private final Map<String, AircraftType> typesById = new LinkedHashMap<>();
     private final Map<Measure, NumberColumn> measures = new LinkedHashMap<>();
     private final Map<Phase, MassColumn> massesKg = new LinkedHashMap<>();
-    private final GroupColumn<Status> statuses =
-            new GroupColumn<>("status", Status::label, Comparator.naturalOrder());
+    private final GroupColumn<Status> statuses = new GroupColumn<>("status", Status::label, Comparator.naturalOrder());
 
     /**
      * Empty columns.

@@ -203,7 +203,8 @@ public final class SeasonChanges {
 
     /** A group is an offender where a greater share of its flights is breached than of its type. */
     private Verdict share(Row row, boolean up) {
-        GroupKey whole = new GroupKey(SeasonSide.TYPE, row.key().typeId(), "", row.key().typeId());
+        GroupKey whole =
+                new GroupKey(SeasonSide.TYPE, row.key().typeId(), "", row.key().typeId());
         boolean ofGroup =
                 row.figure() == Figure.BREACHED && !row.key().grouping().equals(SeasonSide.TYPE);
         boolean offended = row.was().getAsDouble() > percentBreached(before.count(whole));
