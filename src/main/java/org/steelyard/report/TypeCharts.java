@@ -189,7 +189,7 @@ final class TypeCharts {
         for (int i = 0; i < cells.counts().size(); i++) {
             double middle = cells.first() + i * cells.width();
             boolean typical = middle + cells.width() / 2 > spread.p5() && middle - cells.width() / 2 <= spread.p95();
-            OptionalDouble count = OptionalDouble.of(cells.counts().get(i));
+            OptionalDouble count = OptionalDouble.of(cells.counts().get(i).doubleValue());
             lines.add(new Line(
                     decimals(middle, width),
                     typical ? List.of(count, OptionalDouble.empty()) : List.of(OptionalDouble.empty(), count)));
