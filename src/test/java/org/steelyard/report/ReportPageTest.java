@@ -180,7 +180,10 @@ class ReportPageTest {
         });
         assertThat(kept).isEqualTo(breached);
         assertThat(data.get("flights")).hasSize(limits.all());
-        assertThat(data.get("sample").get("kept").get(PageNumbers.of(Status.MARGINAL)).intValue())
+        assertThat(data.get("sample")
+                        .get("kept")
+                        .get(PageNumbers.of(Status.MARGINAL))
+                        .intValue())
                 .isEqualTo(2);
         assertThat(data.get("sample").get("seed").longValue()).isEqualTo(PageSample.SEED);
         assertThat(reports.resolve("thinned.waiting")).doesNotExist();
