@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 
 /** The jar finds its main class and the libraries beside it. */
 class RunnableJarIT {
@@ -24,6 +26,35 @@ class RunnableJarIT {
         assertThat(process.waitFor(1, TimeUnit.MINUTES)).isTrue();
         assertThat(output).isEqualToNormalizingNewlines("Steelyard " + System.getProperty("steelyard.version") + "\n");
         assertThat(process.exitValue()).isZero();
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void launcherAnswersAsTheJarDoes() throws IOException, InterruptedException {
+        String[] flight = {"set", "--type", "jet180", "-f", "5", "-g", "24.5%", "--ascii"};
+        List<String> launched = new ArrayList<>(List.of(flight));
+        launched.add(0, System.getProperty("steelyard.jar").replaceFirst("\\.jar$", ""));
+
+        String answer = output(launched);
+
+        assertThat(answer).contains("Take-off trim to set: 0.8 UP").isEqualTo(output(command(flight)));
+    }
+
+    @Test
+    void classDataArchiveFitsTheJar() throws IOException, InterruptedException {
+        List<String> command = command("--version");
+        command.removeIf(arg -> arg.startsWith("-javaagent:"));
+        String archive = System.getProperty("steelyard.jar").replaceFirst("jar$", "jsa");
+        command.addAll(1, List.of("-Xshare:on", "-XX:SharedArchiveFile=" + archive, "-Xlog:class+load"));
+
+        assertThat(output(command)).contains("org.steelyard.cli.Main source: shared objects file");
+    }
+
+    private static String output(List<String> command) throws IOException, InterruptedException {
+        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+        String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(process.waitFor(1, TimeUnit.MINUTES)).isTrue();
+        return output;
     }
 
     /** In the locale, the zone and under the coverage agent of this process, as the build set them. */

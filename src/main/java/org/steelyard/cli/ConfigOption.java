@@ -3,6 +3,7 @@ package org.steelyard.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.steelyard.config.ConfigFault;
 import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.ConfigResult;
@@ -21,7 +22,15 @@ final class ConfigOption {
 
     /** Loads the folder, or tells all its faults at once. */
     Configuration load() throws CannotException {
-        ConfigResult result = ConfigFolder.load(folder);
+        return loaded(ConfigFolder.load(folder));
+    }
+
+    /** Loads what one flight of a type or a tail needs, or tells all faults at once. */
+    Configuration loadForFlight(Optional<String> type, Optional<String> tail) throws CannotException {
+        return loaded(ConfigFolder.loadForFlight(folder, type, tail));
+    }
+
+    private Configuration loaded(ConfigResult result) throws CannotException {
         if (result instanceof ConfigResult.Loaded loaded) {
             return loaded.configuration();
         }

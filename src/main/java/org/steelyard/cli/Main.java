@@ -4,6 +4,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -16,14 +17,6 @@ import picocli.CommandLine.Spec;
         name = "steelyard",
         versionProvider = Version.class,
         mixinStandardHelpOptions = true,
-        subcommands = {
-            SetCommand.class,
-            CardsCommand.class,
-            AuditCommand.class,
-            FitScaleCommand.class,
-            EstimateScaleCommand.class,
-            DemoCommand.class
-        },
         header = "Mass, CG and stabilizer trim of every flight of a season.",
         description = {
             "",
@@ -42,6 +35,14 @@ import picocli.CommandLine.Spec;
         })
 final class Main implements Callable<Integer> {
 
+    private static final List<Class<?>> COMMANDS = List.of(
+            SetCommand.class,
+            CardsCommand.class,
+            AuditCommand.class,
+            FitScaleCommand.class,
+            EstimateScaleCommand.class,
+            DemoCommand.class);
+
     @Spec
     private CommandSpec spec;
 
@@ -58,13 +59,23 @@ final class Main implements Callable<Integer> {
 
     /** Runs one command line and hands back its exit code. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
-        return new CommandLine(new Main())
-                .setOut(out)
+        CommandLine line = new CommandLine(new Main());
+        commands(args).forEach(line::addSubcommand);
+        return line.setOut(out)
                 .setErr(err)
                 .setUsageHelpWidth(100)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(Main::failed)
                 .execute(args);
+    }
+
+    /** The command that is called, alone, for each costs time at the start; all where help or a hint may name them. */
+    private static List<Class<?>> commands(String... args) {
+        List<Class<?>> called = COMMANDS.stream()
+                .filter(one -> args.length > 0
+                        && one.getAnnotation(Command.class).name().equals(args[0]))
+                .toList();
+        return called.isEmpty() ? COMMANDS : called;
     }
 
     private static int failed(Exception cause, CommandLine command, ParseResult parsed) {

@@ -136,12 +136,21 @@ final class SetCommand implements Callable<Integer> {
         if (given.isEmpty() && !asks) {
             throw new CannotException("Nothing is given. --help shows what to give, --ask asks for it.");
         }
-        Configuration configuration = config.load();
+        Configuration configuration = asks
+                ? config.load()
+                : config.loadForFlight(value(given, OneFlight.TYPE), value(given, Field.TAIL.key()));
         LoadSummary summary = summary(asks ? asked(configuration) : given, configuration);
         PrintWriter out = spec.commandLine().getOut();
         new FlightAnswer(summary, ascii || !isUtf8()).lines().forEach(out::println);
         write(summary, out);
         return ExitCode.FINISHED;
+    }
+
+    private static Optional<String> value(List<Given> given, String name) {
+        return given.stream()
+                .filter(one -> one.name().equals(name))
+                .map(Given::value)
+                .findFirst();
     }
 
     private List<Given> asked(Configuration configuration) throws CannotException {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -33,10 +34,12 @@ public final class ConfigFolder {
 
     private final SourceFiles files;
     private final Faults faults;
+    private final Optional<String> onlyType;
 
-    private ConfigFolder(Path folder, Faults faults) {
+    private ConfigFolder(Path folder, Faults faults, Optional<String> onlyType) {
         this.files = new SourceFiles(folder, faults);
         this.faults = faults;
+        this.onlyType = onlyType;
     }
 
     /**
@@ -54,15 +57,64 @@ public final class ConfigFolder {
             faults.add(folder.toString().replace('\\', '/'), "the folder is missing", "a configuration folder");
             return new ConfigResult.Faulty(faults.sorted());
         }
-        return new ConfigFolder(folder, faults).read();
+        return new ConfigFolder(folder, faults, Optional.empty()).read();
+    }
+
+    /**
+     * Reads no more of a folder than one flight needs: standard masses, policy, fleet and the type; neither the other
+     * types nor heading maps and airframes, whose faults are then not noticed. Where that does not serve – the type or
+     * tail is not found, or something is at fault – it reads the whole folder.
+     *
+     * @param folder the configuration folder
+     * @param type id of the type, in any case of letters; empty where the tail says it
+     * @param tail registration, in any case of letters; empty where the type is given
+     * @return the configuration with that type and its tails, or the whole of it, or all faults
+     */
+    public static ConfigResult loadForFlight(Path folder, Optional<String> type, Optional<String> tail) {
+        Optional<String> only = type.or(() -> tail.flatMap(one -> typeOf(folder, one)));
+        if (only.isPresent()) {
+            Faults faults = new Faults();
+            ConfigResult result = new ConfigFolder(folder, faults, only).readForFlight();
+            if (result instanceof ConfigResult.Loaded loaded && holds(loaded.configuration(), only.get())) {
+                return result;
+            }
+        }
+        return load(folder);
+    }
+
+    private static boolean holds(Configuration configuration, String type) {
+        return configuration.types().keySet().stream().anyMatch(id -> id.equalsIgnoreCase(type.strip()));
+    }
+
+    /** The type that the fleet gives a tail, if it does. */
+    private static Optional<String> typeOf(Path folder, String tail) {
+        Faults unheard = new Faults();
+        return new SourceFiles(folder, unheard)
+                .text(FLEET).stream()
+                        .flatMap(text -> CsvTable.rows(FLEET, text, FleetFile.HEADINGS, unheard).stream())
+                        .filter(row -> name(row, FleetFile.TAIL).equalsIgnoreCase(tail.strip()))
+                        .map(row -> name(row, FleetFile.TYPE))
+                        .findFirst();
+    }
+
+    private ConfigResult readForFlight() {
+        Known<AircraftType> types = types(schemes());
+        return result(types, tails(types), keys(POLICY, "policy").flatMap(PolicyFile::read), Map.of(), List.of());
     }
 
     private ConfigResult read() {
         Known<AircraftType> types = types(schemes());
         Map<String, Tail> tails = tails(types);
         Optional<Policy> policy = keys(POLICY, "policy").flatMap(PolicyFile::read);
-        Map<String, Airframe> airframes = airframes(types);
-        List<ColumnMap> maps = maps(types);
+        return result(types, tails, policy, airframes(types), maps(types));
+    }
+
+    private ConfigResult result(
+            Known<AircraftType> types,
+            Map<String, Tail> tails,
+            Optional<Policy> policy,
+            Map<String, Airframe> airframes,
+            List<ColumnMap> maps) {
         if (!faults.isEmpty()) {
             return new ConfigResult.Faulty(faults.sorted());
         }
@@ -86,13 +138,23 @@ public final class ConfigFolder {
     private Known<AircraftType> types(Known<MassScheme> schemes) {
         Map<String, AircraftType> types = new TreeMap<>();
         Set<String> names = new TreeSet<>();
-        List<String> paths = files.yamlFiles(TYPES);
+        List<String> paths =
+                files.yamlFiles(TYPES).stream().filter(this::isWanted).toList();
         List<Keys> each = named(paths, "type");
         for (Keys keys : each) {
             names.add(name(keys, "type"));
             TypeFile.read(keys, schemes).ifPresent(type -> types.put(type.id(), type));
         }
-        return new Known<>("type", types, names, each.size() == paths.size() && !names.contains(""));
+        boolean complete = onlyType.isEmpty() && each.size() == paths.size() && !names.contains("");
+        return new Known<>("type", types, names, complete);
+    }
+
+    /** Whether a file of a type may be the one that is wanted: it holds the type's id somewhere. */
+    private boolean isWanted(String path) {
+        return onlyType.isEmpty()
+                || files.peek(path)
+                        .toLowerCase(Locale.ROOT)
+                        .contains(onlyType.get().strip().toLowerCase(Locale.ROOT));
     }
 
     private Map<String, Tail> tails(Known<AircraftType> types) {

@@ -17,8 +17,8 @@ import org.steelyard.model.WeighingRecord;
  */
 final class FleetFile {
 
-    private static final String TAIL = "tail";
-    private static final String TYPE = "type";
+    static final String TAIL = "tail";
+    static final String TYPE = "type";
     private static final String MASS = "basic mass";
     private static final String CG = "basic CG";
     private static final String WEIGHING = "weighing";

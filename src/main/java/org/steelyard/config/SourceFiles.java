@@ -66,6 +66,15 @@ final class SourceFiles {
         }
     }
 
+    /** The text of a file for a first look, by which nothing is noted; blank where it cannot be read. */
+    String peek(String path) {
+        try {
+            return Files.readString(folder.resolve(path), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            return "";
+        }
+    }
+
     /** The text of a file; empty, and a fault, where it cannot be read. */
     Optional<String> text(String path) {
         Path file = folder.resolve(path);

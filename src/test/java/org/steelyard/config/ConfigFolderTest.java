@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -209,5 +210,47 @@ class ConfigFolderTest {
 
     private Configuration loaded() {
         return ((ConfigResult.Loaded) ConfigFolder.load(folder)).configuration();
+    }
+
+    private static Configuration ofFlight(Path folder, Optional<String> type, Optional<String> tail) {
+        return ((ConfigResult.Loaded) ConfigFolder.loadForFlight(folder, type, tail)).configuration();
+    }
+
+    @Test
+    void oneFlightNeedsItsTypeAloneAndGetsTheSameOne() {
+        Path shipped = Path.of("config");
+        Configuration whole = ((ConfigResult.Loaded) ConfigFolder.load(shipped)).configuration();
+
+        Configuration byType = ofFlight(shipped, Optional.of("JET180"), Optional.empty());
+        Configuration byTail = ofFlight(shipped, Optional.empty(), Optional.of("qi-jaa"));
+
+        assertThat(byType.types().keySet()).containsExactly("jet180");
+        assertThat(byTail.types()).isEqualTo(byType.types());
+        assertThat(byTail.types().get("jet180")).isEqualTo(whole.types().get("jet180"));
+        assertThat(byTail.tails().get("QI-JAA")).isEqualTo(whole.tails().get("QI-JAA"));
+        assertThat(byTail.policy()).isEqualTo(whole.policy());
+        assertThat(byTail.maps()).isEmpty();
+    }
+
+    @Test
+    void aTypeOrTailThatIsNotThereGetsTheWholeFolder() {
+        Path shipped = Path.of("config");
+
+        assertThat(ofFlight(shipped, Optional.of("jet18"), Optional.empty()).types())
+                .hasSize(3);
+        assertThat(ofFlight(shipped, Optional.empty(), Optional.of("QI-ZZZ")).types())
+                .hasSize(3);
+        assertThat(ofFlight(shipped, Optional.empty(), Optional.empty()).types())
+                .hasSize(3);
+    }
+
+    @Test
+    void aFaultWhereOneFlightLooksIsToldWithAllOthers() {
+        edit(TYPE, text -> text.replace("type: example", "type: example\nwings: 2"));
+        Readme.write(folder, files);
+
+        assertThat(ConfigFolder.loadForFlight(folder, Optional.of("example"), Optional.empty()))
+                .isEqualTo(ConfigFolder.load(folder))
+                .isInstanceOf(ConfigResult.Faulty.class);
     }
 }
