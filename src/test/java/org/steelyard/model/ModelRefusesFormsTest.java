@@ -50,19 +50,16 @@ class ModelRefusesFormsTest {
     private static ColumnMap map(SourceForm form, Field field) {
         ColumnRule rule = new ColumnRule("h", field, "", PassengerCategory.ADULT, ColumnUnit.KG, "", false);
         return new ColumnMap(
-<<<<<<< HEAD
                 "m",
                 List.of(),
                 "",
                 Optional.empty(),
                 false,
-                DigitGrouping.NONE, ColumnMap.UnknownColumns.KEEP,
+                DigitGrouping.NONE,
+                ColumnMap.UnknownColumns.KEEP,
                 List.of(rule),
                 form,
                 "");
-=======
-                "m", List.of(), "", Optional.empty(), false, ColumnMap.UnknownColumns.KEEP, List.of(rule), form, "");
->>>>>>> forms
     }
 
     @ParameterizedTest
