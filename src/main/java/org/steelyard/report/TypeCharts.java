@@ -203,7 +203,7 @@ final class TypeCharts {
         var table = small.write(
                 type.type().id() + ": " + title, List.of("trim, units", "typical (p5 to p95)", "rarer"), lines);
         WorkbookChart chart =
-                new WorkbookChart(sheet, next(), title).bars(TRIM_TITLE, ChartAxis.fromZero("Flights", most), false);
+                new WorkbookChart(sheet, next(), title).bars(TRIM_TITLE, ChartAxis.fromZero("Flights", (double) most), false);
         chart.bar("typical: 5th to 95th percentile", WorkbookPalette.SLATE.rgb(), table.names(), table.figures(0));
         chart.bar("rarer", WorkbookPalette.RULE.rgb(), table.names(), table.figures(1));
         chart.draw(true);
