@@ -192,7 +192,8 @@ final class TypeCharts {
                     decimals(middle, width),
                     typical ? List.of(count, OptionalDouble.empty()) : List.of(OptionalDouble.empty(), count)));
         }
-        long most = cells.counts().stream().mapToLong(Long::longValue).max().orElse(1);
+        double most =
+                cells.counts().stream().mapToDouble(Long::doubleValue).max().orElse(1);
         String title = String.format(
                 Locale.ROOT,
                 "Take-off trim with flaps %s: typical %s to %s, n = %,d",
@@ -203,7 +204,7 @@ final class TypeCharts {
         var table = small.write(
                 type.type().id() + ": " + title, List.of("trim, units", "typical (p5 to p95)", "rarer"), lines);
         WorkbookChart chart =
-                new WorkbookChart(sheet, next(), title).bars(TRIM_TITLE, ChartAxis.fromZero("Flights", (double) most), false);
+                new WorkbookChart(sheet, next(), title).bars(TRIM_TITLE, ChartAxis.fromZero("Flights", most), false);
         chart.bar("typical: 5th to 95th percentile", WorkbookPalette.SLATE.rgb(), table.names(), table.figures(0));
         chart.bar("rarer", WorkbookPalette.RULE.rgb(), table.names(), table.figures(1));
         chart.draw(true);
