@@ -194,7 +194,8 @@ final class TypeCharts {
                     decimals(middle, width),
                     typical ? List.of(count, OptionalDouble.empty()) : List.of(OptionalDouble.empty(), count)));
         }
-        long most = cells.counts().stream().mapToLong(Long::longValue).max().orElse(1);
+        double most =
+                cells.counts().stream().mapToDouble(Long::doubleValue).max().orElse(1);
         String title = String.format(
                 Locale.ROOT,
                 "Take-off trim with flaps %s: typical %s to %s, n = %,d",
