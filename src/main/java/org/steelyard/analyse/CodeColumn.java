@@ -27,7 +27,7 @@ final class CodeColumn {
             while (chunks.size() * CHUNK <= size) {
                 chunks.add(new byte[CHUNK]);
             }
-            chunks.get(size / CHUNK)[size % CHUNK] = (byte) (code >>> 8 * plane);
+            chunks.get(size / CHUNK)[size % CHUNK] = (byte) (code >>> (8 * plane));
         }
         size++;
     }
@@ -35,7 +35,7 @@ final class CodeColumn {
     int get(int index) {
         int code = 0;
         for (int plane = 0; plane < planes.size(); plane++) {
-            code |= (planes.get(plane).get(index / CHUNK)[index % CHUNK] & 0xFF) << 8 * plane;
+            code |= (planes.get(plane).get(index / CHUNK)[index % CHUNK] & 0xFF) << (8 * plane);
         }
         return code;
     }

@@ -63,7 +63,7 @@ final class FlightColumns {
     private final Map<String, AircraftType> typesById = new LinkedHashMap<>();
     private final Map<Measure, NumberColumn> measures = new LinkedHashMap<>();
     private final Map<Phase, MassColumn> massesKg = new LinkedHashMap<>();
-    private final CodeColumn statuses = new CodeColumn();
+    private final GroupColumn<Status> statuses = new GroupColumn<>("status", Status::label, Comparator.naturalOrder());
 
     /**
      * Empty columns.
@@ -98,7 +98,7 @@ final class FlightColumns {
         loadFactors.add(Band.ofLoadFactor(type, flight.balance().distribution()));
         named.forEach((name, column) -> column.add(value(loading, name)));
         addNumbers(flight);
-        statuses.add(status.ordinal());
+        statuses.add(status);
     }
 
     private void addTime(FlightIdent ident) {
@@ -148,7 +148,7 @@ final class FlightColumns {
     }
 
     Status status(int flight) {
-        return Status.values()[statuses.get(flight)];
+        return statuses.key(statuses.of(flight));
     }
 
     /** The columns that the user named. */

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.steelyard.analyse.SeasonChange.Figure;
 import org.steelyard.analyse.SeasonChange.Verdict;
-import org.steelyard.analyse.SeasonSide.Key;
+import org.steelyard.analyse.SeasonSide.GroupKey;
 import org.steelyard.analyse.SeasonSide.Kind;
 import org.steelyard.analyse.SeasonSide.Sums;
 import org.steelyard.check.FindingText;
@@ -35,7 +35,7 @@ public final class SeasonChanges {
 
     private record Row(
             Figure figure,
-            Key key,
+            GroupKey key,
             long before,
             long after,
             OptionalDouble was,
@@ -75,8 +75,8 @@ public final class SeasonChanges {
         return all;
     }
 
-    private void means(Figure figure, Map<Key, Sums> was, Map<Key, Sums> is) {
-        for (Key key : all(was.keySet(), is.keySet())) {
+    private void means(Figure figure, Map<GroupKey, Sums> was, Map<GroupKey, Sums> is) {
+        for (GroupKey key : all(was.keySet(), is.keySet())) {
             MeanDifference.Sample first = was.getOrDefault(key, new Sums()).sample();
             MeanDifference.Sample second = is.getOrDefault(key, new Sums()).sample();
             Optional<Test> test = Optional.empty();
@@ -97,7 +97,7 @@ public final class SeasonChanges {
     }
 
     private void statuses() {
-        for (Key key : all(before.keys(), after.keys())) {
+        for (GroupKey key : all(before.keys(), after.keys())) {
             StatusCount was = before.count(key);
             StatusCount is = after.count(key);
             share(Figure.BREACHED, key, was.breached(), was.flights(), is.breached(), is.flights());
@@ -109,11 +109,11 @@ public final class SeasonChanges {
         for (String type : all(before.kinds().keySet(), after.kinds().keySet())) {
             Map<Kind, Long> was = before.kinds().getOrDefault(type, Map.of());
             Map<Kind, Long> is = after.kinds().getOrDefault(type, Map.of());
-            Key whole = new Key(SeasonSide.TYPE, type, "", type);
+            GroupKey whole = new GroupKey(SeasonSide.TYPE, type, "", type);
             for (Kind kind : all(was.keySet(), is.keySet())) {
                 share(
                         Figure.FINDING,
-                        new Key(KINDS, type, "", FindingText.kind(kind.code(), kind.severity())),
+                        new GroupKey(KINDS, type, "", FindingText.kind(kind.code(), kind.severity())),
                         was.getOrDefault(kind, 0L),
                         before.count(whole).flights(),
                         is.getOrDefault(kind, 0L),
@@ -122,7 +122,7 @@ public final class SeasonChanges {
         }
     }
 
-    private void share(Figure figure, Key key, long someWas, long was, long someIs, long is) {
+    private void share(Figure figure, GroupKey key, long someWas, long was, long someIs, long is) {
         Optional<Test> test = Optional.empty();
         if (enough(was, is)) {
             ShareDifference moved = ShareDifference.of(someIs, is, someWas, was);
@@ -203,7 +203,8 @@ public final class SeasonChanges {
 
     /** A group is an offender where a greater share of its flights is breached than of its type. */
     private Verdict share(Row row, boolean up) {
-        Key whole = new Key(SeasonSide.TYPE, row.key().typeId(), "", row.key().typeId());
+        GroupKey whole =
+                new GroupKey(SeasonSide.TYPE, row.key().typeId(), "", row.key().typeId());
         boolean ofGroup =
                 row.figure() == Figure.BREACHED && !row.key().grouping().equals(SeasonSide.TYPE);
         boolean offended = row.was().getAsDouble() > percentBreached(before.count(whole));

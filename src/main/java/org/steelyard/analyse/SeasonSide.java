@@ -44,7 +44,7 @@ public final class SeasonSide {
         }
     }
 
-    record Key(String grouping, String typeId, String flaps, String group) {}
+    record GroupKey(String grouping, String typeId, String flaps, String group) {}
 
     /** Count, mean and squares of a growing sample (Welford). */
     static final class Sums {
@@ -67,9 +67,9 @@ public final class SeasonSide {
 
     static final String TYPE = "type";
 
-    private final Map<Key, Sums> cg = new HashMap<>();
-    private final Map<Key, Sums> trim = new HashMap<>();
-    private final Map<Key, StatusTally.Counts> counts = new HashMap<>();
+    private final Map<GroupKey, Sums> cg = new HashMap<>();
+    private final Map<GroupKey, Sums> trim = new HashMap<>();
+    private final Map<GroupKey, StatusTally.Counts> counts = new HashMap<>();
     private final Map<String, Map<Kind, Long>> kinds = new TreeMap<>();
     private long flights;
 
@@ -89,11 +89,11 @@ public final class SeasonSide {
     }
 
     private void add(Flight flight, String grouping, String group) {
-        Key key = new Key(grouping, flight.typeId(), "", group);
+        GroupKey key = new GroupKey(grouping, flight.typeId(), "", group);
         cg.computeIfAbsent(key, absent -> new Sums()).add(flight.takeoffCgPercentMac());
         counts.computeIfAbsent(key, absent -> new StatusTally.Counts()).add(flight.status());
         if (flight.trimUnits().isPresent()) {
-            trim.computeIfAbsent(new Key(grouping, flight.typeId(), flight.flaps(), group), absent -> new Sums())
+            trim.computeIfAbsent(new GroupKey(grouping, flight.typeId(), flight.flaps(), group), absent -> new Sums())
                     .add(flight.trimUnits().getAsDouble());
         }
     }
@@ -117,19 +117,19 @@ public final class SeasonSide {
         return flights;
     }
 
-    Map<Key, Sums> cg() {
+    Map<GroupKey, Sums> cg() {
         return Map.copyOf(cg);
     }
 
-    Map<Key, Sums> trim() {
+    Map<GroupKey, Sums> trim() {
         return Map.copyOf(trim);
     }
 
-    StatusCount count(Key key) {
+    StatusCount count(GroupKey key) {
         return counts.getOrDefault(key, new StatusTally.Counts()).named(key.group());
     }
 
-    Set<Key> keys() {
+    Set<GroupKey> keys() {
         return Set.copyOf(counts.keySet());
     }
 

@@ -53,7 +53,6 @@ final class UnusualFlights {
 
     private final FlightColumns columns;
     private final Map<Measure, List<Extremes>> kept = new EnumMap<>(Measure.class);
-    private final Map<Measure, Map<Integer, Long>> counted = new EnumMap<>(Measure.class);
 
     UnusualFlights(FlightColumns columns) {
         this.columns = columns;
@@ -117,7 +116,6 @@ final class UnusualFlights {
         }
         double median = Percentiles.inclusive(sorted, sorted.length, 50);
         double spread = medianDistance(sorted, median);
-        counted.computeIfAbsent(measure, absent -> new HashMap<>()).put(setting, beyond(sorted, median, spread));
         Extremes extremes = kept.get(measure).get(setting);
         Set<Candidate> candidates = new HashSet<>(extremes.low);
         candidates.addAll(extremes.high);
@@ -134,14 +132,6 @@ final class UnusualFlights {
         double[] distances =
                 Arrays.stream(sorted).map(x -> Math.abs(x - median)).sorted().toArray();
         return Percentiles.inclusive(distances, distances.length, 50);
-    }
-
-    private static long beyond(double[] sorted, double median, double spread) {
-        return spread == 0
-                ? 0
-                : Arrays.stream(sorted)
-                        .filter(x -> Math.abs(NORMAL_QUARTILE * (x - median) / spread) > UnusualFlight.SCORE)
-                        .count();
     }
 
     private UnusualFlight unusual(
@@ -170,12 +160,5 @@ final class UnusualFlights {
                 score,
                 reasons,
                 masses);
-    }
-
-    /** How many lie beyond the score by each measure and setting, kept or not; after {@link #found}. */
-    long beyondScore() {
-        return counted.getOrDefault(Measure.TAKEOFF_CG, Map.of()).values().stream()
-                .mapToLong(Long::longValue)
-                .sum();
     }
 }

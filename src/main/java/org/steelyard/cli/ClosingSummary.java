@@ -49,7 +49,8 @@ final class ClosingSummary {
         worst();
         add("");
         add(
-                "Reports are in %s: season.xlsx, report.html, flights.csv, findings.csv, rejected.csv, run.json",
+                "Reports are in %s: season.xlsx, report.html, flights.csv, findings.csv, statistics.csv, rejected.csv,"
+                        + " run.json",
                 outcome.folder());
         add("%s", Caution.TEXT);
         return lines;

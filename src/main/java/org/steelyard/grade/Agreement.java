@@ -92,7 +92,7 @@ final class Agreement {
 
     /** Within the scheme's tolerance. */
     boolean isRight(SheetItem item, Answer answer, ItemRule rule) {
-        if (!(answer instanceof Answer.Number number)) {
+        if (!(answer instanceof Answer.Figure number)) {
             return isSameWord(item, answer);
         }
         Claim.Figure figure = figure(item).orElseThrow();
@@ -106,7 +106,7 @@ final class Agreement {
 
     /** How far beyond its rounding a claim is from an answer, 1 being as far as rounding on the way can bring it. */
     double distance(SheetItem item, Answer answer) {
-        if (!(answer instanceof Answer.Number number)) {
+        if (!(answer instanceof Answer.Figure number)) {
             return isSameWord(item, answer) ? 0 : Double.POSITIVE_INFINITY;
         }
         Claim.Figure figure = figure(item).orElseThrow();

@@ -4,7 +4,7 @@ import java.util.Objects;
 import org.steelyard.check.LimitingMass;
 
 /** The answer to one item of a load sheet. */
-public sealed interface Answer permits Answer.Number, Answer.Limit, Answer.Verdict {
+public sealed interface Answer permits Answer.Figure, Answer.Limit, Answer.Verdict {
 
     /**
      * A figure.
@@ -12,7 +12,7 @@ public sealed interface Answer permits Answer.Number, Answer.Limit, Answer.Verdi
      * @param value kg, % MAC, m, index or trim units (nose-up positive)
      * @param step smallest step in which it can be set: of a trim indicator; 0 for all else
      */
-    record Number(double value, double step) implements Answer {}
+    record Figure(double value, double step) implements Answer {}
 
     /**
      * A limit.

@@ -24,7 +24,7 @@ public final class AnswerText {
         if (answer instanceof Answer.Limit limit) {
             return limit.limit().label();
         }
-        Answer.Number number = (Answer.Number) answer;
+        Answer.Figure number = (Answer.Figure) answer;
         return switch (item.kind()) {
             case CG -> text.cg(number.value(), measure);
             case TRIM -> {

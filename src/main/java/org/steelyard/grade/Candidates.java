@@ -31,7 +31,6 @@ final class Candidates {
     static final int OF_LENGTH = 1;
 
     private static final int ROUND_TO = 100;
-    private static final int MOST_DIGITS = 5;
     private static final double MOST_OF_MASS = 0.25;
     private static final double LEAST_PERCENT_MAC = 0.08;
     private static final double MOST_PERCENT_MAC = 25;
@@ -129,7 +128,7 @@ final class Candidates {
         long filled = exercise.lines().stream()
                 .filter(line -> line.kind() == kind && line.massKg() > 0)
                 .count();
-        if (filled > 1 || filled == 1 && kind == Kind.ZONE) {
+        if (filled > 1 || (filled == 1 && kind == Kind.ZONE)) {
             units(target, -1, what);
         }
     }
@@ -205,7 +204,7 @@ final class Candidates {
 
     /** The result written down with two digits swapped; what comes after goes on from the right one. */
     private void result(SheetItem item, int index) {
-        if (exercise.right(item, CgMeasure.ARM).orElse(new Answer.Verdict(true)) instanceof Answer.Number number) {
+        if (exercise.right(item, CgMeasure.ARM).orElse(new Answer.Verdict(true)) instanceof Answer.Figure number) {
             digits(Target.ITEM, index, number.value(), item.label());
         }
     }
@@ -330,8 +329,7 @@ final class Candidates {
         method(SlipKind.ENVELOPE_MISREAD, -1, 0, "");
     }
 
-    @SuppressWarnings("EnumOrdinal")
     private static int index(Exercise.LimitReading reading) {
-        return reading.ordinal();
+        return Exercise.LimitReading.ALL.indexOf(reading);
     }
 }

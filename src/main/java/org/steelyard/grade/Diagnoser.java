@@ -3,6 +3,7 @@ package org.steelyard.grade;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -154,17 +155,23 @@ final class Diagnoser {
                 .toList();
     }
 
+    /** The best in words; variants of which the student would be told the same are one explanation. */
     private List<Explanation> explanations(List<Ranked> best) {
+        SlipText text = new SlipText(exercise);
         double top = best.get(0).score();
         double sum =
                 best.stream().mapToDouble(one -> Math.exp(one.score() - top)).sum();
-        SlipText text = new SlipText(exercise);
-        return best.stream()
-                .map(one -> new Explanation(
-                        one.slips(),
-                        one.slips().stream().map(text::sentence).toList(),
-                        Math.exp(one.score() - top) / sum))
-                .toList();
+        Map<List<String>, Explanation> told = new LinkedHashMap<>();
+        for (Ranked one : best) {
+            List<String> sentences = one.slips().stream().map(text::sentence).toList();
+            Explanation explanation = new Explanation(one.slips(), sentences, Math.exp(one.score() - top) / sum);
+            told.merge(sentences, explanation, Diagnoser::together);
+        }
+        return List.copyOf(told.values());
+    }
+
+    private static Explanation together(Explanation one, Explanation other) {
+        return new Explanation(one.slips(), one.sentences(), one.share() + other.share());
     }
 
     /** The figures of a sheet that must be explained. */

@@ -9,7 +9,7 @@ final class Digits {
     private Digits() {}
 
     /**
-     * What a figure becomes when two of its digits that stand beside each other are swapped.
+     * What a figure becomes when two of its digits that stand beside each other are swapped; none begins with a zero.
      *
      * @param value the figure
      * @param step value of its last digit
@@ -20,7 +20,8 @@ final class Digits {
         double sign = value < 0 ? -1 : 1;
         List<Double> swapped = new ArrayList<>();
         for (int i = 0; i + 1 < digits.length() && digits.length() < 16; i++) {
-            if (digits.charAt(i) != digits.charAt(i + 1)) {
+            boolean zeroFirst = i == 0 && digits.charAt(1) == '0';
+            if (digits.charAt(i) != digits.charAt(i + 1) && !zeroFirst) {
                 String other =
                         digits.substring(0, i) + digits.charAt(i + 1) + digits.charAt(i) + digits.substring(i + 2);
                 swapped.add(sign * Long.parseLong(other) * step);

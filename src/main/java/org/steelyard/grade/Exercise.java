@@ -28,7 +28,9 @@ public final class Exercise {
         LANDING_ENVELOPE_AT_TAKEOFF,
         ZERO_FUEL_ENVELOPE_AT_TAKEOFF,
         TAKEOFF_ENVELOPE_AT_LANDING,
-        TAKEOFF_MASS_AT_LANDING
+        TAKEOFF_MASS_AT_LANDING;
+
+        static final List<LimitReading> ALL = List.of(values());
     }
 
     private final Loading loading;

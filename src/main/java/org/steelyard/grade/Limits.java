@@ -1,5 +1,6 @@
 package org.steelyard.grade;
 
+import java.util.List;
 import org.steelyard.check.LimitingMass;
 import org.steelyard.check.LimitingMasses;
 import org.steelyard.model.MassLimits;
@@ -18,7 +19,14 @@ final class Limits {
     /** From here on the limits of the verdict are misread. */
     static final int VERDICTS = 10;
 
+    private static final List<LimitingMass> ALL = List.of(LimitingMass.values());
+
     private Limits() {}
+
+    /** The limit at a place of {@link #takeoffKg}. */
+    static LimitingMass limit(int index) {
+        return ALL.get(index);
+    }
 
     /** One mass for each limit, in the order of {@link LimitingMass}; the zero-fuel limit first. */
     static double[] takeoffKg(Exercise exercise, Working working) {
@@ -60,8 +68,7 @@ final class Limits {
         }
     }
 
-    @SuppressWarnings("EnumOrdinal")
     static int at(LimitingMass limit) {
-        return limit.ordinal();
+        return ALL.indexOf(limit);
     }
 }

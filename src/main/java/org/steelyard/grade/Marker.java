@@ -193,7 +193,7 @@ public final class Marker {
             if (right.isEmpty() || slipped.isEmpty()) {
                 return right.isPresent() != slipped.isPresent();
             }
-            if (right.get() instanceof Answer.Number one && slipped.get() instanceof Answer.Number other) {
+            if (right.get() instanceof Answer.Figure one && slipped.get() instanceof Answer.Figure other) {
                 return Math.abs(one.value() - other.value())
                         > agreement.allowance(item, one.step()) / 2 + 1e-9 * Math.abs(one.value());
             }

@@ -79,7 +79,7 @@ final class OwnFigures {
         Optional<MassMoment> right = right(phase);
         Optional<Double> massKg = value(item(phase, SheetItem.Kind.MASS)).filter(kg -> kg > 0);
         Optional<Claim.Figure> cg = agreement.figure(item(phase, SheetItem.Kind.CG));
-        if (right.isEmpty() || massKg.isEmpty() && cg.isEmpty()) {
+        if (right.isEmpty() || (massKg.isEmpty() && cg.isEmpty())) {
             return Optional.empty();
         }
         double kg = massKg.orElse(right.get().massKg());
@@ -138,11 +138,11 @@ final class OwnFigures {
 
     private Answer number(SheetItem item, MassMoment state) {
         if (item.kind() == SheetItem.Kind.MASS) {
-            return new Answer.Number(state.massKg(), 0);
+            return new Answer.Figure(state.massKg(), 0);
         }
         CgMeasure measure = agreement.measure(item);
         double armM = state.massKg() == 0 ? 0 : state.armM();
-        return new Answer.Number(
+        return new Answer.Figure(
                 switch (measure) {
                     case PERCENT_MAC -> exercise.type().geometry().chord().percentAt(armM);
                     case ARM -> armM;
@@ -172,14 +172,14 @@ final class OwnFigures {
             double rightKg = exercise.trafficLoad().get().allowedKg();
             double rightLimitKg = limitKg();
             routes.add(new Route(
-                    new Answer.Number(rightKg + own.get() - rightLimitKg, 0), List.of(SheetItem.LIMITING_MASS)));
+                    new Answer.Figure(rightKg + own.get() - rightLimitKg, 0), List.of(SheetItem.LIMITING_MASS)));
         }
         return routes;
     }
 
     private double limitKg() {
         return exercise.right().answer(SheetItem.LIMITING_MASS, CgMeasure.ARM).orElseThrow()
-                        instanceof Answer.Number number
+                        instanceof Answer.Figure number
                 ? number.value()
                 : 0;
     }
@@ -214,7 +214,7 @@ final class OwnFigures {
     }
 
     private static Route route(double kg, SheetItem... from) {
-        return new Route(new Answer.Number(kg, 0), List.of(from));
+        return new Route(new Answer.Figure(kg, 0), List.of(from));
     }
 
     private List<Route> trim() {
@@ -231,7 +231,7 @@ final class OwnFigures {
         double cg = exercise.type().geometry().chord().percentAt(own.get().armM());
         return TrimReading.read(scale.get(), cg, own.get().massKg(), false)
                 .map(units ->
-                        List.of(new Route(new Answer.Number(units, scale.get().stepUnits()), from)))
+                        List.of(new Route(new Answer.Figure(units, scale.get().stepUnits()), from)))
                 .orElse(List.of());
     }
 

@@ -34,7 +34,7 @@ final class PairFilter {
         zeroFuelKg = new double[workings.size()];
         for (SheetItem item : SheetItem.ALL) {
             Optional<Answer> answer = exercise.right(item, agreement.measure(item));
-            if (answer.isPresent() && answer.get() instanceof Answer.Number number && agreement.isReadable(item)) {
+            if (answer.isPresent() && answer.get() instanceof Answer.Figure number && agreement.isReadable(item)) {
                 for (int i = 0; i < workings.size(); i++) {
                     touch(i, item, number, workings.get(i));
                 }
@@ -43,9 +43,9 @@ final class PairFilter {
         }
     }
 
-    private void touch(int index, SheetItem item, Answer.Number right, Working working) {
+    private void touch(int index, SheetItem item, Answer.Figure right, Working working) {
         double off = working.answer(item, agreement.measure(item))
-                .map(answer -> ((Answer.Number) answer).value() - right.value())
+                .map(answer -> ((Answer.Figure) answer).value() - right.value())
                 .orElse(Double.POSITIVE_INFINITY);
         double half = agreement.figure(item).map(Claim.Figure::halfStep).orElse(0.0);
         double allowance = agreement.allowance(item, right.step());
@@ -56,7 +56,7 @@ final class PairFilter {
         }
     }
 
-    private void aim(SheetItem item, Answer.Number right) {
+    private void aim(SheetItem item, Answer.Figure right) {
         if (item == SheetItem.ZERO_FUEL_MASS) {
             Claim.Figure figure = agreement.figure(item).orElseThrow();
             wantedKg = figure.value() - right.value();
@@ -80,7 +80,7 @@ final class PairFilter {
 
     boolean mayExplain(int one, int other) {
         boolean touched = (wrong & ~(perhaps[one] | perhaps[other])) == 0;
-        long alone = surely[one] & ~perhaps[other] | surely[other] & ~perhaps[one];
+        long alone = (surely[one] & ~perhaps[other]) | (surely[other] & ~perhaps[one]);
         boolean adds = Double.isNaN(wantedKg) || Math.abs(zeroFuelKg[one] + zeroFuelKg[other] - wantedKg) <= roomKg;
         return touched && (right & alone) == 0 && adds;
     }

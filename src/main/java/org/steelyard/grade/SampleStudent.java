@@ -98,7 +98,7 @@ public final class SampleStudent {
             if (habits.left().contains(item) || here.isEmpty() || there.isEmpty()) {
                 continue;
             }
-            if (here.get() instanceof Answer.Number number && there.get() instanceof Answer.Number without) {
+            if (here.get() instanceof Answer.Figure number && there.get() instanceof Answer.Figure without) {
                 double halfStep = Math.max(
                         number.step(),
                         agreement.figure(item).map(Claim.Figure::halfStep).orElse(0.0));
@@ -115,7 +115,7 @@ public final class SampleStudent {
 
     private Claim claim(SheetItem item, Answer answer, Habits habits) {
         FigureText text = new FigureText(exercise.type());
-        if (!(answer instanceof Answer.Number number)) {
+        if (!(answer instanceof Answer.Figure number)) {
             return new Claim.Words(AnswerText.of(text, item, answer, habits.measure()));
         }
         return switch (item.kind()) {
@@ -165,7 +165,7 @@ public final class SampleStudent {
         };
     }
 
-    private Claim trim(FigureText text, Answer.Number number) {
+    private Claim trim(FigureText text, Answer.Figure number) {
         double step = number.step() == 0 ? 0.1 : number.step();
         double units = Math.floor((number.value() + noise(TRIM_NOISE_UNITS)) / step + 0.5) * step;
         return new Claim.Figure(units, step / 2, CgMeasure.PERCENT_MAC, text.trim(units, step));

@@ -85,7 +85,7 @@ final class SlipText {
                         + "mass, and the least of them counts, here " + right(SheetItem.LIMITING_MASS) + ", set by the "
                         + right(SheetItem.LIMITED_BY) + ".";
             case ENVELOPE_MISREAD ->
-                "The figures are right, but the verdict is not: this loading is "
+                "The verdict does not follow from the figures: rightly worked, this loading is "
                         + right(SheetItem.VERDICT)
                         + ". Enter each mass with its CG in the envelope of its own phase, and "
                         + "look at every limit of mass.";

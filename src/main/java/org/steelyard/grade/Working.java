@@ -50,9 +50,9 @@ final class Working {
     /** The answer to an item; empty where the exercise does not give it. */
     Optional<Answer> answer(SheetItem item, CgMeasure measure) {
         return switch (item.kind()) {
-            case MASS -> massKg(item).map(kg -> new Answer.Number(written(item, kg), 0));
+            case MASS -> massKg(item).map(kg -> new Answer.Figure(written(item, kg), 0));
             case CG ->
-                state(item.phase().orElseThrow()).map(state -> new Answer.Number(written(item, cg(state, measure)), 0));
+                state(item.phase().orElseThrow()).map(state -> new Answer.Figure(written(item, cg(state, measure)), 0));
             case LIMIT -> allowed().map(limits -> new Answer.Limit(limits.limitedBy()));
             case TRIM -> trim();
             case VERDICT -> Optional.of(new Answer.Verdict(inLimits()));
@@ -124,9 +124,9 @@ final class Working {
         double massKg = line.massKg();
         double armM = line.armM();
         for (Slip slip : slips) {
-            boolean here = slip.target() == Target.LINE && slip.index() == index
-                    || slip.target() == Target.ZONES && line.kind() == Line.Kind.ZONE
-                    || slip.target() == Target.HOLDS && line.kind() == Line.Kind.HOLD;
+            boolean here = (slip.target() == Target.LINE && slip.index() == index)
+                    || (slip.target() == Target.ZONES && line.kind() == Line.Kind.ZONE)
+                    || (slip.target() == Target.HOLDS && line.kind() == Line.Kind.HOLD);
             if (here) {
                 massKg = slip.kind() == SlipKind.CHILD_AS_ADULT ? massKg + line.childrenKg() : figure(slip, massKg);
                 armM = slip.kind() == SlipKind.NEIGHBOURS_ARM ? slip.amount() : armM;
@@ -302,7 +302,7 @@ final class Working {
             }
         }
         return TrimReading.read(scale.get(), cg, takeoff.get().massKg(), has(SlipKind.SCALE_WRONG_WAY))
-                .map(units -> new Answer.Number(
+                .map(units -> new Answer.Figure(
                         has(SlipKind.TRIM_SIGN) ? -units : units, scale.get().stepUnits()));
     }
 
@@ -343,7 +343,7 @@ final class Working {
         double allowedKg = takeoffKg[least] + delta(SheetItem.LIMITING_MASS);
         double trafficKg = allowedKg - fuelKg - dryKg + delta(SheetItem.TRAFFIC_LOAD);
         double underloadKg = trafficKg - (zeroFuelKg - dryKg) + delta(SheetItem.UNDERLOAD);
-        return new Allowed(allowedKg, LimitingMass.values()[least], trafficKg, underloadKg);
+        return new Allowed(allowedKg, Limits.limit(least), trafficKg, underloadKg);
     }
 
     private boolean statesOnly() {
@@ -368,7 +368,7 @@ final class Working {
         boolean flipped = false;
         for (Slip slip : slips) {
             if (slip.kind() == SlipKind.WRONG_PHASE && slip.index() >= Limits.VERDICTS) {
-                reading = LimitReading.values()[slip.index() - Limits.VERDICTS];
+                reading = LimitReading.ALL.get(slip.index() - Limits.VERDICTS);
             }
             flipped |= slip.kind() == SlipKind.ENVELOPE_MISREAD;
         }

@@ -42,8 +42,8 @@ public record ColumnMap(
     /**
      * Checks the rules.
      *
-     * @throws IllegalArgumentException if the name is blank, there is no rule, one is for a field that the form does not
-     *     have, or one sign would both group digits and part decimals
+     * @throws IllegalArgumentException if the name is blank, there is no rule, one is for a field that the form does
+     *     not have, or one sign would both group digits and part decimals
      */
     public ColumnMap {
         Require.text("map name", name);

@@ -161,11 +161,20 @@ final class ExerciseText {
             case CG ->
                 switch (measure) {
                     case PERCENT_MAC -> "% MAC";
-                    case ARM -> text.armUnitName();
+                    case ARM -> armUnit();
                     case INDEX -> "index";
                 };
             case TRIM -> "units, UP or DN";
             case LIMIT, VERDICT -> "words";
+        };
+    }
+
+    /** A unit of arms that sheets are read back in. */
+    private String armUnit() {
+        return switch (type.geometry().units().length()) {
+            case M -> "m";
+            case CM, MM -> "mm";
+            case IN, FT -> "in";
         };
     }
 

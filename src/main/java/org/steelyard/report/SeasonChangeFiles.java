@@ -5,12 +5,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import org.apache.poi.ss.usermodel.CellStyle;
 import org.steelyard.analyse.SeasonChange;
 import org.steelyard.analyse.SeasonChange.Figure;
 import org.steelyard.analyse.SeasonChange.Verdict;
+import org.steelyard.model.Severity;
 
 /** Writes a comparison of two seasons as a workbook to read and a table to compute with. */
 public final class SeasonChangeFiles {
@@ -22,6 +25,7 @@ public final class SeasonChangeFiles {
     public static final String TABLE = "change.csv";
 
     private static final int COLUMNS = 13;
+    private static final int LINES = 12;
 
     private static final List<String> HEADINGS = List.of(
             "figure",
@@ -212,9 +216,9 @@ public final class SeasonChangeFiles {
                 .label(change.verdict().label(), mark(styles, change.verdict()));
     }
 
-    private static org.apache.poi.ss.usermodel.CellStyle mark(WorkbookStyles styles, Verdict verdict) {
+    private static CellStyle mark(WorkbookStyles styles, Verdict verdict) {
         return verdict == Verdict.NEW_OFFENDER || verdict == Verdict.WORSE
-                ? styles.severity(org.steelyard.model.Severity.MARGINAL)
+                ? styles.severity(Severity.MARGINAL)
                 : styles.text.plain();
     }
 
@@ -242,7 +246,7 @@ public final class SeasonChangeFiles {
         lines.add(after + " against " + before);
         changes.stream()
                 .filter(change -> change.grouping().equals("type") && change.figure() == Figure.TAKEOFF_CG)
-                .sorted(java.util.Comparator.comparing(SeasonChange::typeId))
+                .sorted(Comparator.comparing(SeasonChange::typeId))
                 .forEach(change -> lines.add(String.format(
                         Locale.ROOT,
                         "  %-12s %,d flights before, %,d after",
@@ -261,8 +265,6 @@ public final class SeasonChangeFiles {
                 + " with too few flights; chances adjusted by Holm.");
         return lines;
     }
-
-    private static final int LINES = 12;
 
     private static void section(List<String> lines, String title, List<SeasonChange> changes, Verdict... verdicts) {
         List<SeasonChange> some = SeasonChange.having(changes, verdicts);

@@ -189,12 +189,13 @@ final class TypeCharts {
         for (int i = 0; i < cells.counts().size(); i++) {
             double middle = cells.first() + i * cells.width();
             boolean typical = middle + cells.width() / 2 > spread.p5() && middle - cells.width() / 2 <= spread.p95();
-            OptionalDouble count = OptionalDouble.of(cells.counts().get(i));
+            OptionalDouble count = OptionalDouble.of(cells.counts().get(i).doubleValue());
             lines.add(new Line(
                     decimals(middle, width),
                     typical ? List.of(count, OptionalDouble.empty()) : List.of(OptionalDouble.empty(), count)));
         }
-        long most = cells.counts().stream().mapToLong(Long::longValue).max().orElse(1);
+        double most =
+                cells.counts().stream().mapToDouble(Long::doubleValue).max().orElse(1);
         String title = String.format(
                 Locale.ROOT,
                 "Take-off trim with flaps %s: typical %s to %s, n = %,d",

@@ -1,5 +1,6 @@
 package org.steelyard.report;
 
+import java.util.List;
 import javax.xml.namespace.QName;
 import org.apache.poi.xddf.usermodel.PresetLineDash;
 import org.apache.poi.xddf.usermodel.XDDFColor;
@@ -58,6 +59,8 @@ final class WorkbookChart {
         FIFTH(MarkerStyle.PLUS, 5, 0x55636E),
         SIXTH(MarkerStyle.STAR, 5, 0x8A5FB0);
 
+        private static final List<Look> SETTINGS = List.of(FIRST, SECOND, THIRD, FOURTH, FIFTH, SIXTH);
+
         private final MarkerStyle marker;
         private final int size;
         private final int rgb;
@@ -78,7 +81,7 @@ final class WorkbookChart {
 
         /** The look of a setting, by its place among those of its type. */
         static Look ofSetting(int place) {
-            return values()[FIRST.ordinal() + place % 6];
+            return SETTINGS.get(place % SETTINGS.size());
         }
     }
 

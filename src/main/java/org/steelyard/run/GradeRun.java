@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.steelyard.config.Configuration;
 import org.steelyard.grade.Exercise;
 import org.steelyard.grade.MarkedSheet;
@@ -16,6 +17,7 @@ import org.steelyard.grade.Marker;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Loading;
 import org.steelyard.model.MarkingScheme;
+import org.steelyard.model.Origin;
 import org.steelyard.model.ProblemCode;
 import org.steelyard.model.StudentSheet;
 import org.steelyard.read.GradeInput;
@@ -120,8 +122,23 @@ public final class GradeRun {
             return;
         }
         Marker marker = markers.computeIfAbsent(
-                loading.get(), given -> new Marker(Exercise.of(given, configuration.policy()), scheme));
+                alone(loading.get()), given -> new Marker(Exercise.of(given, configuration.policy()), scheme));
         marked.add(marker.mark(one.sheet()));
+    }
+
+    /** A loading without where it was read and what is carried along: rows with the same one share their answers. */
+    private static Loading alone(Loading loading) {
+        return new Loading(
+                new Origin(EXERCISES, "", 0),
+                loading.flight(),
+                loading.tail(),
+                loading.setting(),
+                loading.crew(),
+                loading.load(),
+                loading.fuel(),
+                loading.performance(),
+                OptionalDouble.empty(),
+                List.of());
     }
 
     private List<String> names() {

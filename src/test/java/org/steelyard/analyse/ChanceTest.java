@@ -83,11 +83,12 @@ class ChanceTest {
         double seen = distance(all, group);
         long draws = 0;
         long asFar = 0;
-        for (int mask = 0; mask < 1 << all.length; mask++) {
+        int masks = 1 << all.length;
+        for (int mask = 0; mask < masks; mask++) {
             if (Integer.bitCount(mask) == group.length) {
                 int drawn = mask;
                 double[] other = IntStream.range(0, all.length)
-                        .filter(i -> (drawn >> i & 1) == 1)
+                        .filter(i -> ((drawn >> i) & 1) == 1)
                         .mapToDouble(i -> all[i])
                         .toArray();
                 draws++;

@@ -69,8 +69,8 @@ class CheckConfigCommandTest {
         assertThat(run("check-config", "-c", "config")).isZero();
         assertThat(err.toString()).isEmpty();
         assertThat(out.toString())
-                .startsWith("10 files read from config:\n  airframes/single4.yaml, columns/club.yaml,")
-                .contains("No faults: 3 types, 24 tails, 3 heading maps.")
+                .startsWith("12 files read from config:\n  airframes/single4.yaml, columns/club.yaml,")
+                .contains("No faults: 3 types, 24 tails, 4 heading maps.")
                 .contains("━━ jet180: Twin-jet of 180 seats ━━━")
                 .contains("  maximum take-off   74,500\n")
                 .contains("  index                    mass × (arm − 18.600 m) / 1000 kg m + 50\n")
@@ -105,7 +105,7 @@ class CheckConfigCommandTest {
         Files.writeString(config.resolve("policy.yaml"), "sharing: by mood\n");
         assertThat(run("check-config", "-c", config.toString())).isEqualTo(2);
         assertThat(out.toString())
-                .startsWith("10 files read from " + config + ":\n")
+                .startsWith("12 files read from " + config + ":\n")
                 .contains("  policy.yaml\n    policy.yaml:1:sharing: unknown word")
                 .contains(
                         "  types/prop70.yaml\n    types/prop70.yaml:10:masses.max-ramp: the unit is missing (value '23150';"

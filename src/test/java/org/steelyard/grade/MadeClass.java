@@ -31,6 +31,8 @@ final class MadeClass {
     private static final Configuration SHIPPED = shipped();
     private static final int SHEETS_OF_AN_EXERCISE = 12;
     private static final int TRIES = 400;
+    private static final List<Difficulty> DIFFICULTIES = List.of(Difficulty.values());
+    private static final List<CgMeasure> MEASURES = List.of(CgMeasure.values());
 
     private final SplittableRandom random;
     private final List<Marker> markers = new ArrayList<>();
@@ -125,7 +127,7 @@ final class MadeClass {
                     .collect(Collectors.toList());
             ExerciseMaker maker =
                     makers.computeIfAbsent(type, id -> new ExerciseMaker(tails, SHIPPED.policy(), random::nextInt));
-            Difficulty difficulty = Difficulty.values()[(i / types.size()) % Difficulty.values().length];
+            Difficulty difficulty = DIFFICULTIES.get((i / types.size()) % DIFFICULTIES.size());
             maker.make("E" + i, difficulty).ifPresent(made -> {
                 Exercise exercise = Exercise.of(made.asked(), SHIPPED.policy());
                 exercises.add(exercise);
@@ -140,7 +142,7 @@ final class MadeClass {
                 ? CgMeasure.INDEX
                 : kinds.contains(SlipKind.LEMAC_OR_MAC) || kinds.contains(SlipKind.DATUM_FOR_LEMAC)
                         ? CgMeasure.PERCENT_MAC
-                        : CgMeasure.values()[Math.max(0, random.nextInt(6) - 3)];
+                        : MEASURES.get(Math.max(0, random.nextInt(6) - 3));
         int decimals = measure == CgMeasure.INDEX || random.nextInt(3) == 0 ? 1 : 2;
         Set<SheetItem> left = EnumSet.noneOf(SheetItem.class);
         if (random.nextInt(4) == 0) {

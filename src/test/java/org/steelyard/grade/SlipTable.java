@@ -45,9 +45,12 @@ final class SlipTable {
         return named(sheet).stream().anyMatch(one -> is(sheet, one));
     }
 
+    /** The planted slips, or a variant of them of which the student is told the same. */
     private static boolean is(Sheet sheet, Explanation explanation) {
-        return explanation.slips().size() == sheet.planted().size()
-                && explanation.slips().containsAll(sheet.planted());
+        SlipText text = new SlipText(sheet.exercise());
+        List<String> planted = sheet.planted().stream().map(text::sentence).toList();
+        return explanation.slips().size() == planted.size()
+                && explanation.sentences().containsAll(planted);
     }
 
     /** Share named first, or in a set of several that the sheet does not tell apart. */

@@ -25,7 +25,7 @@ class WorkingTest {
     }
 
     private static double number(Working working, SheetItem item, CgMeasure measure) {
-        return ((Answer.Number) working.answer(item, measure).orElseThrow()).value();
+        return ((Answer.Figure) working.answer(item, measure).orElseThrow()).value();
     }
 
     /**
@@ -139,6 +139,7 @@ class WorkingTest {
     void digitsThatStandBesideEachOtherAreSwappedEachOnce() {
         assertThat(Digits.swaps(1223, 1)).containsExactly(2123.0, 1232.0);
         assertThat(Digits.swaps(-17.6, 0.1)).hasSize(2).allMatch(value -> value < 0);
+        assertThat(Digits.swaps(508, 1)).containsExactly(580.0);
         assertThat(Digits.swaps(7, 1)).isEmpty();
     }
 }

@@ -175,7 +175,8 @@ class ChangesAndSchemesTest {
                 "",
                 Optional.empty(),
                 false,
-                DigitGrouping.NONE, ColumnMap.UnknownColumns.KEEP,
+                DigitGrouping.NONE,
+                ColumnMap.UnknownColumns.KEEP,
                 MAP.columns(),
                 SourceForm.FLIGHTS,
                 "winter");

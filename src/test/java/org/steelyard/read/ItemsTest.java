@@ -107,7 +107,8 @@ class ItemsTest {
                 "",
                 Optional.empty(),
                 false,
-                DigitGrouping.NONE, ColumnMap.UnknownColumns.LEAVE_OUT,
+                DigitGrouping.NONE,
+                ColumnMap.UnknownColumns.LEAVE_OUT,
                 List.of(rules),
                 SourceForm.ITEMS,
                 "");
@@ -303,9 +304,11 @@ class ItemsTest {
         String both = "Flight;Tank;Hold;kg;L\nT1;left;;;1000\nT1;right;;700;\nT1;;1;300;\n";
         Loading flight = read("flights.csv", flights, "items.csv", both).flight();
         assertThat(flight.fuel()).isEqualTo(new Fuel.ByTank(Amounts.of(800, 700), 100, 1500));
-        assertThat(read("flights.csv", flights, "items.csv", both + "T1;left;;8;10\n").reasons())
-                .contains("items.csv:5:kg: the mass of the item is given twice (value '8'; expected one cell with its mass"
-                        + " or volume)");
+        assertThat(read("flights.csv", flights, "items.csv", both + "T1;left;;8;10\n")
+                        .reasons())
+                .contains(
+                        "items.csv:5:kg: the mass of the item is given twice (value '8'; expected one cell with its mass"
+                                + " or volume)");
     }
 
     @Test
@@ -378,7 +381,7 @@ class ItemsTest {
                 "flights.csv",
                 FLIGHTS + flight("7;;;;;3000;100;1500;"),
                 "items.csv",
-                ITEMS + "T2;2024-05-01;SX-BAA;;;1;;;;bags;3;\n" + "T1;2024-05-02;SX-BAA;;;1;;;;bags;3;\n\n"
+                ITEMS + "T2;2024-05-01;SX-BAA;;;1;;;;bags;3;\nT1;2024-05-02;SX-BAA;;;1;;;;bags;3;\n\n"
                         + item(";;1;;;;bags;3;"));
         assertThat(season.flights()).hasSize(1);
         assertThat(season.items()).isEqualTo(1);

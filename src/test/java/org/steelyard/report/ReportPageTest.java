@@ -162,6 +162,34 @@ class ReportPageTest {
         assertThat(data.get("rejected").get(0).get(1).textValue()).contains(EVIL);
     }
 
+    @Test
+    void aThinnedPageKeepsTheBreachesInOrderAndIsTheSameEachTime() throws Exception {
+        List<AuditedFlight> flights = Flights.season(9, 400);
+        List<String> breached = flights.stream()
+                .filter(flight -> flight.assessment().status() == Status.BREACHED)
+                .map(flight -> flight.loading().flight().flight())
+                .toList();
+        PageLimits limits = new PageLimits(breached.size(), breached.size() + 2, breached.size() + 20);
+        String text = Runs.text(Runs.thinned(reports, flights, limits));
+        JsonNode data = data(text);
+        List<String> kept = new ArrayList<>();
+        data.get("flights").forEach(flight -> {
+            if (flight.get(7).intValue() == PageNumbers.of(Status.BREACHED)) {
+                kept.add(flight.get(0).textValue());
+            }
+        });
+        assertThat(kept).isEqualTo(breached);
+        assertThat(data.get("flights")).hasSize(limits.all());
+        assertThat(data.get("sample")
+                        .get("kept")
+                        .get(PageNumbers.of(Status.MARGINAL))
+                        .intValue())
+                .isEqualTo(2);
+        assertThat(data.get("sample").get("seed").longValue()).isEqualTo(PageSample.SEED);
+        assertThat(reports.resolve("thinned.waiting")).doesNotExist();
+        assertThat(Runs.text(Runs.thinned(reports, flights, limits))).isEqualTo(text);
+    }
+
     private static JsonNode data(String page) throws Exception {
         Element script = elements(xml(page), "script")
                 .filter(element -> element.getAttribute("id").equals("season-data"))

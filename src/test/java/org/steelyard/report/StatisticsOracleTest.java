@@ -47,7 +47,8 @@ class StatisticsOracleTest {
 
     /** The sample jet's bands are of 60,000 / 12 = 5,000 kg. */
     private static String band(double massKg) {
-        int low = (int) (massKg / 5_000) * 5_000;
+        int below = (int) (massKg / 5_000);
+        int low = below * 5_000;
         return String.format(java.util.Locale.ROOT, "%,d to %,d kg", low, low + 5_000);
     }
 

@@ -84,7 +84,8 @@ enum FormStyle {
                 "",
                 Optional.of(delimiter),
                 decimalComma,
-                DigitGrouping.NONE, ColumnMap.UnknownColumns.LEAVE_OUT,
+                DigitGrouping.NONE,
+                ColumnMap.UnknownColumns.LEAVE_OUT,
                 rules,
                 form,
                 "");
