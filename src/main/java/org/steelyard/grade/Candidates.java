@@ -31,7 +31,6 @@ final class Candidates {
     static final int OF_LENGTH = 1;
 
     private static final int ROUND_TO = 100;
-    private static final int MOST_DIGITS = 5;
     private static final double MOST_OF_MASS = 0.25;
     private static final double LEAST_PERCENT_MAC = 0.08;
     private static final double MOST_PERCENT_MAC = 25;

@@ -159,9 +159,8 @@ final class Diagnoser {
     private List<Explanation> explanations(List<Ranked> best) {
         SlipText text = new SlipText(exercise);
         double top = best.get(0).score();
-        double sum = best.stream()
-                .mapToDouble(one -> Math.exp(one.score() - top))
-                .sum();
+        double sum =
+                best.stream().mapToDouble(one -> Math.exp(one.score() - top)).sum();
         Map<List<String>, Explanation> told = new LinkedHashMap<>();
         for (Ranked one : best) {
             List<String> sentences = one.slips().stream().map(text::sentence).toList();
