@@ -33,15 +33,21 @@ class GradeCommandsTest {
     }
 
     @Test
-    void theClassIsMarkedAndTheSameInputsGiveTheSameBytes() throws IOException {
+    void aPartOfTheClassIsMarkedAndTheSameInputsGiveTheSameBytes() throws IOException {
+        Path given = Path.of("data-in/class");
+        Path part = Files.createDirectories(folder.resolve("part"));
+        Files.copy(given.resolve("given.csv"), part.resolve("given.csv"));
+        Files.copy(given.resolve("sheet-siskin.xlsx"), part.resolve("sheet-siskin.xlsx"));
+        List<String> rows = Files.readAllLines(given.resolve("sheets.csv"));
+        Files.write(part.resolve("sheets.csv"), rows.subList(0, 6));
         Path one = folder.resolve("one");
         Path two = folder.resolve("two");
-        assertThat(run("grade", "data-in/class", "-o", one.toString())).isZero();
-        assertThat(run("grade", "data-in/class", "-o", two.toString())).isZero();
+        assertThat(run("grade", part.toString(), "-o", one.toString())).isZero();
+        assertThat(run("grade", part.toString(), "-o", two.toString())).isZero();
         assertThat(err.toString()).isEmpty();
-        assertThat(out.toString()).contains("40 sheets marked").contains("grades.xlsx, grades.csv, students/");
+        assertThat(out.toString()).contains("6 sheets marked").contains("grades.xlsx, grades.csv, students/");
         List<Path> written = files(one);
-        assertThat(written).hasSize(42);
+        assertThat(written).hasSize(8);
         for (Path file : written) {
             assertThat(two.resolve(one.relativize(file))).hasSameBinaryContentAs(file);
         }
