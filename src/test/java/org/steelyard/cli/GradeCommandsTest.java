@@ -56,14 +56,15 @@ class GradeCommandsTest {
     @Test
     void theLoadingMayStandInTheRowAndANameThatLooksLikeAFormulaIsText() throws IOException {
         Path sheets = folder.resolve("row.csv");
-        Files.writeString(
+        Files.write(
                 sheets,
-                "student,flight,date,tail,flaps,takeoff-mass (kg),takeoff-cg (% MAC),claimed-takeoff-mass (kg),"
-                        + "claimed-trim (nose-up),claimed-verdict\n"
-                        + "=Rail(),T1,2026-01-01,QI-JAA,5,60000,24,60000,0.8 UP,in\n"
-                        + "Smew,T1,2026-01-01,QI-JAA,5,60000,24,sixty,0.9 DN,in\n"
-                        + ",T1,2026-01-01,QI-JAA,5,60000,24,,,\n"
-                        + "Scoter,T1,2026-01-01,QI-XXX,5,60000,24,60000,,\n");
+                List.of(
+                        "student,flight,date,tail,flaps,takeoff-mass (kg),takeoff-cg (% MAC),"
+                                + "claimed-takeoff-mass (kg),claimed-trim (nose-up),claimed-verdict",
+                        "=Rail(),T1,2026-01-01,QI-JAA,5,60000,24,60000,0.8 UP,in",
+                        "Smew,T1,2026-01-01,QI-JAA,5,60000,24,sixty,0.9 DN,in",
+                        ",T1,2026-01-01,QI-JAA,5,60000,24,,,",
+                        "Scoter,T1,2026-01-01,QI-XXX,5,60000,24,60000,,"));
         assertThat(run("grade", sheets.toString(), "-o", folder.toString())).isZero();
         assertThat(err.toString())
                 .contains("row.csv:3:take-off mass: the figure of Smew cannot be read (value 'sixty'; expected")
