@@ -33,15 +33,21 @@ class GradeCommandsTest {
     }
 
     @Test
-    void theClassIsMarkedAndTheSameInputsGiveTheSameBytes() throws IOException {
+    void aPartOfTheClassIsMarkedAndTheSameInputsGiveTheSameBytes() throws IOException {
+        Path given = Path.of("data-in/class");
+        Path part = Files.createDirectories(folder.resolve("part"));
+        Files.copy(given.resolve("given.csv"), part.resolve("given.csv"));
+        Files.copy(given.resolve("sheet-siskin.xlsx"), part.resolve("sheet-siskin.xlsx"));
+        List<String> rows = Files.readAllLines(given.resolve("sheets.csv"));
+        Files.write(part.resolve("sheets.csv"), rows.subList(0, 6));
         Path one = folder.resolve("one");
         Path two = folder.resolve("two");
-        assertThat(run("grade", "data-in/class", "-o", one.toString())).isZero();
-        assertThat(run("grade", "data-in/class", "-o", two.toString())).isZero();
+        assertThat(run("grade", part.toString(), "-o", one.toString())).isZero();
+        assertThat(run("grade", part.toString(), "-o", two.toString())).isZero();
         assertThat(err.toString()).isEmpty();
-        assertThat(out.toString()).contains("40 sheets marked").contains("grades.xlsx, grades.csv, students/");
+        assertThat(out.toString()).contains("6 sheets marked").contains("grades.xlsx, grades.csv, students/");
         List<Path> written = files(one);
-        assertThat(written).hasSize(42);
+        assertThat(written).hasSize(8);
         for (Path file : written) {
             assertThat(two.resolve(one.relativize(file))).hasSameBinaryContentAs(file);
         }
@@ -50,14 +56,15 @@ class GradeCommandsTest {
     @Test
     void theLoadingMayStandInTheRowAndANameThatLooksLikeAFormulaIsText() throws IOException {
         Path sheets = folder.resolve("row.csv");
-        Files.writeString(
+        Files.write(
                 sheets,
-                "student,flight,date,tail,flaps,takeoff-mass (kg),takeoff-cg (% MAC),claimed-takeoff-mass (kg),"
-                        + "claimed-trim (nose-up),claimed-verdict\n"
-                        + "=Rail(),T1,2026-01-01,QI-JAA,5,60000,24,60000,0.8 UP,in\n"
-                        + "Smew,T1,2026-01-01,QI-JAA,5,60000,24,sixty,0.9 DN,in\n"
-                        + ",T1,2026-01-01,QI-JAA,5,60000,24,,,\n"
-                        + "Scoter,T1,2026-01-01,QI-XXX,5,60000,24,60000,,\n");
+                List.of(
+                        "student,flight,date,tail,flaps,takeoff-mass (kg),takeoff-cg (% MAC),"
+                                + "claimed-takeoff-mass (kg),claimed-trim (nose-up),claimed-verdict",
+                        "=Rail(),T1,2026-01-01,QI-JAA,5,60000,24,60000,0.8 UP,in",
+                        "Smew,T1,2026-01-01,QI-JAA,5,60000,24,sixty,0.9 DN,in",
+                        ",T1,2026-01-01,QI-JAA,5,60000,24,,,",
+                        "Scoter,T1,2026-01-01,QI-XXX,5,60000,24,60000,,"));
         assertThat(run("grade", sheets.toString(), "-o", folder.toString())).isZero();
         assertThat(err.toString())
                 .contains("row.csv:3:take-off mass: the figure of Smew cannot be read (value 'sixty'; expected")

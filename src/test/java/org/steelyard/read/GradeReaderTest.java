@@ -92,8 +92,10 @@ class GradeReaderTest {
     void measuresOfACgAreKeptApart() throws IOException, SeasonUnreadableException {
         GradeInput input = read(
                 "a.csv",
-                "student,flight,claimed-takeoff-cg (m),claimed-landing-cg (index),claimed-ramp-cg (% MAC)\n"
-                        + "Wren,X1,17.000,40,25\n");
+                """
+                student,flight,claimed-takeoff-cg (m),claimed-landing-cg (index),claimed-ramp-cg (% MAC)
+                Wren,X1,17.000,40,25
+                """);
         assertThat(figure(input, SheetItem.TAKEOFF_CG).measure()).isEqualTo(CgMeasure.ARM);
         assertThat(figure(input, SheetItem.LANDING_CG).measure()).isEqualTo(CgMeasure.INDEX);
         assertThat(figure(input, SheetItem.RAMP_CG).measure()).isEqualTo(CgMeasure.PERCENT_MAC);
