@@ -6,8 +6,9 @@ import org.steelyard.model.SeatRow;
 import org.steelyard.model.SeatingRule;
 
 /**
- * Where the passengers of a zone may sit: the number of seats they are drawn from, their mean distance aft of
- * the middle of the zone's seats and the variance of it. At random they are drawn from all seats, with a rule from those that it fills.
+ * Where the passengers of a zone may sit: the number of seats they are drawn from, their mean distance aft of the
+ * middle of the zone's seats and the variance of it. At random they are drawn from all seats, with a rule from those
+ * that it fills.
  *
  * @param seats number of seats to draw from
  * @param meanM mean distance aft of the middle of the zone's seats in m

@@ -14,7 +14,6 @@ import org.steelyard.model.CabinZone;
 import org.steelyard.model.Crew;
 import org.steelyard.model.CrewRole;
 import org.steelyard.model.Hold;
-import org.steelyard.model.Load;
 import org.steelyard.model.Loading;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.MassScheme;

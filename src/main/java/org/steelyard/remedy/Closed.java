@@ -22,7 +22,9 @@ final class Closed {
 
     private Closed() {}
 
-    /** The same masses at the same places without a change; empty where seat rows are known, which mass does not say. */
+    /**
+     * The same masses at the same places without a change; empty where seat rows are known, which mass does not say.
+     */
     static Optional<Loading> of(Loading loading, Balance balance) {
         if (loading.change().isNone()) {
             return Optional.of(loading);
@@ -40,8 +42,7 @@ final class Closed {
     private static boolean sitAtTheirZones(Loading loading, Distribution distribution) {
         List<CabinZone> zones = loading.type().cabin().zones();
         for (int i = 0; i < zones.size(); i++) {
-            double atZoneKgM =
-                    distribution.zoneKg().at(i) * zones.get(i).armM();
+            double atZoneKgM = distribution.zoneKg().at(i) * zones.get(i).armM();
             if (Math.abs(distribution.zoneMomentKgM().at(i) - atZoneKgM) > SAME_KGM) {
                 return false;
             }

@@ -3,7 +3,6 @@ package org.steelyard.remedy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.ToIntFunction;
 import org.steelyard.balance.Distribution;
 import org.steelyard.model.AircraftType;
@@ -16,7 +15,6 @@ import org.steelyard.model.Load;
 import org.steelyard.model.Loading;
 import org.steelyard.model.MassScheme;
 import org.steelyard.model.PassengerCategory;
-import org.steelyard.model.Passengers;
 import org.steelyard.model.ZoneLoad;
 
 /**
@@ -54,12 +52,7 @@ record Manifest(
                 loading.load().holdsIfGiven().orElseGet(() -> Closed.holds(shared)));
         Builder builder = new Builder(loading.type(), loading.scheme(), load, shared);
         return Optional.of(new Manifest(
-                loading.type(),
-                builder.places(),
-                builder.cargoes(),
-                load,
-                loading.scheme(),
-                shared.assumed()));
+                loading.type(), builder.places(), builder.cargoes(), load, loading.scheme(), shared.assumed()));
     }
 
     int zones() {
@@ -134,7 +127,9 @@ record Manifest(
             double[] amounts = none();
             for (int i = 0; i < load.zones().size(); i++) {
                 ZoneLoad zone = load.zones().get(i);
-                amounts[i] = zone.actualKg().isPresent() || isFixed(i) ? 0 : zone.passengers().count(category);
+                amounts[i] = zone.actualKg().isPresent() || isFixed(i)
+                        ? 0
+                        : zone.passengers().count(category);
             }
             add(cargoes, kind, scheme().massKg(category), 1, amounts);
         }

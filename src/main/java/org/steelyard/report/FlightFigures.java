@@ -14,7 +14,6 @@ import org.steelyard.check.StateSpread;
 import org.steelyard.check.Sureness;
 import org.steelyard.check.TrafficLoad;
 import org.steelyard.model.FindingCode;
-import org.steelyard.model.Fuel;
 import org.steelyard.model.LastMinuteChange;
 import org.steelyard.model.Load;
 import org.steelyard.model.LoadPart;

@@ -71,8 +71,8 @@ public final class SeasonReports implements AutoCloseable {
      * @throws IOException if the folder cannot be written
      * @throws IllegalArgumentException if the season's name cannot be that of a folder
      */
-    public static SeasonReports open(
-            Path reportsFolder, String season, Policy policy, List<String> by, boolean room) throws IOException {
+    public static SeasonReports open(Path reportsFolder, String season, Policy policy, List<String> by, boolean room)
+            throws IOException {
         Outputs files = room
                 ? (folder, rules, outputs) -> {
                     outputs.add(new RoomCsv(folder.file(OutputFile.ROOM)));

@@ -35,11 +35,7 @@ public final class SeasonRun {
             throws SeasonUnreadableException, IOException, InterruptedException {
         SeasonFolder folder = SeasonFolder.list(request.season());
         try (SeasonReports reports = SeasonReports.open(
-                request.reports(),
-                request.name(),
-                request.configuration().policy(),
-                request.by(),
-                request.room())) {
+                request.reports(), request.name(), request.configuration().policy(), request.by(), request.room())) {
             BlockingQueue<Future<Step>> steps = new ArrayBlockingQueue<>(request.threads() * BATCHES_AHEAD_PER_THREAD);
             Collector collector =
                     new Collector(steps, reports, progress, folder.files().size());

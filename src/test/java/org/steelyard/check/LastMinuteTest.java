@@ -37,7 +37,16 @@ class LastMinuteTest {
 
     private static Policy policy(SharingRule rule, int passengers, double massKg, double fuelKg) {
         return new Policy(
-                0, 0, 0, 0, rule, Optional.empty(), Optional.of(new LastMinuteRule(passengers, massKg, fuelKg)), Optional.empty(), Optional.empty(), 0);
+                0,
+                0,
+                0,
+                0,
+                rule,
+                Optional.empty(),
+                Optional.of(new LastMinuteRule(passengers, massKg, fuelKg)),
+                Optional.empty(),
+                Optional.empty(),
+                0);
     }
 
     private static Loading with(SampleJet jet, Part... parts) {

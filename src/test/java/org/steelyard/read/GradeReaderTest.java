@@ -90,9 +90,7 @@ class GradeReaderTest {
 
     @Test
     void measuresOfACgAreKeptApart() throws IOException, SeasonUnreadableException {
-        GradeInput input = read(
-                "a.csv",
-                """
+        GradeInput input = read("a.csv", """
                 student,flight,claimed-takeoff-cg (m),claimed-landing-cg (index),claimed-ramp-cg (% MAC)
                 Wren,X1,17.000,40,25
                 """);

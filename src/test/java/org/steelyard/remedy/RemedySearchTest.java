@@ -121,7 +121,16 @@ class RemedySearchTest {
                 .hold(0, 0)
                 .hold(2, 3000);
         Policy reserve = new Policy(
-                0, 0, 0, 0, SharingRule.BY_CAPACITY, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), 1);
+                0,
+                0,
+                0,
+                0,
+                SharingRule.BY_CAPACITY,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                1);
 
         // 1 % MAC of 46,400 kg are 1,856 kg·m more, 464 kg over 4 m.
         assertThat(RemedySearch.of(audited(jet.loading(), reserve), reserve)
