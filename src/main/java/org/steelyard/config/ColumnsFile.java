@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.steelyard.model.ColumnMap;
+import org.steelyard.model.ColumnMap.MergedCells;
 import org.steelyard.model.ColumnMap.UnknownColumns;
 import org.steelyard.model.ColumnRule;
 import org.steelyard.model.ColumnUnit;
@@ -51,9 +52,12 @@ final class ColumnsFile {
                                 value -> value.name().toLowerCase(Locale.ROOT).replace('_', ' '),
                                 List.of(UnknownColumns.values())))
                 .orElse(UnknownColumns.KEEP);
+        MergedCells merged = keys.find(
+                        "merged-cells", Words.choice(MergedCells::label, List.of(MergedCells.values())))
+                .orElse(MergedCells.FIRST_ROW);
         List<ColumnRule> columns = keys.each("columns", this::column);
         requireHeadingsOnce(keys, columns);
-        return keys.make(() -> new ColumnMap(name, files, charset, delimiter, comma, unknown, columns));
+        return keys.make(() -> new ColumnMap(name, files, charset, delimiter, comma, unknown, columns, merged));
     }
 
     private static String charset(String text) throws Unfit {

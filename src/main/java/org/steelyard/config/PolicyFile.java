@@ -2,6 +2,7 @@ package org.steelyard.config;
 
 import java.util.List;
 import java.util.Optional;
+import org.steelyard.model.DuplicateRule;
 import org.steelyard.model.Policy;
 import org.steelyard.model.RecordedTrimRule;
 import org.steelyard.model.SharingRule;
@@ -16,6 +17,9 @@ final class PolicyFile {
         Optional<RecordedTrimRule> recordedTrim = keys.partIfAny("recorded-trim", PolicyFile::recordedTrim);
         SharingRule sharing = keys.read(
                 "sharing", Words.choice(SharingRule::label, List.of(SharingRule.values())), SharingRule.BY_CAPACITY);
+        DuplicateRule duplicates = keys.find(
+                        "duplicates", Words.choice(DuplicateRule::label, List.of(DuplicateRule.values())))
+                .orElse(DuplicateRule.FIRST);
         return keys.make(() -> {
             Policy found = marginal.orElseThrow();
             return new Policy(
@@ -24,7 +28,8 @@ final class PolicyFile {
                     found.marginalLoadPercent(),
                     found.marginalTrimUnits(),
                     sharing,
-                    recordedTrim);
+                    recordedTrim,
+                    duplicates);
         });
     }
 

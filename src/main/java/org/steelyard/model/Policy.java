@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param marginalTrimUnits a trim nearer to an end of its band than this many units is marginal
  * @param sharing rule for totals
  * @param recordedTrim how recorded trim settings are held against the right ones; empty where they are not
+ * @param duplicates which row stands where several are of one flight
  */
 public record Policy(
         double marginalCgPercentMac,
@@ -19,7 +20,8 @@ public record Policy(
         double marginalLoadPercent,
         double marginalTrimUnits,
         SharingRule sharing,
-        Optional<RecordedTrimRule> recordedTrim) {
+        Optional<RecordedTrimRule> recordedTrim,
+        DuplicateRule duplicates) {
 
     /**
      * Checks the numbers.
@@ -33,6 +35,34 @@ public record Policy(
         Require.notNegative("marginalTrimUnits", marginalTrimUnits);
         Objects.requireNonNull(sharing);
         Objects.requireNonNull(recordedTrim);
+        Objects.requireNonNull(duplicates);
+    }
+
+    /**
+     * A policy under which the first row of a flight stands.
+     *
+     * @param marginalCgPercentMac a CG nearer to a limit line than this many % MAC is marginal
+     * @param marginalMassPercent a mass within this percentage of a mass limit is marginal
+     * @param marginalLoadPercent a hold, floor or group within this percentage of its limit is marginal
+     * @param marginalTrimUnits a trim nearer to an end of its band than this many units is marginal
+     * @param sharing rule for totals
+     * @param recordedTrim how recorded trim settings are held against the right ones; empty where they are not
+     */
+    public Policy(
+            double marginalCgPercentMac,
+            double marginalMassPercent,
+            double marginalLoadPercent,
+            double marginalTrimUnits,
+            SharingRule sharing,
+            Optional<RecordedTrimRule> recordedTrim) {
+        this(
+                marginalCgPercentMac,
+                marginalMassPercent,
+                marginalLoadPercent,
+                marginalTrimUnits,
+                sharing,
+                recordedTrim,
+                DuplicateRule.FIRST);
     }
 
     /**

@@ -110,7 +110,7 @@ public final class RowParser {
         if (row.isBlank()) {
             return BLANK;
         }
-        Origin origin = name.row(row.number());
+        Origin origin = name.row(row);
         RowProblems problems = new RowProblems(origin);
         binding.shape().check(row, problems);
         if (!problems.isEmpty()) {

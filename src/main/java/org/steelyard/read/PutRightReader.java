@@ -1,0 +1,247 @@
+package org.steelyard.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.steelyard.model.ColumnMap;
+import org.steelyard.model.GuardedText;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.Loading;
+import org.steelyard.model.Origin;
+import org.steelyard.model.ProblemCode;
+import org.steelyard.model.RejectedRow;
+import org.steelyard.model.SkipKind;
+import org.steelyard.model.SkippedRow;
+
+/**
+ * Understands the rows of a file of rejected rows. Each is read through the heading map of the file that it came from,
+ * under the headings of that file alone; where that file is not among the season's, under those that its map knows and
+ * those whose cells are filled. What stands under other headings, or among the cells without a heading, is a fault.
+ */
+final class PutRightReader implements RowReader {
+
+    private final RejectedTable table;
+    private final List<ColumnMap> maps;
+    private final Tails tails;
+    private final Corrections corrections;
+    private final Map<Layout, TableReader> readers = new ConcurrentHashMap<>();
+
+    /** A heading map with headings. */
+    private record Layout(String mapName, List<String> headings) {}
+
+    /** A row as it stood in its own file. */
+    private record Restored(FormerPlace place, TableReader reader, RawRow row, List<String> strays) {}
+
+    PutRightReader(RejectedTable table, List<ColumnMap> maps, Tails tails, Corrections corrections) {
+        this.table = table;
+        this.maps = List.copyOf(maps);
+        this.tails = tails;
+        this.corrections = corrections;
+    }
+
+    @Override
+    public ParsedRow parse(RawRow row) {
+        if (row.isBlank()) {
+            return new ParsedRow.Blank();
+        }
+        Origin here = table.name().row(row.number());
+        Optional<FormerPlace> place = table.place(row);
+        Optional<Correction> counts =
+                place.flatMap(former -> corrections.of(former.row().origin()));
+        if (counts.isPresent() && !counts.get().place().equals(here)) {
+            return new ParsedRow.Skipped(new SkippedRow(
+                    here,
+                    SkipKind.PUT_RIGHT,
+                    "the row is read from " + counts.get().place() + " in its place, where it is put right again"));
+        }
+        try {
+            Restored restored = restored(row, place.orElseThrow(() -> noPlace(row, here)));
+            return parsed(row, restored);
+        } catch (SourceFault e) {
+            return new ParsedRow.Rejected(asItStands(row, here, place, e.problems()));
+        }
+    }
+
+    private SourceFault noPlace(RawRow row, Origin here) {
+        return new SourceFault(new InputProblem(
+                here,
+                RejectedColumns.ROW,
+                ProblemCode.MISSING,
+                "the row does not say where it stood",
+                table.cell(row, RejectedColumns.ROW),
+                "file, row and heading map as they were written; a new flight goes into a file of its own"));
+    }
+
+    private ParsedRow parsed(RawRow row, Restored restored) {
+        List<InputProblem> problems = new ArrayList<>();
+        ParsedRow parsed = restored.reader().parse(restored.row());
+        if (parsed instanceof ParsedRow.Rejected rejected) {
+            problems.addAll(rejected.row().problems());
+        }
+        strays(row, restored, problems);
+        if (!problems.isEmpty()) {
+            return new ParsedRow.Rejected(rejected(row, restored, problems));
+        }
+        return parsed;
+    }
+
+    private void strays(RawRow row, Restored restored, List<InputProblem> problems) {
+        Origin origin = table.name().row(restored.row());
+        String file = restored.place().row().origin().file();
+        for (String heading : restored.strays()) {
+            problems.add(new InputProblem(
+                    origin,
+                    heading,
+                    ProblemCode.BAD_HEADING,
+                    file + " has no column of this heading",
+                    RowProblems.shown(table.cell(row, heading)),
+                    "a blank cell"));
+        }
+        String extra = table.cell(row, RejectedColumns.EXTRA_CELLS);
+        if (!extra.isEmpty()) {
+            problems.add(new InputProblem(
+                    origin,
+                    RejectedColumns.EXTRA_CELLS,
+                    ProblemCode.MALFORMED_ROW,
+                    "cells that stood under no heading of " + file + " are still there",
+                    RowProblems.shown(extra),
+                    "a blank cell, once what they say stands under its heading or is not wanted"));
+        }
+    }
+
+    private Restored restored(RawRow row, FormerPlace place) throws SourceFault {
+        ColumnMap map = map(row, place);
+        List<String> headings = corrections.headings(place).orElseGet(() -> headings(row, map));
+        List<String> strays = new ArrayList<>();
+        for (String heading : table.headings()) {
+            if (!RejectedColumns.isOwn(heading)
+                    && !headings.contains(heading)
+                    && !table.cell(row, heading).isEmpty()) {
+                strays.add(heading);
+            }
+        }
+        return new Restored(place, reader(map, headings), cells(row, headings, place), strays);
+    }
+
+    private ColumnMap map(RawRow row, FormerPlace place) throws SourceFault {
+        return maps.stream()
+                .filter(map -> map.name().equals(place.mapName()))
+                .findFirst()
+                .orElseThrow(() -> new SourceFault(new InputProblem(
+                        table.name().row(row.puttingRight(place.row().origin())),
+                        RejectedColumns.MAP,
+                        ProblemCode.UNKNOWN_NAME,
+                        "there is no such heading map",
+                        RowProblems.shown(place.mapName()),
+                        "one of "
+                                + String.join(
+                                        ", ",
+                                        maps.stream().map(ColumnMap::name).toList()))));
+    }
+
+    /** The headings of a file that is not there. */
+    private List<String> headings(RawRow row, ColumnMap map) {
+        var rules = HeadingRow.rules(map);
+        return table.headings().stream()
+                .filter(heading -> !RejectedColumns.isOwn(heading) && !heading.isEmpty())
+                .filter(heading -> rules.containsKey(Blanks.fold(heading))
+                        || !table.cell(row, heading).isEmpty())
+                .toList();
+    }
+
+    private TableReader reader(ColumnMap map, List<String> headings) throws SourceFault {
+        Layout layout = new Layout(map.name(), headings);
+        TableReader known = readers.get(layout);
+        if (known != null) {
+            return known;
+        }
+        RawRow headingRow = RawRow.ofText(table.headingRow(), headings.toArray(String[]::new));
+        TableReader made = new TableReader(
+                table.name(), Binding.of(map, headingRow, table.name(), true), tails, Corrections.NONE);
+        readers.put(layout, made);
+        return made;
+    }
+
+    private RawRow cells(RawRow row, List<String> headings, FormerPlace place) {
+        String[] texts = new String[headings.size()];
+        CellKind[] kinds = new CellKind[texts.length];
+        for (int i = 0; i < texts.length; i++) {
+            int column = headings.get(i).isEmpty()
+                    ? -1
+                    : table.column(headings.get(i)).orElse(-1);
+            texts[i] = column < 0 ? "" : GuardedText.free(row.cell(column));
+            kinds[i] = column < 0 ? CellKind.TEXT : row.kind(column);
+        }
+        return RawRow.of(row.number(), texts, kinds).puttingRight(place.row().origin());
+    }
+
+    @Override
+    public FlightKey key(RawRow row, Loading loading) {
+        try {
+            Restored restored = restored(row, table.place(row).orElseThrow());
+            return restored.reader().key(restored.row(), loading);
+        } catch (SourceFault e) {
+            throw new IllegalStateException("a row without a flight", e);
+        }
+    }
+
+    @Override
+    public RejectedRow reject(RawRow row, InputProblem problem) {
+        try {
+            return rejected(row, restored(row, table.place(row).orElseThrow()), List.of(problem));
+        } catch (SourceFault e) {
+            throw new IllegalStateException("a row without a flight", e);
+        }
+    }
+
+    private RejectedRow rejected(RawRow row, Restored restored, List<InputProblem> problems) {
+        Binding binding = restored.reader().binding();
+        List<String> headings = new ArrayList<>(binding.headings());
+        List<String> cells = new ArrayList<>(binding.cellsAsText(restored.row()).subList(0, headings.size()));
+        for (String heading : restored.strays()) {
+            headings.add(heading);
+            cells.add(table.cell(row, heading));
+        }
+        addExtraCells(row, headings, cells);
+        return new RejectedRow(
+                table.name().row(restored.row()),
+                restored.place().mapName(),
+                headings,
+                cells,
+                problems,
+                Optional.of(restored.place().row()));
+    }
+
+    private void addExtraCells(RawRow row, List<String> headings, List<String> cells) {
+        String extra = table.cell(row, RejectedColumns.EXTRA_CELLS);
+        if (!extra.isEmpty()) {
+            headings.add(RejectedColumns.EXTRA_CELLS);
+            cells.add(extra);
+        }
+    }
+
+    /** A row whose own file and map cannot be told. */
+    private RejectedRow asItStands(
+            RawRow row, Origin here, Optional<FormerPlace> place, List<InputProblem> problems) {
+        List<String> headings = new ArrayList<>();
+        List<String> cells = new ArrayList<>();
+        for (String heading : table.headings()) {
+            if (!RejectedColumns.isOwn(heading)) {
+                headings.add(heading);
+                cells.add(table.cell(row, heading));
+            }
+        }
+        addExtraCells(row, headings, cells);
+        return new RejectedRow(
+                place.isPresent()
+                        ? table.name().row(row.puttingRight(place.get().row().origin()))
+                        : here,
+                place.map(FormerPlace::mapName).orElse(""),
+                headings,
+                cells,
+                problems,
+                place.map(FormerPlace::row));
+    }
+}
