@@ -6,6 +6,7 @@ enum OutputFile {
     FLIGHTS("flights.csv", "every flight with all results, kg and % MAC at full precision"),
     FINDINGS("findings.csv", "every finding with value, limit and margin in the users' units and a sentence"),
     REJECTED("rejected.csv", "rows that could not be used, with reasons: put right, it can be read again"),
+    SKIPPED("skipped.csv", "rows that are no flights or stand elsewhere, as totals and repeats, with the reason"),
     PAGE("report.html", "this page"),
     RUN("run.json", "inputs with checksums, counts, options, policy and methods");
 

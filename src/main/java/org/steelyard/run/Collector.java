@@ -7,7 +7,15 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import org.steelyard.model.InputProblem;
+import org.steelyard.model.Loading;
+import org.steelyard.model.Origin;
+import org.steelyard.model.ProblemCode;
+import org.steelyard.model.RejectedRow;
+import org.steelyard.model.SkipKind;
+import org.steelyard.model.SkippedRow;
+import org.steelyard.read.SeasonFolder.Skipped;
 import org.steelyard.report.RunFacts.InputFile;
+import org.steelyard.report.SkippedRows;
 import org.steelyard.report.SeasonReports;
 
 /** Takes what the workers made in the order of the input, counts it and hands it to the reports. */
@@ -19,18 +27,26 @@ final class Collector {
     private final int files;
     private final List<InputFile> inputs = new ArrayList<>();
     private final List<InputProblem> problems = new ArrayList<>();
+    private final List<Skipped> skippedSheets = new ArrayList<>();
+    private final SkippedRowsTally skippedRows = new SkippedRowsTally();
+    private final Duplicates duplicates;
 
     private Step.FileBegins file = new Step.FileBegins("", "", 0, 0);
     private long allRows;
     private long accepted;
     private long rejected;
     private long blank;
+    private long skipped;
+    private long countedAgain;
+    private long countedToo;
+    private String firstCounted = "";
 
-    Collector(BlockingQueue<Future<Step>> steps, SeasonReports reports, Progress progress, int files) {
+    Collector(BlockingQueue<Future<Step>> steps, SeasonReports reports, Progress progress, int files, Duplicates duplicates) {
         this.steps = steps;
         this.reports = reports;
         this.progress = progress;
         this.files = files;
+        this.duplicates = duplicates;
     }
 
     List<InputFile> inputs() {
@@ -39,6 +55,14 @@ final class Collector {
 
     List<InputProblem> problems() {
         return problems;
+    }
+
+    List<Skipped> skippedSheets() {
+        return skippedSheets;
+    }
+
+    SkippedRows skippedRows() {
+        return skippedRows.all();
     }
 
     /** Runs until there are no more files. */
@@ -70,6 +94,10 @@ final class Collector {
             accepted = 0;
             rejected = 0;
             blank = 0;
+            skipped = 0;
+            countedAgain = 0;
+            countedToo = 0;
+            firstCounted = "";
             progress.file(begins.name(), begins.number(), files);
         } else if (step instanceof Step.FileEnds ends) {
             end(ends);
@@ -80,27 +108,103 @@ final class Collector {
 
     private void take(AuditedRow row) throws IOException {
         if (row instanceof AuditedRow.Flight flight) {
-            accepted++;
-            reports.flight(flight.flight());
+            take(flight);
         } else if (row instanceof AuditedRow.Rejected reject) {
-            rejected++;
-            reports.rejected(reject.row());
+            reject(reject.row());
+        } else if (row instanceof AuditedRow.Skipped skip) {
+            skip(skip.row());
         } else {
             blank++;
         }
     }
 
+    private void take(AuditedRow.Flight flight) throws IOException {
+        Loading loading = flight.flight().loading();
+        Duplicates.Verdict verdict = duplicates.judge(flight.key(), loading.origin());
+        switch (verdict.kind()) {
+            case REPEATS ->
+                skip(new SkippedRow(
+                        loading.origin(),
+                        SkipKind.REPEATED,
+                        "the flight stands in " + verdict.other().orElseThrow() + " cell for cell"));
+            case DIFFERS ->
+                reject(flight.reader().reject(flight.row(), differs(loading, verdict.other().orElseThrow())));
+            case STANDS -> accept(flight);
+            case COUNTS_AGAIN -> {
+                countedAgain++;
+                told(loading, verdict.other().orElseThrow());
+                accept(flight);
+            }
+            case COUNTS_TOO -> {
+                countedToo++;
+                told(loading, verdict.other().orElseThrow());
+                accept(flight);
+            }
+        }
+    }
+
+    private void accept(AuditedRow.Flight flight) throws IOException {
+        accepted++;
+        reports.flight(flight.flight());
+    }
+
+    private void reject(RejectedRow row) throws IOException {
+        rejected++;
+        reports.rejected(row);
+    }
+
+    private void skip(SkippedRow row) throws IOException {
+        skipped++;
+        skippedRows.add(row);
+        reports.skipped(row);
+    }
+
+    private InputProblem differs(Loading loading, Origin other) {
+        return new InputProblem(
+                loading.origin(),
+                "",
+                ProblemCode.DUPLICATE,
+                "the flight stands in " + other + ", too, with other cells; by the policy '"
+                        + duplicates.rule().label() + "'",
+                named(loading),
+                "each flight in one row");
+    }
+
+    private void told(Loading loading, Origin other) {
+        if (firstCounted.isEmpty()) {
+            firstCounted = named(loading) + " in row " + loading.origin().row() + " stands in " + other;
+        }
+    }
+
+    private static String named(Loading loading) {
+        return loading.flight().flight() + " " + loading.flight().date() + " "
+                + loading.tail().registration();
+    }
+
+    /** Flights that count although they stand elsewhere, too. */
+    private List<String> counted() {
+        return firstCounted.isEmpty()
+                ? List.of()
+                : List.of("flights that stand in an earlier row, too, and count again by the policy '"
+                        + duplicates.rule().label() + "': " + countedAgain + " cell for cell, " + countedToo
+                        + " with other cells; the first: " + firstCounted);
+    }
+
     private void end(Step.FileEnds ends) {
+        List<String> notes = new ArrayList<>(ends.notes());
+        notes.addAll(counted());
         inputs.add(new InputFile(
                 file.name(),
                 file.sha256(),
                 file.bytes(),
                 ends.mapName(),
-                accepted + rejected + blank,
+                accepted + rejected + blank + skipped,
                 accepted,
                 rejected,
                 blank,
-                ends.notes()));
+                skipped,
+                notes));
+        skippedSheets.addAll(ends.skipped());
         for (InputProblem problem : ends.problems()) {
             problems.add(problem);
             reports.fileProblem(problem);

@@ -9,10 +9,10 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
-import org.steelyard.model.ColumnMap;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Origin;
 import org.steelyard.model.ProblemCode;
+import org.steelyard.read.Corrections;
 import org.steelyard.read.RawRows;
 import org.steelyard.read.ReadOptions;
 import org.steelyard.read.SourceFile;
@@ -24,6 +24,7 @@ final class Reading implements Runnable {
     private static final int BATCH_ROWS = 500;
 
     private final List<Path> files;
+    private final Corrections corrections;
     private final ReadOptions options;
     private final Tails tails;
     private final RowAuditor auditor;
@@ -31,13 +32,14 @@ final class Reading implements Runnable {
     private final BlockingQueue<Future<Step>> steps;
 
     Reading(
-            List<Path> files,
+            Corrections corrections,
             ReadOptions options,
             Tails tails,
             RowAuditor auditor,
             ExecutorService workers,
             BlockingQueue<Future<Step>> steps) {
-        this.files = List.copyOf(files);
+        this.files = corrections.inOrder();
+        this.corrections = corrections;
         this.options = options;
         this.tails = tails;
         this.auditor = auditor;
@@ -68,17 +70,18 @@ final class Reading implements Runnable {
             put(new Step.FileBegins(name, Checksum.sha256(file), Files.size(file), number));
         } catch (IOException e) {
             put(new Step.FileBegins(name, "", 0, number));
-            put(new Step.FileEnds("", List.of(), List.of(unreadable(name, e))));
+            put(new Step.FileEnds("", List.of(), List.of(), List.of(unreadable(name, e))));
             return;
         }
-        try (SourceFile source = SourceFile.open(file, options, tails)) {
+        try (SourceFile source = SourceFile.open(file, options, tails, corrections)) {
             for (Optional<RawRows> batch = source.nextBatch(BATCH_ROWS);
                     batch.isPresent();
                     batch = source.nextBatch(BATCH_ROWS)) {
                 RawRows rows = batch.get();
                 steps.put(workers.submit(() -> new Step.Rows(auditor.audit(rows))));
             }
-            put(new Step.FileEnds(source.map().map(ColumnMap::name).orElse(""), source.notes(), source.problems()));
+            put(new Step.FileEnds(
+                    String.join(", ", source.mapNames()), source.notes(), source.skipped(), source.problems()));
         }
     }
 

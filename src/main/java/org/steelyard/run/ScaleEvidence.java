@@ -19,6 +19,7 @@ import org.steelyard.model.Loading;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Policy;
 import org.steelyard.model.TrimScale;
+import org.steelyard.read.Corrections;
 import org.steelyard.read.ParsedRow;
 import org.steelyard.read.RawRows;
 import org.steelyard.read.ReadOptions;
@@ -98,8 +99,9 @@ public record ScaleEvidence(AircraftType type, String flaps, String thrustRating
         Map<Key, List<TrimEvidence>> pairs = new TreeMap<>();
         List<InputProblem> problems = new ArrayList<>();
         long rejected = 0;
-        for (Path file : SeasonFolder.list(season).files()) {
-            try (SourceFile source = SourceFile.open(file, reading, tails)) {
+        Corrections corrections = Corrections.in(SeasonFolder.list(season).files(), reading);
+        for (Path file : corrections.inOrder()) {
+            try (SourceFile source = SourceFile.open(file, reading, tails, corrections)) {
                 for (Optional<RawRows> rows = source.nextBatch(BATCH_ROWS);
                         rows.isPresent();
                         rows = source.nextBatch(BATCH_ROWS)) {
