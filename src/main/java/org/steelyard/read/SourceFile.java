@@ -138,7 +138,7 @@ public final class SourceFile implements AutoCloseable {
         String prefix = severalTables ? "sheet '" + done.name().sheet() + "': " : "";
         if (severalTables) {
             notes.add(prefix + Counted.of(rows, "row") + ", heading map "
-                    + done.map().map(ColumnMap::name).orElse(BY_ROW));
+                    + done.map().map(map -> "'" + map.name() + "'").orElse(BY_ROW));
         }
         boolean whole = problems.stream()
                 .noneMatch(problem -> problem.origin().sheet().equals(done.name().sheet()));

@@ -100,7 +100,7 @@ class AuditCommandTest {
     void aSeasonIsAuditedAndSummedUp() throws IOException {
         assertThat(audit(season(CLEAN, AFT, ",,,,,,,,,,,,,,,,,,,,,,"))).isZero();
         assertThat(out.toString())
-                .contains("rows seen          3 = 2 accepted + 0 rejected + 1 blank, from 1 file")
+                .contains("rows seen          3 = 2 accepted + 0 rejected + 1 blank + 0 skipped, from 1 file")
                 .contains("T102 QI-JAA: ")
                 .contains("simulation, training and analysis only");
         assertThat(err.toString()).isEmpty();
