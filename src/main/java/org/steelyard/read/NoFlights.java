@@ -4,7 +4,6 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.steelyard.model.SkipKind;
 
 /**
@@ -21,12 +20,6 @@ import org.steelyard.model.SkipKind;
  * Whatever else lacks a flight is left to the parser, which rejects it with the reason.
  */
 final class NoFlights implements Closeable {
-
-    /** Words for totals, in several languages of those who fly. */
-    private static final Set<String> WORDS = Set.of(
-            "total", "totals", "grand total", "subtotal", "sub-total", "sub total", "sum", "sums", "average", "mean",
-            "count", "summe", "gesamt", "gesamtsumme", "somme", "totale", "totaal", "totalt", "suma", "soma", "razem",
-            "celkem", "toplam", "итого", "всего");
 
     private final KeyCells keys;
     private final SumsAbove sums;
@@ -51,7 +44,7 @@ final class NoFlights implements Closeable {
         }
         if (MergedRows.isTitle(row, merged)) {
             return Optional.of(new LeftOut(
-                    SkipKind.TITLE, "a title merged across columns: '" + RowProblems.shown(first(row)) + "'"));
+                    SkipKind.TITLE, "a title merged across columns: '" + RowProblems.shown(TotalsWords.first(row)) + "'"));
         }
         Optional<LeftOut> labelled = labelled(row);
         if (labelled.isPresent()) {
@@ -65,31 +58,10 @@ final class NoFlights implements Closeable {
     }
 
     private Optional<LeftOut> labelled(RawRow row) {
-        int first = firstFilled(row);
-        return first >= 0 && isWord(row.cell(first)) && keys.filled(row, first) == 0
-                ? Optional.of(new LeftOut(
+        return TotalsWords.begin(row, keys)
+                .map(word -> new LeftOut(
                         SkipKind.TOTALS,
-                        "totals: it begins with '" + RowProblems.shown(Blanks.strip(row.cell(first)))
-                                + "' and has no flight, date and tail"))
-                : Optional.empty();
-    }
-
-    private static String first(RawRow row) {
-        return Blanks.strip(row.cell(firstFilled(row)));
-    }
-
-    private static int firstFilled(RawRow row) {
-        for (int i = 0; i < row.size(); i++) {
-            if (!Blanks.isBlank(row.cell(i))) {
-                return i;
-            }
-        }
-        return -1;
-    }
-
-    private static boolean isWord(String text) {
-        String folded = Blanks.fold(text).replace(":", " ").strip();
-        return WORDS.contains(folded) || WORDS.stream().anyMatch(word -> folded.startsWith(word + " "));
+                        "totals: it begins with '" + RowProblems.shown(word) + "' and has no flight, date and tail"));
     }
 
     @Override

@@ -72,11 +72,15 @@ final class SumsAbove implements Closeable {
         }
         Optional<RawRow> row = again.get().next();
         while (row.isPresent() && row.get().number() < number) {
-            if (row.get().number() > headingRow && keys.filled(row.get()) > 1) {
+            if (row.get().number() > headingRow && isFlight(row.get())) {
                 add(row.get());
             }
             row = again.get().next();
         }
+    }
+
+    private boolean isFlight(RawRow row) {
+        return keys.filled(row) > 0 && TotalsWords.begin(row, keys).isEmpty();
     }
 
     private void add(RawRow row) {
