@@ -1,11 +1,13 @@
 package org.steelyard.read;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.steelyard.model.ColumnMap;
+import org.steelyard.model.ColumnRule;
 import org.steelyard.model.GuardedText;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Loading;
@@ -141,14 +143,27 @@ final class PutRightReader implements RowReader {
                                         maps.stream().map(ColumnMap::name).toList()))));
     }
 
-    /** The headings of a file that is not there. */
+    /**
+     * The headings of a file that is not there: those that the map knows, and those whose cells are filled. Of headings
+     * that differ in case alone, and so cannot be of one file, the one with a filled cell, or as the map writes it.
+     */
     private List<String> headings(RawRow row, ColumnMap map) {
-        var rules = HeadingRow.rules(map);
-        return table.headings().stream()
-                .filter(heading -> !RejectedColumns.isOwn(heading) && !heading.isEmpty())
-                .filter(heading -> rules.containsKey(Blanks.fold(heading))
-                        || !table.cell(row, heading).isEmpty())
-                .toList();
+        Map<String, ColumnRule> rules = HeadingRow.rules(map);
+        Map<String, String> chosen = new LinkedHashMap<>();
+        for (String heading : table.headings()) {
+            boolean filled = !table.cell(row, heading).isEmpty();
+            String folded = Blanks.fold(heading);
+            if (RejectedColumns.isOwn(heading) || heading.isEmpty() || !(filled || rules.containsKey(folded))) {
+                continue;
+            }
+            boolean asWritten = rules.containsKey(folded) && rules.get(folded).heading().equals(heading);
+            String rival = chosen.get(folded);
+            boolean rivalFilled = rival != null && !table.cell(row, rival).isEmpty();
+            if (rival == null || (filled && !rivalFilled) || (asWritten && filled == rivalFilled)) {
+                chosen.put(folded, heading);
+            }
+        }
+        return List.copyOf(chosen.values());
     }
 
     private TableReader reader(ColumnMap map, List<String> headings) throws SourceFault {

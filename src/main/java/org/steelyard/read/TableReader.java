@@ -13,7 +13,7 @@ import org.steelyard.model.SkippedRow;
 /** Understands the rows of a table through one heading map, and knows which of them stand put right elsewhere. */
 final class TableReader implements RowReader {
 
-    private static final long KEYS = Slot.bits(Slot.FLIGHT, Slot.DATE, Slot.TAIL, Slot.FROM, Slot.TO);
+    private static final long KEYS = Slot.bits(Slot.FLIGHT, Slot.DATE, Slot.TAIL);
 
     private final TableName name;
     private final Binding binding;

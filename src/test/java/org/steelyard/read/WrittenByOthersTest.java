@@ -95,7 +95,7 @@ class WrittenByOthersTest {
                         "calc-messy.xlsx[Notes]: there is no heading row that a heading map knows");
         assertThat(read.reasons())
                 .containsExactly(
-                        "calc-messy.xlsx[May]:17:Left: the cell holds an error (value '#DIV/0!'; expected a value)");
+                        "calc-messy.xlsx[May]:16:Left: the cell holds an error (value '#DIV/0!'; expected a value)");
         assertThat(read.blank()).isEqualTo(3);
         assertThat(read.seen()).isEqualTo(14);
         assertThat(read.notes())
