@@ -330,6 +330,32 @@ class XlsxSourceTest {
         assertThat(read.flights()).containsExactly("T1");
     }
 
+    @Test
+    void aWorkbookOfTheStrictKindIsRead() throws IOException {
+        Path file = RawWorkbook.writeStrict(
+                folder.resolve("s.xlsx"),
+                "<row r='1'>" + texts(HEADINGS) + "</row><row r='2'><c r='A2' t='s'><v>0</v></c>"
+                        + "<c r='B2' t='d'><v>2024-05-01</v></c><c r='C2' t='inlineStr'><is><t>SX-BAA</t></is></c>"
+                        + "<c r='D2'><v>9</v></c><c r='E2'><v>3000</v></c><c r='F2'><v>1</v></c>"
+                        + "<c r='G2'><v>1500</v></c></row>",
+                "<si><t>T1</t></si>");
+        ReadAll read = ReadAll.of(file, MAP);
+        assertThat(read.problems()).isEmpty();
+        assertThat(read.reasons()).isEmpty();
+        assertThat(read.flights()).containsExactly("T1");
+    }
+
+    @Test
+    void aDamagedSheetLeavesTheOthersToBeRead() throws IOException {
+        Workbook workbook = season(row("T1"));
+        fill(workbook.createSheet("June"), 0, HEADINGS);
+        fill(workbook.getSheetAt(1), 1, row("T2"));
+        workbook.getSheetAt(0).getRow(0).getCell(7).setCellValue("fuel ");
+        ReadAll read = ReadAll.of(write(workbook), MAP);
+        assertThat(read.flights()).containsExactly("T2");
+        assertThat(read.problems()).hasSize(1).allMatch(problem -> problem.contains("the heading is there twice"));
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
