@@ -52,8 +52,7 @@ final class ColumnsFile {
                                 value -> value.name().toLowerCase(Locale.ROOT).replace('_', ' '),
                                 List.of(UnknownColumns.values())))
                 .orElse(UnknownColumns.KEEP);
-        MergedCells merged = keys.find(
-                        "merged-cells", Words.choice(MergedCells::label, List.of(MergedCells.values())))
+        MergedCells merged = keys.find("merged-cells", Words.choice(MergedCells::label, List.of(MergedCells.values())))
                 .orElse(MergedCells.FIRST_ROW);
         List<ColumnRule> columns = keys.each("columns", this::column);
         requireHeadingsOnce(keys, columns);

@@ -92,14 +92,6 @@ public record ColumnMap(
             boolean decimalComma,
             UnknownColumns unknownColumns,
             List<ColumnRule> columns) {
-        this(
-                name,
-                filePatterns,
-                charset,
-                delimiter,
-                decimalComma,
-                unknownColumns,
-                columns,
-                MergedCells.FIRST_ROW);
+        this(name, filePatterns, charset, delimiter, decimalComma, unknownColumns, columns, MergedCells.FIRST_ROW);
     }
 }

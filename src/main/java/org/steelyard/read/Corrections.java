@@ -15,8 +15,8 @@ import org.steelyard.model.Origin;
 
 /**
  * The files of rejected rows among those of a season: which rows they put right, and the headings that these rows had
- * in their own files. Of several that put one row right the one rejected most often counts, and of those the last.
- * Safe for use by several threads.
+ * in their own files. Of several that put one row right the one rejected most often counts, and of those the last. Safe
+ * for use by several threads.
  */
 public final class Corrections {
 
@@ -139,6 +139,5 @@ public final class Corrections {
     Optional<List<String>> headings(FormerPlace place) {
         Origin origin = place.row().origin();
         return Optional.ofNullable(headings.get(new Source(origin.file(), origin.sheet(), place.mapName())));
-
     }
 }

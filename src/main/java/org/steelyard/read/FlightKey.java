@@ -22,8 +22,8 @@ public record FlightKey(long high, long low, int places, long content) {
 
     /** The key of a flight whose cells have a digest. */
     static FlightKey of(FlightIdent flight, String registration, long content) {
-        ByteBuffer digest = digest(
-                Blanks.fold(flight.flight()) + BETWEEN + flight.date() + BETWEEN + Blanks.fold(registration));
+        ByteBuffer digest =
+                digest(Blanks.fold(flight.flight()) + BETWEEN + flight.date() + BETWEEN + Blanks.fold(registration));
         return new FlightKey(digest.getLong(), digest.getLong(), places(flight), content);
     }
 
@@ -31,16 +31,15 @@ public record FlightKey(long high, long low, int places, long content) {
         if (flight.from().isBlank() && flight.to().isBlank()) {
             return 0;
         }
-        int places =
-                digest(Blanks.fold(flight.from()) + BETWEEN + Blanks.fold(flight.to())).getInt();
+        int places = digest(Blanks.fold(flight.from()) + BETWEEN + Blanks.fold(flight.to()))
+                .getInt();
         return places == 0 ? 1 : places;
     }
 
     /** The digest of a text. */
     static ByteBuffer digest(String text) {
         try {
-            return ByteBuffer.wrap(
-                    MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+            return ByteBuffer.wrap(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }
@@ -48,8 +47,6 @@ public record FlightKey(long high, long low, int places, long content) {
 
     /** Whether two flights are the same one as far as their rows tell. */
     public boolean isSameFlight(FlightKey other) {
-        return high == other.high
-                && low == other.low
-                && (places == other.places || places == 0 || other.places == 0);
+        return high == other.high && low == other.low && (places == other.places || places == 0 || other.places == 0);
     }
 }

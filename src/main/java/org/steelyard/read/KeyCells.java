@@ -5,21 +5,23 @@ import java.util.List;
 /** The cells of a row that say which flight it is: flight, date and tail. */
 final class KeyCells {
 
-    private final List<BoundColumn> columns;
+    private final int[] columns;
+    private final String[] headings;
 
     KeyCells(Binding binding) {
-        columns = binding.columns().all().stream()
-                .filter(column -> column.slot() == Slot.FLIGHT
-                        || column.slot() == Slot.DATE
-                        || column.slot() == Slot.TAIL)
+        List<BoundColumn> keys = binding.columns().all().stream()
+                .filter(column ->
+                        column.slot() == Slot.FLIGHT || column.slot() == Slot.DATE || column.slot() == Slot.TAIL)
                 .toList();
+        columns = keys.stream().mapToInt(BoundColumn::index).toArray();
+        headings = keys.stream().map(column -> Blanks.fold(column.heading())).toArray(String[]::new);
     }
 
     /** How many of them are filled, but for a cell that is looked at for itself. */
     int filled(RawRow row, int butFor) {
         int filled = 0;
-        for (BoundColumn column : columns) {
-            filled += column.index() != butFor && !Blanks.isBlank(row.cell(column.index())) ? 1 : 0;
+        for (int column : columns) {
+            filled += column != butFor && !Blanks.isBlank(row.cell(column)) ? 1 : 0;
         }
         return filled;
     }
@@ -30,13 +32,14 @@ final class KeyCells {
 
     /** Whether all of them are the headings. */
     boolean areHeadings(RawRow row) {
-        for (BoundColumn column : columns) {
-            String text = row.cell(column.index());
-            if (text.length() < column.heading().length()
-                    || !Blanks.fold(text).equals(Blanks.fold(column.heading()))) {
+        for (int i = 0; i < columns.length; i++) {
+            String text = Blanks.strip(row.cell(columns[i]));
+            boolean mayBe = text.length() >= headings[i].length()
+                    && Character.toLowerCase(text.charAt(0)) == headings[i].charAt(0);
+            if (!mayBe || !Blanks.fold(text).equals(headings[i])) {
                 return false;
             }
         }
-        return true;
+        return columns.length > 0;
     }
 }

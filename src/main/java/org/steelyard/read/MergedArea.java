@@ -20,8 +20,7 @@ record MergedArea(long firstRow, long lastRow, int firstColumn, int lastColumn) 
         }
         String first = reference.substring(0, colon);
         String last = reference.substring(colon + 1);
-        MergedArea area =
-                new MergedArea(rowOf(first), rowOf(last), XlsxRows.columnOf(first), XlsxRows.columnOf(last));
+        MergedArea area = new MergedArea(rowOf(first), rowOf(last), XlsxRows.columnOf(first), XlsxRows.columnOf(last));
         boolean sound = area.firstRow >= 1
                 && area.lastRow >= area.firstRow
                 && area.firstColumn >= 0

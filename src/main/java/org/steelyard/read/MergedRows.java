@@ -91,7 +91,8 @@ final class MergedRows {
     List<String> notes() {
         List<String> notes = new ArrayList<>();
         if (filled > 0) {
-            notes.add(Counted.of(filled, "cell") + " under merged cells got their text or date, as the heading map says");
+            notes.add(
+                    Counted.of(filled, "cell") + " under merged cells got their text or date, as the heading map says");
         }
         if (leftBlank > 0) {
             notes.add(Counted.of(leftBlank, "cell") + " of carried columns under merged cells "

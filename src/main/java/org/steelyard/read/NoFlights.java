@@ -44,7 +44,8 @@ final class NoFlights implements Closeable {
         }
         if (MergedRows.isTitle(row, merged)) {
             return Optional.of(new LeftOut(
-                    SkipKind.TITLE, "a title merged across columns: '" + RowProblems.shown(TotalsWords.first(row)) + "'"));
+                    SkipKind.TITLE,
+                    "a title merged across columns: '" + RowProblems.shown(TotalsWords.first(row)) + "'"));
         }
         Optional<LeftOut> labelled = labelled(row);
         if (labelled.isPresent()) {

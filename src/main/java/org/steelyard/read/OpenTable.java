@@ -116,8 +116,7 @@ final class OpenTable implements OpenRows {
                     + "; the results stored in the file were used");
         }
         if (without > 0) {
-            all.add(without + (without == 1 ? " cell holds a formula" : " cells hold formulas")
-                    + " without a result");
+            all.add(without + (without == 1 ? " cell holds a formula" : " cells hold formulas") + " without a result");
         }
         return all;
     }

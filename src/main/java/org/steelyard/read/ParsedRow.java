@@ -6,8 +6,7 @@ import org.steelyard.model.RejectedRow;
 import org.steelyard.model.SkippedRow;
 
 /** What became of one row. Rows seen are rows accepted, rejected, blank and skipped. */
-public sealed interface ParsedRow
-        permits ParsedRow.Accepted, ParsedRow.Rejected, ParsedRow.Blank, ParsedRow.Skipped {
+public sealed interface ParsedRow permits ParsedRow.Accepted, ParsedRow.Rejected, ParsedRow.Blank, ParsedRow.Skipped {
 
     /**
      * A row that is a loading.

@@ -139,8 +139,7 @@ final class PutRightReader implements RowReader {
                         RowProblems.shown(place.mapName()),
                         "one of "
                                 + String.join(
-                                        ", ",
-                                        maps.stream().map(ColumnMap::name).toList()))));
+                                        ", ", maps.stream().map(ColumnMap::name).toList()))));
     }
 
     /**
@@ -156,7 +155,8 @@ final class PutRightReader implements RowReader {
             if (RejectedColumns.isOwn(heading) || heading.isEmpty() || !(filled || rules.containsKey(folded))) {
                 continue;
             }
-            boolean asWritten = rules.containsKey(folded) && rules.get(folded).heading().equals(heading);
+            boolean asWritten =
+                    rules.containsKey(folded) && rules.get(folded).heading().equals(heading);
             String rival = chosen.get(folded);
             boolean rivalFilled = rival != null && !table.cell(row, rival).isEmpty();
             if (rival == null || (filled && !rivalFilled) || (asWritten && filled == rivalFilled)) {
@@ -173,8 +173,8 @@ final class PutRightReader implements RowReader {
             return known;
         }
         RawRow headingRow = RawRow.ofText(table.headingRow(), headings.toArray(String[]::new));
-        TableReader made = new TableReader(
-                table.name(), Binding.of(map, headingRow, table.name(), true), tails, Corrections.NONE);
+        TableReader made =
+                new TableReader(table.name(), Binding.of(map, headingRow, table.name(), true), tails, Corrections.NONE);
         readers.put(layout, made);
         return made;
     }
@@ -238,8 +238,7 @@ final class PutRightReader implements RowReader {
     }
 
     /** A row whose own file and map cannot be told. */
-    private RejectedRow asItStands(
-            RawRow row, Origin here, Optional<FormerPlace> place, List<InputProblem> problems) {
+    private RejectedRow asItStands(RawRow row, Origin here, Optional<FormerPlace> place, List<InputProblem> problems) {
         List<String> headings = new ArrayList<>();
         List<String> cells = new ArrayList<>();
         for (String heading : table.headings()) {

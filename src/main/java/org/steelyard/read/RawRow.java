@@ -15,8 +15,7 @@ public final class RawRow {
     private final Optional<LeftOut> leftOut;
     private final Optional<Origin> former;
 
-    private RawRow(
-            long number, String[] cells, CellKind[] kinds, Optional<LeftOut> leftOut, Optional<Origin> former) {
+    private RawRow(long number, String[] cells, CellKind[] kinds, Optional<LeftOut> leftOut, Optional<Origin> former) {
         this.number = number;
         this.cells = cells;
         this.kinds = kinds;

@@ -22,9 +22,8 @@ final class RejectedTable {
     private RejectedTable(Table table, RawRow headingRow) {
         this.table = table;
         this.headingRow = headingRow;
-        this.headings = HeadingRow.headings(headingRow).stream()
-                .map(GuardedText::free)
-                .toList();
+        this.headings =
+                HeadingRow.headings(headingRow).stream().map(GuardedText::free).toList();
         for (int i = 0; i < headings.size(); i++) {
             columns.putIfAbsent(headings.get(i), i);
         }

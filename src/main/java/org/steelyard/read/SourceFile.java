@@ -141,7 +141,8 @@ public final class SourceFile implements AutoCloseable {
                     + done.map().map(map -> "'" + map.name() + "'").orElse(BY_ROW));
         }
         boolean whole = problems.stream()
-                .noneMatch(problem -> problem.origin().sheet().equals(done.name().sheet()));
+                .noneMatch(
+                        problem -> problem.origin().sheet().equals(done.name().sheet()));
         if (rows == 0 && whole) {
             notes.add(prefix + "there are no rows below the headings");
         }

@@ -42,8 +42,8 @@ final class SumsAbove implements Closeable {
             return false;
         }
         readTo(row.number());
-        boolean sums = flights >= LEAST_FLIGHTS && agrees(row, all)
-                || sectionFlights >= LEAST_FLIGHTS && agrees(row, section);
+        boolean sums =
+                flights >= LEAST_FLIGHTS && agrees(row, all) || sectionFlights >= LEAST_FLIGHTS && agrees(row, section);
         if (sums) {
             endSection();
         }
@@ -126,9 +126,7 @@ final class SumsAbove implements Closeable {
     private double number(RawRow row, int column) {
         boolean stored = row.kind(column) == CellKind.NUMBER;
         String text = Blanks.strip(row.cell(column));
-        return text.isEmpty()
-                ? 0
-                : Numbers.parse(text, stored || !binding.map().decimalComma() ? '.' : ',', stored);
+        return text.isEmpty() ? 0 : Numbers.parse(text, stored || !binding.map().decimalComma() ? '.' : ',', stored);
     }
 
     @Override

@@ -46,7 +46,9 @@ record TableChoice(List<Chosen> chosen, List<Skipped> skipped, List<InputProblem
                     failures.add(new Chosen(table, search.get()));
                     skipped.add(skipped(
                             table,
-                            search.get().problem(table.name(), candidates.size()).reason()));
+                            search.get()
+                                    .problem(table.name(), candidates.size())
+                                    .reason()));
                 }
             } catch (SourceFault e) {
                 problems.addAll(e.problems());

@@ -69,7 +69,10 @@ final class TableReader implements RowReader {
         for (BoundColumn column : content) {
             String cell = Blanks.strip(row.cell(column.index()));
             if (!cell.isEmpty()) {
-                cells.append(Blanks.fold(column.heading())).append('\u0000').append(cell).append('\u0000');
+                cells.append(Blanks.fold(column.heading()))
+                        .append('\u0000')
+                        .append(cell)
+                        .append('\u0000');
             }
         }
         long digest = FlightKey.digest(cells.toString()).getLong();
@@ -79,10 +82,6 @@ final class TableReader implements RowReader {
     @Override
     public RejectedRow reject(RawRow row, InputProblem problem) {
         return new RejectedRow(
-                name.row(row),
-                binding.map().name(),
-                binding.headings(),
-                binding.cellsAsText(row),
-                List.of(problem));
+                name.row(row), binding.map().name(), binding.headings(), binding.cellsAsText(row), List.of(problem));
     }
 }

@@ -8,9 +8,31 @@ final class TotalsWords {
 
     /** In several languages of those who fly. */
     private static final Set<String> WORDS = Set.of(
-            "total", "totals", "grand total", "subtotal", "sub-total", "sub total", "sum", "sums", "average", "mean",
-            "count", "summe", "gesamt", "gesamtsumme", "somme", "totale", "totaal", "totalt", "suma", "soma", "razem",
-            "celkem", "toplam", "итого", "всего");
+            "total",
+            "totals",
+            "grand total",
+            "subtotal",
+            "sub-total",
+            "sub total",
+            "sum",
+            "sums",
+            "average",
+            "mean",
+            "count",
+            "summe",
+            "gesamt",
+            "gesamtsumme",
+            "somme",
+            "totale",
+            "totaal",
+            "totalt",
+            "suma",
+            "soma",
+            "razem",
+            "celkem",
+            "toplam",
+            "итого",
+            "всего");
 
     private TotalsWords() {}
 

@@ -23,14 +23,13 @@ final class XlsxParts {
 
     XlsxParts(OPCPackage container) throws InvalidFormatException {
         this.container = container;
-        PackageRelationship core = List.of(
-                        PackageRelationshipTypes.CORE_DOCUMENT, PackageRelationshipTypes.STRICT_CORE_DOCUMENT)
-                .stream()
-                .map(container::getRelationshipsByType)
-                .filter(found -> found.size() > 0)
-                .map(found -> found.getRelationship(0))
-                .findFirst()
-                .orElseThrow(() -> new InvalidFormatException("the container names no workbook"));
+        PackageRelationship core =
+                List.of(PackageRelationshipTypes.CORE_DOCUMENT, PackageRelationshipTypes.STRICT_CORE_DOCUMENT).stream()
+                        .map(container::getRelationshipsByType)
+                        .filter(found -> found.size() > 0)
+                        .map(found -> found.getRelationship(0))
+                        .findFirst()
+                        .orElseThrow(() -> new InvalidFormatException("the container names no workbook"));
         this.workbook = container.getPart(core);
         if (workbook == null) {
             throw new InvalidFormatException("the workbook's part is not there");

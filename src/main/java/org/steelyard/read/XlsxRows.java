@@ -150,15 +150,22 @@ final class XlsxRows implements RowStream {
     }
 
     private XlsxCells.Cell readValue(String type, int style) throws XMLStreamException {
-        Optional<String> value = Optional.empty();
         Optional<String> formula = Optional.empty();
+        boolean stored = false;
+        String value = "";
         while (true) {
             int event = xml.next();
             if (event == XMLStreamConstants.START_ELEMENT) {
                 switch (xml.getLocalName()) {
-                    case "v" -> value = Optional.of(xml.getElementText());
-                    case "f" -> formula = Optional.of(xml.getElementText());
-                    case "is" -> value = Optional.of(XlsxTexts.text(xml, "is"));
+                    case "v" -> {
+                        value = content();
+                        stored = true;
+                    }
+                    case "f" -> formula = Optional.of(content());
+                    case "is" -> {
+                        value = XlsxTexts.text(xml, "is");
+                        stored = true;
+                    }
                     default -> {
                         // extensions of no concern
                     }
@@ -170,20 +177,42 @@ final class XlsxRows implements RowStream {
         }
         if (formula.isPresent()) {
             formulas++;
-            if (!isCalculated(type, value)) {
+            if (!isCalculated(type, stored, value)) {
                 withoutResult++;
                 return new XlsxCells.Cell("=" + formula.get(), CellKind.UNCALCULATED);
             }
         }
-        return value.isPresent() ? cells.decode(type, style, value.get()) : XlsxCells.Cell.BLANK;
+        return stored ? cells.decode(type, style, value) : XlsxCells.Cell.BLANK;
+    }
+
+    /** The text of the element that has just begun; as a rule it comes in one piece. */
+    private String content() throws XMLStreamException {
+        String first = "";
+        String all = "";
+        for (int event = xml.next(); event != XMLStreamConstants.END_ELEMENT; event = xml.next()) {
+            if (event == XMLStreamConstants.START_ELEMENT || event == XMLStreamConstants.ENTITY_REFERENCE) {
+                throw new XMLStreamException("an element or entity within a value");
+            }
+            if (xml.hasText()
+                    && event != XMLStreamConstants.COMMENT
+                    && event != XMLStreamConstants.PROCESSING_INSTRUCTION) {
+                String piece = xml.getText();
+                if (first.isEmpty()) {
+                    first = piece;
+                } else {
+                    all = (all.isEmpty() ? first : all) + piece;
+                }
+            }
+        }
+        return all.isEmpty() ? first : all;
     }
 
     /** Whether a formula has a result; where all are to be calculated on opening, 0 stands for want of one. */
-    private boolean isCalculated(String type, Optional<String> value) {
-        if (value.isEmpty() || (value.get().isEmpty() && !type.equals("str"))) {
+    private boolean isCalculated(String type, boolean stored, String value) {
+        if (!stored || (value.isEmpty() && !type.equals("str"))) {
             return false;
         }
-        return !uncalculated || !value.get().equals("0") || type.equals("b");
+        return !uncalculated || !value.equals("0") || type.equals("b");
     }
 
     private void put(int column, XlsxCells.Cell cell) throws XMLStreamException {

@@ -80,7 +80,8 @@ final class PageInputs {
             return;
         }
         html.element("h3", "Rows passed over").open("ul");
-        List<SkippedRow> first = rows.first().subList(0, Math.min(SHOWN, rows.first().size()));
+        List<SkippedRow> first =
+                rows.first().subList(0, Math.min(SHOWN, rows.first().size()));
         for (SkippedRow row : first) {
             html.open("li").data(row.message()).closeBlock();
         }

@@ -27,9 +27,9 @@ import org.steelyard.read.RowCheck;
  * again. The columns are the headings of all files in order of first appearance.
  *
  * <p>Cells that have no heading of their own (beyond the last one, or under a blank or repeated one) share the last
- * column, joined by semicolons with a backslash before {@code \} and {@code ;} that belong to a cell. A row
- * that was read from such a file and is rejected again keeps the place, the check and the cells that it came with; its
- * round is one higher.
+ * column, joined by semicolons with a backslash before {@code \} and {@code ;} that belong to a cell. A row that was
+ * read from such a file and is rejected again keeps the place, the check and the cells that it came with; its round is
+ * one higher.
  *
  * <p>Which headings there are is known only after the last row, and any number of rows can be bad, so rows wait in a
  * file beside the output, not in memory.

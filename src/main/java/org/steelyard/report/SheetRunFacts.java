@@ -58,8 +58,8 @@ final class SheetRunFacts {
 
     private void input(RunFacts.InputFile file) {
         SheetRow row = grid.row().data(file.name(), styles.wrapped).data(file.mapName(), styles.text);
-        for (long count : counts(
-                file.rowsSeen(), file.accepted(), file.rejected(), file.blank(), file.skipped(), file.bytes())) {
+        for (long count :
+                counts(file.rowsSeen(), file.accepted(), file.rejected(), file.blank(), file.skipped(), file.bytes())) {
             row.number(count, styles.whole.plain());
         }
         row.data(file.sha256(), styles.text).data(String.join("\n", file.notes()), styles.wrapped);
@@ -67,8 +67,8 @@ final class SheetRunFacts {
 
     private void totals(RunFacts facts) {
         SheetRow row = grid.row().label("Together", styles.total).label("", styles.total);
-        for (long count : counts(
-                facts.rowsSeen(), facts.accepted(), facts.rejected(), facts.blank(), facts.skippedRowCount())) {
+        for (long count :
+                counts(facts.rowsSeen(), facts.accepted(), facts.rejected(), facts.blank(), facts.skippedRowCount())) {
             row.number(count, styles.totalNumber);
         }
     }
@@ -99,9 +99,7 @@ final class SheetRunFacts {
             grid.join(1, LAST);
         }
         if (rows.total() > rows.first().size()) {
-            line(
-                    "And more",
-                    WorkbookWords.count(rows.total() - rows.first().size(), "row") + ", all in skipped.csv.");
+            line("And more", WorkbookWords.count(rows.total() - rows.first().size(), "row") + ", all in skipped.csv.");
         }
         grid.gap(10);
     }

@@ -15,8 +15,8 @@ import org.steelyard.model.SkipKind;
 import org.steelyard.model.SkippedRow;
 import org.steelyard.read.SeasonFolder.Skipped;
 import org.steelyard.report.RunFacts.InputFile;
-import org.steelyard.report.SkippedRows;
 import org.steelyard.report.SeasonReports;
+import org.steelyard.report.SkippedRows;
 
 /** Takes what the workers made in the order of the input, counts it and hands it to the reports. */
 final class Collector {
@@ -41,7 +41,12 @@ final class Collector {
     private long countedToo;
     private String firstCounted = "";
 
-    Collector(BlockingQueue<Future<Step>> steps, SeasonReports reports, Progress progress, int files, Duplicates duplicates) {
+    Collector(
+            BlockingQueue<Future<Step>> steps,
+            SeasonReports reports,
+            Progress progress,
+            int files,
+            Duplicates duplicates) {
         this.steps = steps;
         this.reports = reports;
         this.progress = progress;
@@ -128,7 +133,8 @@ final class Collector {
                         SkipKind.REPEATED,
                         "the flight stands in " + verdict.other().orElseThrow() + " cell for cell"));
             case DIFFERS ->
-                reject(flight.reader().reject(flight.row(), differs(loading, verdict.other().orElseThrow())));
+                reject(flight.reader()
+                        .reject(flight.row(), differs(loading, verdict.other().orElseThrow())));
             case STANDS -> accept(flight);
             case COUNTS_AGAIN -> {
                 countedAgain++;

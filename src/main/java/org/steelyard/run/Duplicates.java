@@ -121,9 +121,7 @@ final class Duplicates {
         if (others.containsKey(entry)) {
             return new Verdict(Kind.DIFFERS, Optional.of(itself ? others.get(entry) : standing(entry)));
         }
-        return itself
-                ? Verdict.ALONE
-                : new Verdict(kind(flights.hasContent(entry, key)), Optional.of(standing(entry)));
+        return itself ? Verdict.ALONE : new Verdict(kind(flights.hasContent(entry, key)), Optional.of(standing(entry)));
     }
 
     private Kind kind(boolean same) {

@@ -98,6 +98,13 @@ public final class SeasonRun {
                         folder.skipped().stream(), collector.skippedSheets().stream())
                 .map(entry -> new RunFacts.SkippedFile(entry.name(), entry.reason()))
                 .toList();
-        return new RunFacts(request.name(), request.version(), request.options(), collector.inputs(), config, skipped, collector.skippedRows());
+        return new RunFacts(
+                request.name(),
+                request.version(),
+                request.options(),
+                collector.inputs(),
+                config,
+                skipped,
+                collector.skippedRows());
     }
 }

@@ -87,7 +87,9 @@ class NoFlightsTest {
                 + ";;;;33;;;\n"
                 + ";;;;36;;;\n");
         assertThat(read.flights()).containsExactly("T1", "T2", "T3", "T4");
-        assertThat(read.skippedRows()).extracting(reason -> reason.split(":")[1]).containsExactly("4", "7", "8");
+        assertThat(read.skippedRows())
+                .extracting(reason -> reason.split(":")[1])
+                .containsExactly("4", "7", "8");
         assertThat(read.rejected()).hasSize(1);
     }
 

@@ -54,7 +54,8 @@ record ReadAll(
                 }
                 batch = source.nextBatch(3);
             }
-            assertThat(accepted.size() + rejected.size() + blank + skippedRows.size()).isEqualTo(seen);
+            assertThat(accepted.size() + rejected.size() + blank + skippedRows.size())
+                    .isEqualTo(seen);
             return new ReadAll(
                     accepted,
                     rejected,

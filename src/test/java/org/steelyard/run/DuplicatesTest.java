@@ -149,7 +149,8 @@ class DuplicatesTest {
             outputs.add(files);
         }
         assertThat(outputs.get(0)).isEqualTo(outputs.get(1));
-        assertThat(outputs.get(0).get("flights.csv").lines().count()).isGreaterThan(rule == DuplicateRule.NONE ? 0 : 20);
+        assertThat(outputs.get(0).get("flights.csv").lines().count())
+                .isGreaterThan(rule == DuplicateRule.NONE ? 0 : 20);
     }
 
     @Test

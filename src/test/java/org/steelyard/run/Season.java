@@ -107,7 +107,11 @@ record Season(Path folder) {
         try (CSVParser parser = CSVParser.parse(
                 file,
                 StandardCharsets.UTF_8,
-                CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get())) {
+                CSVFormat.RFC4180
+                        .builder()
+                        .setHeader()
+                        .setSkipHeaderRecord(true)
+                        .get())) {
             return parser.getRecords();
         }
     }
