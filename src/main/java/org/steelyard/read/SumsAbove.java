@@ -42,8 +42,9 @@ final class SumsAbove implements Closeable {
             return false;
         }
         readTo(row.number());
-        boolean sums =
-                flights >= LEAST_FLIGHTS && agrees(row, all) || sectionFlights >= LEAST_FLIGHTS && agrees(row, section);
+        boolean ofAll = flights >= LEAST_FLIGHTS && agrees(row, all);
+        boolean ofSection = sectionFlights >= LEAST_FLIGHTS && agrees(row, section);
+        boolean sums = ofAll || ofSection;
         if (sums) {
             endSection();
         }

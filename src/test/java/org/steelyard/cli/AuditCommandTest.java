@@ -138,8 +138,8 @@ class AuditCommandTest {
                 .contains("\"repeated\" : 1")
                 .contains("\"reason\" : \"the flight stands in season-1.csv:2 cell for cell\"");
         assertThat(report("season", "report.html")).contains("season-1.csv:4: the flight stands in season-1.csv:2");
-        try (XSSFWorkbook workbook =
-                new XSSFWorkbook(Files.newInputStream(reports().resolve("season").resolve("season.xlsx")))) {
+        try (XSSFWorkbook workbook = new XSSFWorkbook(
+                Files.newInputStream(reports().resolve("season").resolve("season.xlsx")))) {
             assertThat(workbook.getSheet("Run facts"))
                     .anyMatch(row -> row.getCell(0) != null
                             && row.getCell(0).toString().equals("season-1.csv:4")
