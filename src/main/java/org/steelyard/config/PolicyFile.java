@@ -2,6 +2,7 @@ package org.steelyard.config;
 
 import java.util.List;
 import java.util.Optional;
+import org.steelyard.model.DuplicateRule;
 import org.steelyard.model.LastMinuteRule;
 import org.steelyard.model.Policy;
 import org.steelyard.model.RecordedTrimRule;
@@ -18,6 +19,9 @@ final class PolicyFile {
         Optional<LastMinuteRule> lastMinute = keys.partIfAny("last-minute", PolicyFile::lastMinute);
         SharingRule sharing = keys.read(
                 "sharing", Words.choice(SharingRule::label, List.of(SharingRule.values())), SharingRule.BY_CAPACITY);
+        DuplicateRule duplicates = keys.find(
+                        "duplicates", Words.choice(DuplicateRule::label, List.of(DuplicateRule.values())))
+                .orElse(DuplicateRule.FIRST);
         return keys.make(() -> {
             Policy found = marginal.orElseThrow();
             return new Policy(
@@ -27,7 +31,8 @@ final class PolicyFile {
                     found.marginalTrimUnits(),
                     sharing,
                     recordedTrim,
-                    lastMinute);
+                    lastMinute,
+                    duplicates);
         });
     }
 

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param sharing rule for totals
  * @param recordedTrim how recorded trim settings are held against the right ones; empty where they are not
  * @param lastMinute how much may change at the last minute; empty where nothing is found of it
+ * @param duplicates which row stands where several are of one flight
  */
 public record Policy(
         double marginalCgPercentMac,
@@ -21,7 +22,8 @@ public record Policy(
         double marginalTrimUnits,
         SharingRule sharing,
         Optional<RecordedTrimRule> recordedTrim,
-        Optional<LastMinuteRule> lastMinute) {
+        Optional<LastMinuteRule> lastMinute,
+        DuplicateRule duplicates) {
 
     /**
      * Checks the numbers.
@@ -36,10 +38,11 @@ public record Policy(
         Objects.requireNonNull(sharing);
         Objects.requireNonNull(recordedTrim);
         Objects.requireNonNull(lastMinute);
+        Objects.requireNonNull(duplicates);
     }
 
     /**
-     * A policy that says nothing of last-minute changes.
+     * A policy that says nothing of last-minute changes, and under which the first row of a flight stands.
      *
      * @param marginalCgPercentMac a CG nearer to a limit line than this many % MAC is marginal
      * @param marginalMassPercent a mass within this percentage of a mass limit is marginal
@@ -62,7 +65,8 @@ public record Policy(
                 marginalTrimUnits,
                 sharing,
                 recordedTrim,
-                Optional.empty());
+                Optional.empty(),
+                DuplicateRule.FIRST);
     }
 
     /**

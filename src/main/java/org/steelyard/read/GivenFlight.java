@@ -170,10 +170,7 @@ public final class GivenFlight {
     }
 
     private static boolean isNamed(Field field) {
-        return field != Field.IGNORED
-                && field != Field.EXTRA
-                && !field.isOfSheet()
-                && field.suits(SourceForm.FLIGHTS);
+        return field != Field.IGNORED && field != Field.EXTRA && !field.isOfSheet() && field.suits(SourceForm.FLIGHTS);
     }
 
     private static Optional<PassengerCategory> category(String word) {

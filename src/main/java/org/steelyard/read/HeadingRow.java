@@ -113,6 +113,7 @@ final class HeadingRow {
         }
         return missing;
     }
+
     private static List<Field> keys(ColumnMap map) {
         if (holdsSheetsOnly(map)) {
             return List.of();

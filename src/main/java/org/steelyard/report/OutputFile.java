@@ -7,6 +7,7 @@ enum OutputFile {
     FINDINGS("findings.csv", "every finding with value, limit and margin in the users' units and a sentence"),
     STATISTICS("statistics.csv", "spread of trim and CG by type, tail, route and more, at full precision"),
     REJECTED("rejected.csv", "rows that could not be used, with reasons: put right, it can be read again"),
+    SKIPPED("skipped.csv", "rows that are no flights or stand elsewhere, as totals and repeats, with the reason"),
     PAGE("report.html", "this page"),
     RUN("run.json", "inputs with checksums, counts, options, policy and methods");
 

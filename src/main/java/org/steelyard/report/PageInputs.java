@@ -5,9 +5,12 @@ import java.util.Map;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.ProblemCode;
 import org.steelyard.model.RejectedRow;
+import org.steelyard.model.SkippedRow;
 
 /** What was read and what was not, where the rest is, and how it was computed. */
 final class PageInputs {
+
+    private static final int SHOWN = 20;
 
     private PageInputs() {}
 
@@ -15,6 +18,7 @@ final class PageInputs {
         html.open("section", "id", "inputs").element("h2", "Inputs");
         inputs(html, result.facts().inputs());
         notRead(html, result);
+        passedOver(html, result.facts().skippedRows());
         html.closeBlock();
         rejected(html, result.facts().rejected(), rejections);
         html.open("section", "id", "files").element("h2", "All outputs").open("ul", "class", "files");
@@ -36,6 +40,7 @@ final class PageInputs {
                 "#Accepted",
                 "#Rejected",
                 "#Blank",
+                "#Skipped",
                 "Heading map",
                 "To be known of it");
         for (RunFacts.InputFile input : inputs) {
@@ -45,7 +50,8 @@ final class PageInputs {
                     Shown.count(input.rowsSeen()),
                     Shown.count(input.accepted()),
                     Shown.count(input.rejected()),
-                    Shown.count(input.blank()));
+                    Shown.count(input.blank()),
+                    Shown.count(input.skipped()));
             html.open("td").data(input.mapName()).close();
             html.open("td").data(String.join("; ", input.notes())).close().closeBlock();
         }
@@ -61,11 +67,30 @@ final class PageInputs {
             html.closeBlock();
         }
         if (!result.facts().skipped().isEmpty()) {
-            html.element("h3", "Files left out").open("ul");
+            html.element("h3", "Files and sheets left out").open("ul");
             for (RunFacts.SkippedFile file : result.facts().skipped()) {
                 html.open("li").data(file.name()).text(": ").data(file.reason()).closeBlock();
             }
             html.closeBlock();
+        }
+    }
+
+    private static void passedOver(Html html, SkippedRows rows) {
+        if (rows.total() == 0) {
+            return;
+        }
+        html.element("h3", "Rows passed over").open("ul");
+        List<SkippedRow> first =
+                rows.first().subList(0, Math.min(SHOWN, rows.first().size()));
+        for (SkippedRow row : first) {
+            html.open("li").data(row.message()).closeBlock();
+        }
+        html.closeBlock();
+        if (rows.total() > first.size()) {
+            html.open("p", "class", "hint")
+                    .text("The first " + first.size() + " of " + Shown.count(rows.total()) + ". All are in ")
+                    .element("a", "skipped.csv", "href", "skipped.csv");
+            html.text(".").closeBlock();
         }
     }
 

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.Balancer;
 import org.steelyard.balance.Distribution;
+import org.steelyard.model.DuplicateRule;
 import org.steelyard.model.Finding;
 import org.steelyard.model.FindingCode;
 import org.steelyard.model.Fuel;
@@ -37,7 +38,14 @@ class LastMinuteTest {
 
     private static Policy policy(SharingRule rule, int passengers, double massKg, double fuelKg) {
         return new Policy(
-                0, 0, 0, 0, rule, Optional.empty(), Optional.of(new LastMinuteRule(passengers, massKg, fuelKg)));
+                0,
+                0,
+                0,
+                0,
+                rule,
+                Optional.empty(),
+                Optional.of(new LastMinuteRule(passengers, massKg, fuelKg)),
+                DuplicateRule.FIRST);
     }
 
     private static Loading with(SampleJet jet, Part... parts) {

@@ -92,8 +92,7 @@ class MapYamlTest {
                 ColumnMap.UnknownColumns.KEEP,
                 List.of(rule("Flight", Field.FLIGHT, "", ColumnUnit.NONE)));
         String yaml = MapYaml.of(map, List.of(), Map.of());
-        assertThat(yaml)
-                .isEqualTo("""
+        assertThat(yaml).isEqualTo("""
                         map: plain
                         decimal: point
                         unknown-columns: keep

@@ -39,8 +39,12 @@ class ModelRefusesFormsTest {
                 refused("a place counts from 0", () -> new LastMinuteChange.Part(LoadPart.FUEL, -2, 0, 0, 1)),
                 refused("change massKg", () -> new LastMinuteChange.Part(LoadPart.FUEL, 0, 0, 0, Double.NaN)),
                 refused("passengersKg", () -> new Load.ByHold(Passengers.NONE, OptionalDouble.of(-1), List.of())),
-                refused("field hold-mass cannot stand in a map of the form items", () -> map(SourceForm.ITEMS, Field.HOLD_MASS)),
-                refused("field item-mass cannot stand in a map of the form flights", () -> map(SourceForm.FLIGHTS, Field.ITEM_MASS)));
+                refused(
+                        "field hold-mass cannot stand in a map of the form items",
+                        () -> map(SourceForm.ITEMS, Field.HOLD_MASS)),
+                refused(
+                        "field item-mass cannot stand in a map of the form flights",
+                        () -> map(SourceForm.FLIGHTS, Field.ITEM_MASS)));
     }
 
     private static ColumnMap map(SourceForm form, Field field) {
@@ -51,16 +55,19 @@ class ModelRefusesFormsTest {
                 "",
                 Optional.empty(),
                 false,
-                DigitGrouping.NONE, ColumnMap.UnknownColumns.KEEP,
+                DigitGrouping.NONE,
+                ColumnMap.UnknownColumns.KEEP,
                 List.of(rule),
                 form,
-                "");
+                "",
+                ColumnMap.MergedCells.FIRST_ROW);
     }
 
     @ParameterizedTest
     @MethodSource("wrong")
     void aWrongValueIsRefusedWithItsReason(String message, ThrowingCallable maker) {
-        assertThatIllegalArgumentException().isThrownBy(() -> {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> {
                     try {
                         maker.call();
                     } catch (RuntimeException e) {
@@ -75,7 +82,8 @@ class ModelRefusesFormsTest {
     @ParameterizedTest
     @EnumSource(Field.class)
     void everyFieldIsForAtLeastOneForm(Field field) {
-        assertThat(field.suits(SourceForm.FLIGHTS) || field.suits(SourceForm.ITEMS)).isTrue();
+        assertThat(field.suits(SourceForm.FLIGHTS) || field.suits(SourceForm.ITEMS))
+                .isTrue();
     }
 
     @Test

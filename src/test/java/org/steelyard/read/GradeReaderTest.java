@@ -51,8 +51,8 @@ class GradeReaderTest {
     }
 
     private static GradeInput read(Path file, List<ColumnRule> rules) throws SeasonUnreadableException {
-        ColumnMap map = new ColumnMap(
-                "lehrer", List.of(), "", Optional.of(';'), true, ColumnMap.UnknownColumns.KEEP, rules);
+        ColumnMap map =
+                new ColumnMap("lehrer", List.of(), "", Optional.of(';'), true, ColumnMap.UnknownColumns.KEEP, rules);
         return GradeReader.sheets(file, TAILS, ReadOptions.of(List.of(map)), Path.of("given.csv"));
     }
 
@@ -118,7 +118,8 @@ class GradeReaderTest {
 
     @Test
     void whatIsNoFigureIsKeptAndToldWithItsPlace() throws IOException, SeasonUnreadableException {
-        GradeInput input = read("a.csv", "student,flight,claimed-takeoff-mass (kg)\nWren,X1,\"53,200\"\n,,\nRobin,X1,\n");
+        GradeInput input =
+                read("a.csv", "student,flight,claimed-takeoff-mass (kg)\nWren,X1,\"53,200\"\n,,\nRobin,X1,\n");
         assertThat(input.sheets()).hasSize(2);
         assertThat(input.sheets().get(0).sheet().claims().get(SheetItem.TAKEOFF_MASS))
                 .isInstanceOf(Claim.Unreadable.class);

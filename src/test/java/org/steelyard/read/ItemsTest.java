@@ -107,10 +107,12 @@ class ItemsTest {
                 "",
                 Optional.empty(),
                 false,
-                DigitGrouping.NONE, ColumnMap.UnknownColumns.LEAVE_OUT,
+                DigitGrouping.NONE,
+                ColumnMap.UnknownColumns.LEAVE_OUT,
                 List.of(rules),
                 SourceForm.ITEMS,
-                "");
+                "",
+                ColumnMap.MergedCells.FIRST_ROW);
     }
 
     /** All that came of a season of several files. */
@@ -136,12 +138,12 @@ class ItemsTest {
         }
         Collections.sort(files);
         ReadOptions options = ReadOptions.of(List.of(Fixtures.forFiles(Fixtures.MAP, "flights*"), ITEM_MAP));
-        ItemBook book = ItemBook.gather(files, options, TAILS);
+        SeasonFiles season = SeasonFiles.of(files, options, TAILS);
         List<Loading> flights = new ArrayList<>();
         List<String> reasons = new ArrayList<>();
         int[] counts = new int[3];
-        for (Path file : book.inOrder(files)) {
-            try (SourceFile source = SourceFile.open(file, options, TAILS, book)) {
+        for (Path file : season.inOrder()) {
+            try (SourceFile source = season.open(file)) {
                 Optional<RawRows> rows = source.nextBatch(2);
                 while (rows.isPresent()) {
                     counts[2] += rows.get().rows().size();
@@ -303,9 +305,11 @@ class ItemsTest {
         String both = "Flight;Tank;Hold;kg;L\nT1;left;;;1000\nT1;right;;700;\nT1;;1;300;\n";
         Loading flight = read("flights.csv", flights, "items.csv", both).flight();
         assertThat(flight.fuel()).isEqualTo(new Fuel.ByTank(Amounts.of(800, 700), 100, 1500));
-        assertThat(read("flights.csv", flights, "items.csv", both + "T1;left;;8;10\n").reasons())
-                .contains("items.csv:5:kg: the mass of the item is given twice (value '8'; expected one cell with its mass"
-                        + " or volume)");
+        assertThat(read("flights.csv", flights, "items.csv", both + "T1;left;;8;10\n")
+                        .reasons())
+                .contains(
+                        "items.csv:5:kg: the mass of the item is given twice (value '8'; expected one cell with its mass"
+                                + " or volume)");
     }
 
     @Test

@@ -56,11 +56,9 @@ class GradeReportsTest {
         Map<SheetItem, Claim> claims = new EnumMap<>(SheetItem.class);
         if (takeoffKg > 0) {
             claims.put(
-                    SheetItem.TAKEOFF_MASS,
-                    new Claim.Figure(takeoffKg, 0.5, CgMeasure.PERCENT_MAC, takeoffKg + " kg"));
+                    SheetItem.TAKEOFF_MASS, new Claim.Figure(takeoffKg, 0.5, CgMeasure.PERCENT_MAC, takeoffKg + " kg"));
             claims.put(
-                    SheetItem.LANDING_MASS,
-                    new Claim.Figure(landingKg, 0.5, CgMeasure.PERCENT_MAC, landingKg + " kg"));
+                    SheetItem.LANDING_MASS, new Claim.Figure(landingKg, 0.5, CgMeasure.PERCENT_MAC, landingKg + " kg"));
         }
         return MARKER.mark(new StudentSheet(new Origin("sheets.csv", "", 2), student, "S1", claims));
     }
@@ -105,7 +103,11 @@ class GradeReportsTest {
             assertThat(marks.getRow(2).getCell(3).getNumericCellValue()).isEqualTo(21);
             assertThat(book.getSheet("Causes").getRow(2).getCell(3).getStringCellValue())
                     .startsWith("taxi fuel not taken off");
-            assertThat(book.getSheet("Not used").getRow(1).getCell(3).getCellStyle().getQuotePrefixed())
+            assertThat(book.getSheet("Not used")
+                            .getRow(1)
+                            .getCell(3)
+                            .getCellStyle()
+                            .getQuotePrefixed())
                     .isTrue();
         }
     }
@@ -130,18 +132,21 @@ class GradeReportsTest {
         write(CLASS);
         write(CLASS.subList(1, 2));
         try (Stream<Path> pages = Files.list(folder.resolve("monday/students"))) {
-            assertThat(pages).extracting(path -> String.valueOf(path.getFileName())).containsExactly("1-robin.html");
+            assertThat(pages)
+                    .extracting(path -> String.valueOf(path.getFileName()))
+                    .containsExactly("1-robin.html");
         }
         try (Stream<Path> left = Files.list(folder)) {
-            assertThat(left).extracting(path -> String.valueOf(path.getFileName())).containsExactly("monday");
+            assertThat(left)
+                    .extracting(path -> String.valueOf(path.getFileName()))
+                    .containsExactly("monday");
         }
     }
 
     @Test
     void theBlankSheetIsProtectedButForItsFrames() throws IOException {
         Loading loading = SampleJet.loaded().loading();
-        MadeExercise made = new MadeExercise(
-                Difficulty.INSIDE, loading, "", loading, java.util.Optional.empty());
+        MadeExercise made = new MadeExercise(Difficulty.INSIDE, loading, "", loading, java.util.Optional.empty());
         ExerciseFiles.write(List.of(made), POLICY, CgMeasure.INDEX, folder.resolve("made"), "1.0");
         try (XSSFWorkbook book = book("made/blank/s1.xlsx")) {
             XSSFSheet sheet = book.getSheet("Load sheet");
@@ -150,7 +155,8 @@ class GradeReportsTest {
             boolean index = false;
             for (Row row : sheet) {
                 for (int i = 0; i < row.getLastCellNum(); i++) {
-                    boolean free = row.getCell(i) != null && !row.getCell(i).getCellStyle().getLocked();
+                    boolean free = row.getCell(i) != null
+                            && !row.getCell(i).getCellStyle().getLocked();
                     open += free ? 1 : 0;
                     assertThat(free && !row.getCell(i).toString().isEmpty()).isFalse();
                     index |= row.getCell(i) != null && row.getCell(i).toString().equals("index");
@@ -161,8 +167,12 @@ class GradeReportsTest {
             assertThat(sheet.getDataValidations()).hasSize(2);
             assertThat(sheet.iterator())
                     .toIterable()
-                    .anyMatch(row -> row.getCell(1) != null && row.getCell(1).toString().equals(SheetForm.FIGURE));
+                    .anyMatch(row ->
+                            row.getCell(1) != null && row.getCell(1).toString().equals(SheetForm.FIGURE));
         }
-        assertThat(folder.resolve("made/key.html")).content().contains("zero fuel").contains("verdict: in limits");
+        assertThat(folder.resolve("made/key.html"))
+                .content()
+                .contains("zero fuel")
+                .contains("verdict: in limits");
     }
 }

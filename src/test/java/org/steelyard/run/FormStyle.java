@@ -84,10 +84,12 @@ enum FormStyle {
                 "",
                 Optional.of(delimiter),
                 decimalComma,
-                DigitGrouping.NONE, ColumnMap.UnknownColumns.LEAVE_OUT,
+                DigitGrouping.NONE,
+                ColumnMap.UnknownColumns.LEAVE_OUT,
                 rules,
                 form,
-                "");
+                "",
+                ColumnMap.MergedCells.FIRST_ROW);
     }
 
     String heading(Column column) {

@@ -28,9 +28,8 @@ import org.steelyard.report.RunFacts;
 class ItemsSeasonTest {
 
     /** The items stand before the flights by name, and are read after them. */
-    private static final Map<String, String> FILES = new LinkedHashMap<>(Map.of(
-            "items-may.csv",
-            """
+    private static final Map<String, String> FILES =
+            new LinkedHashMap<>(Map.of("items-may.csv", """
             flight,date,tail,zone,row,hold,tank,station,what,pieces,kg
             J4,2026-05-02,QI-JAB,,3,,,,M,4,
             J4,2026-05-02,QI-JAB,,14C,,,,F,1,
@@ -43,9 +42,7 @@ class ItemsSeasonTest {
             J4,2026-05-02,QI-JAB,,,,,cockpit,,3,276
             J7,2026-05-04,QI-JAD,,,9,,,bags,4,
             J9,2026-05-04,QI-JAD,,,2,,,bags,4,
-            """,
-            "season-may.csv",
-            """
+            """, "season-may.csv", """
             flight,date,tail,flaps,pax total,pax A,pax E,load total kg,hold 1 kg,fuel left kg,fuel right kg,fuel total kg,\
             taxi kg,trip kg,zfw kg,zfw cg % mac,tow kg,tow cg % mac
             J1,2026-05-01,QI-JAA,5,120,,,3000,,,,9000,200,4000,,,,
@@ -82,7 +79,11 @@ class ItemsSeasonTest {
 
     private static List<List<String>> flights(Path file, String... columns) throws IOException {
         List<List<String>> rows = new ArrayList<>();
-        CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
         try (CSVParser parser = CSVParser.parse(file, StandardCharsets.UTF_8, format)) {
             for (CSVRecord row : parser) {
                 rows.add(Stream.of(columns).map(row::get).toList());
@@ -95,15 +96,19 @@ class ItemsSeasonTest {
     void everyRowIsCountedAndEveryFlightSaysWhatIsAssumed() throws Exception {
         SeasonOutcome outcome = run("one", 1);
         assertThat(outcome.facts().inputs())
-                .extracting(RunFacts.InputFile::name, RunFacts.InputFile::rowsSeen, RunFacts.InputFile::accepted,
-                        RunFacts.InputFile::rejected, RunFacts.InputFile::blank)
+                .extracting(
+                        RunFacts.InputFile::name,
+                        RunFacts.InputFile::rowsSeen,
+                        RunFacts.InputFile::accepted,
+                        RunFacts.InputFile::rejected,
+                        RunFacts.InputFile::blank)
                 .containsExactly(
-                        Tuple.tuple("season-may.csv", 7L, 6L, 1L, 0L),
-                        Tuple.tuple("items-may.csv", 11L, 8L, 2L, 1L));
+                        Tuple.tuple("season-may.csv", 7L, 6L, 1L, 0L), Tuple.tuple("items-may.csv", 11L, 8L, 2L, 1L));
         assertThat(outcome.facts().inputs().get(1).notes())
-                .contains("8 accepted rows are load items of flights in other files");
+                .contains("8 accepted rows are load items of the season's flights");
         assertThat(outcome.summary().all().flights()).isEqualTo(6);
-        assertThat(flights(outcome.folder().resolve("flights.csv"), "flight", "input_level", "assumed", "assumed_parts"))
+        assertThat(flights(
+                        outcome.folder().resolve("flights.csv"), "flight", "input_level", "assumed", "assumed_parts"))
                 .containsExactly(
                         List.of("J1", "totals", "yes", "passengers, holds, fuel"),
                         List.of("J2", "zones, holds in total", "yes", "holds"),
