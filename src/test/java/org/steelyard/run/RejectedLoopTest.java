@@ -202,7 +202,7 @@ class RejectedLoopTest {
                         + " (value &#39;7; 8&#39;; expected a blank cell, once what they say stands under its heading or"
                         + " is not wanted)")
                 .contains("steelyard_map: there is no such heading map (value &#39;clup&#39;; expected one of club,"
-                        + " house, ledger)")
+                        + " house, items, ledger)")
                 .contains("steelyard_row: the row does not say where it stood");
     }
 
