@@ -75,8 +75,7 @@ class ItemsPutRightTest {
 
     /** J1 is wanted twice, the same; J2 has an item in a hold that is not there. */
     private Season mess() throws IOException {
-        return season()
-                .with("season-a.csv", List.of(FLIGHTS, J1, J2, "Total,,,,6000,6000,400,8000,,,"))
+        return season().with("season-a.csv", List.of(FLIGHTS, J1, J2, "Total,,,,6000,6000,400,8000,,,"))
                 .with("season-b.csv", List.of(FLIGHTS, J1, "J3,2026-05-02,QI-JAC,5,3000,3000,,4000,,,"))
                 .with(
                         "items-1.csv",
@@ -93,7 +92,8 @@ class ItemsPutRightTest {
     @Test
     void anItemPutRightJoinsItsFlightAndARepeatIsNoFlightOfItsOwn() throws Exception {
         RunFacts first = mess().audit();
-        assertThat(counts(first)).containsExactly("season-a.csv 3 = 1 1 0 1", "season-b.csv 2 = 0 1 0 1", "items-1.csv 6 = 4 1 0 1");
+        assertThat(counts(first))
+                .containsExactly("season-a.csv 3 = 1 1 0 1", "season-b.csv 2 = 0 1 0 1", "items-1.csv 6 = 4 1 0 1");
         assertThat(rejected()).containsExactlyInAnyOrder("season-a.csv:3", "season-b.csv:3", "items-1.csv:5");
         assertThat(season().lines("skipped.csv"))
                 .anyMatch(line -> line.startsWith("season-b.csv,,2,repeated,"))
@@ -126,8 +126,7 @@ class ItemsPutRightTest {
                                 "J2,2026-05-01,QI-JAB,,,1,,,cargo,1,500"));
         clean.audit();
         CSVRecord same = clean.records(clean.report("flights.csv")).get(0);
-        assertThat(joined)
-                .isEqualTo("J2 " + same.get("tow_kg") + " " + same.get("tow_cg_pct_mac"));
+        assertThat(joined).isEqualTo("J2 " + same.get("tow_kg") + " " + same.get("tow_cg_pct_mac"));
     }
 
     @Test
@@ -141,8 +140,7 @@ class ItemsPutRightTest {
 
     @Test
     void itemsFindAFlightWhoseNumberIsPutRight() throws Exception {
-        Season season = season()
-                .with("season-a.csv", List.of(FLIGHTS, "J1,2026-05-01,QI-XXX,5,3000,3000,200,4000,,,"))
+        Season season = season().with("season-a.csv", List.of(FLIGHTS, "J1,2026-05-01,QI-XXX,5,3000,3000,200,4000,,,"))
                 .with("items-1.csv", List.of(ITEMS, "J1,2026-05-01,QI-JAA,A,,,,,adult,20,"));
         season.audit();
         assertThat(rejected()).containsExactlyInAnyOrder("season-a.csv:2", "items-1.csv:2");
@@ -155,10 +153,8 @@ class ItemsPutRightTest {
 
     @ParameterizedTest
     @CsvSource({"FIRST, 'J1 pilot=one'", "LAST, 'J1 pilot=two'", "NONE, ''", "ALL, 'J1 pilot=one,J1 pilot=two'"})
-    void rowsOfOneFlightShareItsItemsAndThePolicySaysWhichStands(DuplicateRule rule, String standing)
-            throws Exception {
-        Season season = season()
-                .with("season-a.csv", List.of(FLIGHTS, J1 + "one"))
+    void rowsOfOneFlightShareItsItemsAndThePolicySaysWhichStands(DuplicateRule rule, String standing) throws Exception {
+        Season season = season().with("season-a.csv", List.of(FLIGHTS, J1 + "one"))
                 .with("season-b.csv", List.of(FLIGHTS, J1 + "two"))
                 .with("items-1.csv", List.of(ITEMS, "J1,2026-05-01,QI-JAA,A,,,,,adult,20,"));
         season.audit(rule, 2);
