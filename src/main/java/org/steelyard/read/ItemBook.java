@@ -27,10 +27,10 @@ public final class ItemBook {
     private final Map<String, FlightItems> flights = new HashMap<>();
     private final Set<ItemKey> keys = new HashSet<>();
     private final Set<Path> files = new HashSet<>();
-    private boolean mixed;
-    private boolean ahead;
     private final ItemPlaces places = new ItemPlaces();
     private final Map<String, ItemPlan> plans = new ConcurrentHashMap<>();
+    private boolean mixed;
+    private boolean ahead;
 
     private ItemBook() {}
 
@@ -96,8 +96,11 @@ public final class ItemBook {
      * has sheets of flights and of items.
      */
     private void lookAhead(List<Path> paths, ReadOptions options, Tails tails, Corrections corrections) {
-        ahead = !isEmpty();
-        for (Path path : ahead ? paths : List.<Path>of()) {
+        if (isEmpty()) {
+            return;
+        }
+        ahead = true;
+        for (Path path : paths) {
             if ((mixed && !files.contains(path)) || corrections.isOfRejected(path)) {
                 try (SourceFile source = SourceFile.open(path, options, tails, this, corrections)) {
                     readThrough(source);
