@@ -18,6 +18,7 @@ final class ClosingSummary {
 
     private static final int WORST = 3;
     private static final int KINDS = 4;
+    private static final int SKIPPED = 8;
 
     private final SeasonOutcome outcome;
     private final List<String> lines = new ArrayList<>();
@@ -43,17 +44,39 @@ final class ClosingSummary {
                         "  likely out %,9d inside on paper, but outside with a chance of more than %.1f %%",
                         outcome.summary().likelyOutside(), rule.percent()));
         add(
-                "  rows seen  %,9d = %,d accepted + %,d rejected + %,d blank, from %s",
-                facts.rowsSeen(), facts.accepted(), facts.rejected(), facts.blank(), files(facts));
+                "  rows seen  %,9d = %,d accepted + %,d rejected + %,d blank + %,d skipped, from %s",
+                facts.rowsSeen(),
+                facts.accepted(),
+                facts.rejected(),
+                facts.blank(),
+                facts.skippedRowCount(),
+                files(facts));
+        skipped(facts);
         kinds();
         worst();
         add("");
         add(
                 "Reports are in %s: season.xlsx, report.html, flights.csv, findings.csv, statistics.csv, rejected.csv,"
-                        + " run.json",
+                        + " skipped.csv, run.json",
                 outcome.folder());
         add("%s", Caution.TEXT);
         return lines;
+    }
+
+    private void skipped(RunFacts facts) {
+        List<String> all = new ArrayList<>();
+        facts.skipped().forEach(file -> all.add(file.name() + ": " + file.reason()));
+        facts.skippedRows().first().forEach(row -> all.add(row.message()));
+        if (all.isEmpty()) {
+            return;
+        }
+        add("");
+        add("Not read or passed over");
+        all.stream().limit(SKIPPED).forEach(one -> add("  %s", one));
+        long more = facts.skipped().size() + facts.skippedRows().total() - Math.min(SKIPPED, all.size());
+        if (more > 0) {
+            add("  and %,d more; run.json and skipped.csv list them", more);
+        }
     }
 
     private static String files(RunFacts facts) {

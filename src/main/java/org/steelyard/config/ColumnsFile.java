@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.steelyard.model.ColumnMap;
+import org.steelyard.model.ColumnMap.MergedCells;
 import org.steelyard.model.ColumnMap.UnknownColumns;
 import org.steelyard.model.ColumnRule;
 import org.steelyard.model.ColumnUnit;
@@ -66,10 +67,12 @@ final class ColumnsFile {
         SourceForm form = keys.find("form", Words.choice(SourceForm::key, List.of(SourceForm.values())))
                 .orElse(SourceForm.FLIGHTS);
         String scheme = keys.find("scheme", this::scheme).orElse("");
+        MergedCells merged = keys.find("merged-cells", Words.choice(MergedCells::label, List.of(MergedCells.values())))
+                .orElse(MergedCells.FIRST_ROW);
         List<ColumnRule> columns = keys.each("columns", inner -> column(inner, form));
         requireHeadingsOnce(keys, columns);
-        return keys.make(
-                () -> new ColumnMap(name, files, charset, delimiter, comma, grouping, unknown, columns, form, scheme));
+        return keys.make(() -> new ColumnMap(
+                name, files, charset, delimiter, comma, grouping, unknown, columns, form, scheme, merged));
     }
 
     private String scheme(String text) throws Unfit {

@@ -5,11 +5,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.steelyard.model.ColumnMap;
+import org.steelyard.model.ColumnMap.MergedCells;
 import org.steelyard.model.ColumnRule;
 import org.steelyard.model.ColumnUnit;
 import org.steelyard.model.DigitGrouping;
 import org.steelyard.model.Field;
 import org.steelyard.model.PassengerCategory;
+import org.steelyard.model.SourceForm;
 
 /** Writes a heading map as a file of {@code columns/}, with comments. */
 public final class MapYaml {
@@ -49,6 +51,15 @@ public final class MapYaml {
         }
         String unknown = map.unknownColumns().name().toLowerCase(Locale.ROOT).replace('_', ' ');
         out.append("unknown-columns: ").append(unknown).append('\n');
+        if (map.form() != SourceForm.FLIGHTS) {
+            out.append("form: ").append(map.form().key()).append('\n');
+        }
+        if (!map.scheme().isBlank()) {
+            out.append("scheme: ").append(text(map.scheme())).append('\n');
+        }
+        if (map.mergedCells() != MergedCells.FIRST_ROW) {
+            out.append("merged-cells: ").append(map.mergedCells().label()).append('\n');
+        }
         out.append("columns:\n");
         map.columns().forEach(rule -> column(out, rule, comments.getOrDefault(rule.heading(), "")));
         return out.toString();

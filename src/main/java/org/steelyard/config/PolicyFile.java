@@ -3,6 +3,7 @@ package org.steelyard.config;
 import java.util.List;
 import java.util.Optional;
 import org.steelyard.model.ChanceRule;
+import org.steelyard.model.DuplicateRule;
 import org.steelyard.model.LastMinuteRule;
 import org.steelyard.model.Policy;
 import org.steelyard.model.RecordedTrimRule;
@@ -24,6 +25,9 @@ final class PolicyFile {
         double reservePercentMac = keys.partIfAny("remedy", PolicyFile::remedy).orElse(0.0);
         SharingRule sharing = keys.read(
                 "sharing", Words.choice(SharingRule::label, List.of(SharingRule.values())), SharingRule.BY_CAPACITY);
+        DuplicateRule duplicates = keys.find(
+                        "duplicates", Words.choice(DuplicateRule::label, List.of(DuplicateRule.values())))
+                .orElse(DuplicateRule.FIRST);
         return keys.make(() -> {
             Policy found = marginal.orElseThrow();
             return new Policy(
@@ -34,6 +38,7 @@ final class PolicyFile {
                     sharing,
                     recordedTrim,
                     lastMinute,
+                    duplicates,
                     chance,
                     spread,
                     reservePercentMac);

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param form what each row of the source is
  * @param scheme id of the scheme of standard masses by which the rows count, unless they name one themselves; blank for
  *     that of the tail or type
+ * @param mergedCells what the rows under a merged cell of a workbook have from it
  */
 public record ColumnMap(
         String name,
@@ -29,7 +30,31 @@ public record ColumnMap(
         UnknownColumns unknownColumns,
         List<ColumnRule> columns,
         SourceForm form,
-        String scheme) {
+        String scheme,
+        MergedCells mergedCells) {
+
+    /** What the rows under a merged cell of a workbook have from it. */
+    public enum MergedCells {
+        /** Nothing: the value counts for its first row, and the others are rejected if the column means something. */
+        FIRST_ROW("first row"),
+        /** Its text or date; never its number, which would count more than once. */
+        FILL_DOWN("fill down");
+
+        private final String label;
+
+        MergedCells(String label) {
+            this.label = label;
+        }
+
+        /**
+         * How the rule is written.
+         *
+         * @return its words
+         */
+        public String label() {
+            return label;
+        }
+    }
 
     /** What becomes of columns that have no rule. */
     public enum UnknownColumns {
@@ -57,6 +82,7 @@ public record ColumnMap(
         columns = List.copyOf(columns);
         Objects.requireNonNull(form);
         Objects.requireNonNull(scheme);
+        Objects.requireNonNull(mergedCells);
         Require.that(!columns.isEmpty(), "a heading map needs at least one column");
         for (ColumnRule rule : columns) {
             Require.that(
@@ -66,7 +92,7 @@ public record ColumnMap(
     }
 
     /**
-     * A map for rows of flights that count by their tail's or type's scheme.
+     * A map for rows of flights that count by their tail's or type's scheme, and merged cells for their first row.
      *
      * @param name name of the map
      * @param filePatterns names of files that it is for, with * for any characters and ? for one; may be empty
@@ -96,7 +122,8 @@ public record ColumnMap(
                 unknownColumns,
                 columns,
                 SourceForm.FLIGHTS,
-                "");
+                "",
+                MergedCells.FIRST_ROW);
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.steelyard.model;
 
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Where an input row stands.
@@ -8,8 +9,9 @@ import java.util.Objects;
  * @param file name of the file, without its folder
  * @param sheet name of the sheet; blank for a file without sheets
  * @param row number of the row's first line or of the sheet's row, from 1 as a person counts, headings included
+ * @param former where the row stands that this one puts right, if it does
  */
-public record Origin(String file, String sheet, long row) {
+public record Origin(String file, String sheet, long row, Optional<Origin> former) {
 
     /**
      * Checks the values.
@@ -19,12 +21,25 @@ public record Origin(String file, String sheet, long row) {
     public Origin {
         Require.text("file", file);
         Objects.requireNonNull(sheet);
+        Objects.requireNonNull(former);
         Require.that(row >= 0, "rows count from 1");
+    }
+
+    /**
+     * A row that puts no other right.
+     *
+     * @param file name of the file, without its folder
+     * @param sheet name of the sheet; blank for a file without sheets
+     * @param row number of the row, from 1; 0 for the file as a whole
+     */
+    public Origin(String file, String sheet, long row) {
+        this(file, sheet, row, Optional.empty());
     }
 
     @Override
     public String toString() {
         String place = sheet.isBlank() ? file : file + "[" + sheet + "]";
-        return row == 0 ? place : place + ":" + row;
+        String numbered = row == 0 ? place : place + ":" + row;
+        return former.isPresent() ? numbered + " (for " + former.get() + ")" : numbered;
     }
 }

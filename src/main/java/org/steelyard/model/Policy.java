@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param sharing rule for totals
  * @param recordedTrim how recorded trim settings are held against the right ones; empty where they are not
  * @param lastMinute how much may change at the last minute; empty where nothing is found of it
+ * @param duplicates which row stands where several are of one flight
  * @param chance when the chance of being outside counts; empty where it is not looked at
  * @param spread how much what is aboard varies; empty where no chance is computed
  * @param remedyReservePercentMac how far inside the envelopes a remedy must bring a flight, in % MAC
@@ -25,6 +26,7 @@ public record Policy(
         SharingRule sharing,
         Optional<RecordedTrimRule> recordedTrim,
         Optional<LastMinuteRule> lastMinute,
+        DuplicateRule duplicates,
         Optional<ChanceRule> chance,
         Optional<SpreadRule> spread,
         double remedyReservePercentMac) {
@@ -42,6 +44,7 @@ public record Policy(
         Objects.requireNonNull(sharing);
         Objects.requireNonNull(recordedTrim);
         Objects.requireNonNull(lastMinute);
+        Objects.requireNonNull(duplicates);
         Objects.requireNonNull(spread);
         Require.that(
                 chance.isEmpty() || spread.isPresent(), "a chance of being outside needs the spread of what is aboard");
@@ -49,7 +52,42 @@ public record Policy(
     }
 
     /**
-     * A policy that says nothing of last-minute changes, looks at no chance and wants no reserve of a remedy.
+     * A policy that looks at no chance and wants no reserve of a remedy.
+     *
+     * @param marginalCgPercentMac a CG nearer to a limit line than this many % MAC is marginal
+     * @param marginalMassPercent a mass within this percentage of a mass limit is marginal
+     * @param marginalLoadPercent a hold, floor or group within this percentage of its limit is marginal
+     * @param marginalTrimUnits a trim nearer to an end of its band than this many units is marginal
+     * @param sharing rule for totals
+     * @param recordedTrim how recorded trim settings are held against the right ones; empty where they are not
+     * @param lastMinute how much may change at the last minute; empty where nothing is found of it
+     * @param duplicates which row stands where several are of one flight
+     */
+    public Policy(
+            double marginalCgPercentMac,
+            double marginalMassPercent,
+            double marginalLoadPercent,
+            double marginalTrimUnits,
+            SharingRule sharing,
+            Optional<RecordedTrimRule> recordedTrim,
+            Optional<LastMinuteRule> lastMinute,
+            DuplicateRule duplicates) {
+        this(
+                marginalCgPercentMac,
+                marginalMassPercent,
+                marginalLoadPercent,
+                marginalTrimUnits,
+                sharing,
+                recordedTrim,
+                lastMinute,
+                duplicates,
+                Optional.empty(),
+                Optional.empty(),
+                0);
+    }
+
+    /**
+     * A policy that says nothing of last-minute changes, under which the first row of a flight stands.
      *
      * @param marginalCgPercentMac a CG nearer to a limit line than this many % MAC is marginal
      * @param marginalMassPercent a mass within this percentage of a mass limit is marginal
@@ -73,9 +111,7 @@ public record Policy(
                 sharing,
                 recordedTrim,
                 Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                0);
+                DuplicateRule.FIRST);
     }
 
     /**

@@ -24,6 +24,8 @@ public enum ProblemCode {
     BAD_CELL("bad-cell"),
     /** A heading that is missing, blank or there twice. */
     BAD_HEADING("bad-heading"),
+    /** A flight that stands in another row, too, with other figures. */
+    DUPLICATE("duplicate-flight"),
     /** A file that cannot be read, or is empty. */
     UNREADABLE("unreadable");
 

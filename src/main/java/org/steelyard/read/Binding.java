@@ -146,7 +146,9 @@ record Binding(
     List<String> cellsAsText(RawRow row) {
         List<String> cells = new ArrayList<>(row.cells());
         for (int i = 0; i < cells.size(); i++) {
-            if (row.kind(i) == CellKind.NUMBER && map.decimalComma()) {
+            if (row.kind(i) == CellKind.COVERED) {
+                cells.set(i, "");
+            } else if (row.kind(i) == CellKind.NUMBER && map.decimalComma()) {
                 cells.set(i, cells.get(i).replace('.', ','));
             }
         }

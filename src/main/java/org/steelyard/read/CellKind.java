@@ -10,6 +10,8 @@ enum CellKind {
     DATE,
     /** An error such as #N/A. */
     ERROR,
+    /** A place under a merged cell, whose value counts for its first place only; the text is the merged area. */
+    COVERED,
     /** A formula whose result the file does not hold. */
     UNCALCULATED
 }

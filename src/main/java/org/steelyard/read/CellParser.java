@@ -13,6 +13,8 @@ import org.steelyard.model.ProblemCode;
 /** Reads one cell into the draft of its row, or notes what is wrong with it. Keeps nothing between cells. */
 final class CellParser {
 
+    private static final String ALONE = "a value in a cell of its own; where text and dates go for every row of a"
+            + " merged cell, the heading map says 'merged-cells: fill down'";
     private static final int MOST_COUNTED = 10_000;
     private static final String WHOLE = "a whole number from 0 to 10,000";
     private static final String WHOLE_CHANGE = "a whole number from -10,000 to 10,000";
@@ -50,6 +52,9 @@ final class CellParser {
                     "the file holds no result of the formula",
                     text,
                     "a value, or a workbook saved after calculation");
+        } else if (kind == CellKind.COVERED) {
+            draft.fault(
+                    column, ProblemCode.BAD_CELL, "the cell is merged with another, which has the value", text, ALONE);
         } else {
             read(text, kind, column, densityKgPerL, draft);
         }

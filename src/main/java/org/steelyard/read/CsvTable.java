@@ -3,6 +3,7 @@ package org.steelyard.read;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -53,6 +54,11 @@ final class CsvTable implements Table {
     private static SourceFault unreadable(TableName name, IOException cause) {
         return new SourceFault(
                 name.unreadable(0, "the file cannot be opened", "", "a file that is there and may be read"), cause);
+    }
+
+    /** Whether the beginning of the file holds a word of plain letters, in whatever encoding. */
+    boolean mentions(String word) {
+        return new String(head, StandardCharsets.ISO_8859_1).replace("\0", "").contains(word);
     }
 
     @Override

@@ -2,7 +2,6 @@ package org.steelyard.read;
 
 import java.util.Arrays;
 import java.util.Optional;
-import org.steelyard.model.AircraftType;
 import org.steelyard.model.Origin;
 
 /**
@@ -23,8 +22,7 @@ final class FlightItems {
     private int[] counts = new int[FIRST_SIZE];
     private int size;
     private Optional<Origin> fault = Optional.empty();
-    private volatile Optional<Origin> claimedBy = Optional.empty();
-    private volatile Optional<AircraftType> type = Optional.empty();
+    private volatile Optional<ItemClaim> claim = Optional.empty();
 
     FlightItems(ItemPlaces places) {
         this.places = places;
@@ -91,19 +89,14 @@ final class FlightItems {
     }
 
     /** Takes the items for a row, unless an earlier one has them. */
-    void claim(Origin row, Optional<AircraftType> ofType) {
-        if (claimedBy.isEmpty()) {
-            type = ofType;
-            claimedBy = Optional.of(row);
+    void claim(ItemClaim row) {
+        if (claim.isEmpty() || (claim.get().ahead() && !row.ahead())) {
+            claim = Optional.of(row);
         }
     }
 
-    Optional<Origin> claimedBy() {
-        return claimedBy;
-    }
-
-    /** The type of the flight, once it is claimed by a row with a known tail. */
-    Optional<AircraftType> type() {
-        return type;
+    /** The row that has the items. */
+    Optional<ItemClaim> claim() {
+        return claim;
     }
 }

@@ -1,71 +1,52 @@
 package org.steelyard.read;
 
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import org.steelyard.model.Tail;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import org.steelyard.model.FlightIdent;
 
 /**
- * By what an item and its flight find each other: the flight, and the date and the tail where the items have them.
+ * By what a flight is known again: flight, date and tail, and the places where both rows give them. All are digests
+ * (SHA-256, cut), so that a season's flights can be remembered in little memory; of a million flights, two have the
+ * same 128 bits by accident with a chance of 10⁻²⁷.
  *
- * @param byDate whether the date counts
- * @param byTail whether the tail counts
+ * @param high one half of the digest of flight, date and tail
+ * @param low the other half
+ * @param places digest of departure and destination, 0 where neither is given
+ * @param content digest of the cells that the row fills
  */
-record FlightKey(boolean byDate, boolean byTail) {
+public record FlightKey(long high, long low, int places, long content) {
 
-    /** All combinations, the most columns first. */
-    static final List<FlightKey> ALL = List.of(
-            new FlightKey(true, true),
-            new FlightKey(true, false),
-            new FlightKey(false, true),
-            new FlightKey(false, false));
+    private static final char BETWEEN = '\u0000';
 
-    /** The key of the items of a table. */
-    static FlightKey ofItems(BoundColumns columns) {
-        return new FlightKey(columns.has(Slot.DATE), columns.has(Slot.TAIL));
+    /** The key of a flight whose cells have a digest. */
+    static FlightKey of(FlightIdent flight, String registration, long content) {
+        ByteBuffer digest =
+                digest(Blanks.fold(flight.flight()) + BETWEEN + flight.date() + BETWEEN + Blanks.fold(registration));
+        return new FlightKey(digest.getLong(), digest.getLong(), places(flight), content);
     }
 
-    /** The key of a row as one text; empty where a column is missing, blank or not readable. */
-    Optional<String> of(RawRow row, BoundColumns columns, Tails tails) {
-        List<String> parts = new ArrayList<>();
-        parts.add(byDate + "," + byTail);
-        flight(row, columns).ifPresent(parts::add);
-        if (byDate) {
-            date(row, columns).ifPresent(day -> parts.add(day.toString()));
+    private static int places(FlightIdent flight) {
+        if (flight.from().isBlank() && flight.to().isBlank()) {
+            return 0;
         }
-        if (byTail) {
-            tail(row, columns, tails).ifPresent(parts::add);
+        int places = digest(Blanks.fold(flight.from()) + BETWEEN + Blanks.fold(flight.to()))
+                .getInt();
+        return places == 0 ? 1 : places;
+    }
+
+    /** The digest of a text. */
+    static ByteBuffer digest(String text) {
+        try {
+            return ByteBuffer.wrap(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
         }
-        int wanted = 2 + (byDate ? 1 : 0) + (byTail ? 1 : 0);
-        return parts.size() == wanted ? Optional.of(String.join("\n", parts)) : Optional.empty();
     }
 
-    private static Optional<String> text(RawRow row, BoundColumns columns, Slot slot) {
-        return columns.first(slot)
-                .map(column -> Blanks.strip(row.cell(column.index())))
-                .filter(text -> !text.isEmpty());
-    }
-
-    private static Optional<String> flight(RawRow row, BoundColumns columns) {
-        return text(row, columns, Slot.FLIGHT).map(Blanks::fold);
-    }
-
-    private static Optional<LocalDate> date(RawRow row, BoundColumns columns) {
-        return columns.first(Slot.DATE).flatMap(column -> {
-            String text = Blanks.strip(row.cell(column.index()));
-            return row.kind(column.index()) == CellKind.DATE
-                    ? CellParser.storedDate(text)
-                    : column.dates().orElseThrow().parse(text);
-        });
-    }
-
-    private static Optional<String> tail(RawRow row, BoundColumns columns, Tails tails) {
-        return text(row, columns, Slot.TAIL).flatMap(text -> tails.find(text).map(Tail::registration));
-    }
-
-    /** What the key is made of, in words. */
-    String columns() {
-        return "flight" + (byDate ? byTail ? ", date and tail" : " and date" : byTail ? " and tail" : "");
+    /** Whether two flights are the same one as far as their rows tell. */
+    public boolean isSameFlight(FlightKey other) {
+        return high == other.high && low == other.low && (places == other.places || places == 0 || other.places == 0);
     }
 }

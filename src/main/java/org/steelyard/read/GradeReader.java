@@ -111,22 +111,30 @@ public final class GradeReader {
             for (Optional<RawRows> batch = source.nextBatch(BATCH);
                     batch.isPresent();
                     batch = source.nextBatch(BATCH)) {
-                rows(batch.get(), source);
+                rows(batch.get());
             }
             problems.addAll(source.problems());
         }
     }
 
-    private void rows(RawRows batch, SourceFile source) {
+    private void rows(RawRows batch) {
         for (RawRow row : batch.rows()) {
             if (row.isBlank()) {
                 continue;
             }
-            if (batch.parser() instanceof RowParser parser) {
-                row(parser, row, source);
+            if (row.leftOut().isPresent()) {
+                problems.add(new InputProblem(
+                        batch.reader().origin(row),
+                        "",
+                        ProblemCode.MISSING,
+                        "the row is passed over: " + row.leftOut().get().reason(),
+                        "",
+                        "a row with a student's figures"));
+            } else if (batch.reader() instanceof TableReader reader && reader.parser() instanceof RowParser parser) {
+                row(parser, row, reader.origin(row));
             } else {
                 problems.add(new InputProblem(
-                        new Origin(source.name(), "", row.number()),
+                        batch.reader().origin(row),
                         "",
                         ProblemCode.CONTRADICTION,
                         "a load item stands here",
@@ -155,9 +163,8 @@ public final class GradeReader {
         }
     }
 
-    private void row(RowParser parser, RawRow row, SourceFile source) {
+    private void row(RowParser parser, RawRow row, Origin origin) {
         Binding binding = parser.binding();
-        Origin origin = new Origin(source.name(), "", row.number());
         StudentSheet sheet = new StudentSheet(
                 origin,
                 text(binding, row, Field.STUDENT),

@@ -40,7 +40,12 @@ record HeadingSearch(ColumnMap map, RawRow row, int rowsAbove, int known, List<S
                 List<RawRow> head = table.head(map);
                 for (int i = 0; i < head.size(); i++) {
                     RawRow row = head.get(i);
-                    found.add(new HeadingSearch(map, row, i, HeadingRow.known(map, row), HeadingRow.missing(map, row)));
+                    found.add(of(map, row, i));
+                    if (i + 1 < head.size()) {
+                        int above = i;
+                        JoinedHeadings.of(row, head.get(i + 1), table.merged())
+                                .ifPresent(joined -> found.add(of(map, joined, above)));
+                    }
                 }
             } catch (SourceFault e) {
                 fault = fault.or(() -> Optional.of(e));
@@ -54,6 +59,10 @@ record HeadingSearch(ColumnMap map, RawRow row, int rowsAbove, int known, List<S
             MapRivals.requireNone(best.get(), found, table.name());
         }
         return best;
+    }
+
+    private static HeadingSearch of(ColumnMap map, RawRow row, int rowsAbove) {
+        return new HeadingSearch(map, row, rowsAbove, HeadingRow.known(map, row), HeadingRow.missing(map, row));
     }
 
     /** The first of the best. */

@@ -2,7 +2,6 @@ package org.steelyard.read;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -11,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.steelyard.model.AircraftType;
-import org.steelyard.model.ColumnMap;
 import org.steelyard.model.SourceForm;
 
 /**
@@ -27,47 +25,59 @@ public final class ItemBook {
     private static final int FIRST_PASS_ROWS = 1000;
 
     private final Map<String, FlightItems> flights = new HashMap<>();
-    private final Set<FlightKey> keys = new HashSet<>();
+    private final Set<ItemKey> keys = new HashSet<>();
     private final Set<Path> files = new HashSet<>();
     private final ItemPlaces places = new ItemPlaces();
     private final Map<String, ItemPlan> plans = new ConcurrentHashMap<>();
+    private boolean mixed;
+    private boolean ahead;
 
     private ItemBook() {}
 
     /**
-     * Reads the files of items among others.
+     * Reads the files of items among others, and says which flights have them where items may be read first.
      *
-     * @param paths files of a season
+     * @param paths files of a season in order
      * @param options heading maps and the like; without a map of items no file is opened
      * @param tails the fleet
+     * @param corrections what the season's files put right
      * @return their items; what is wrong with a row or file is said when it is read as one of the season
      */
-    public static ItemBook gather(List<Path> paths, ReadOptions options, Tails tails) {
+    static ItemBook gather(List<Path> paths, ReadOptions options, Tails tails, Corrections corrections) {
         ItemBook book = new ItemBook();
         if (options.maps().stream().anyMatch(map -> map.form() == SourceForm.ITEMS)) {
             for (Path path : paths) {
-                book.gather(path, options, tails);
+                book.gather(path, options, tails, corrections);
             }
+            book.lookAhead(paths, options, tails, corrections);
         }
         return book;
     }
 
-    private void gather(Path path, ReadOptions options, Tails tails) {
-        if (!mayBeOfItems(path, options)) {
+    private void gather(Path path, ReadOptions options, Tails tails, Corrections corrections) {
+        boolean rejected = corrections.isOfRejected(path);
+        if (!rejected && !mayBeOfItems(path, options)) {
             return;
         }
-        try (SourceFile source = SourceFile.open(path, options, tails)) {
-            if (source.map().map(ColumnMap::form).orElse(SourceForm.FLIGHTS) != SourceForm.ITEMS) {
-                return;
+        try (SourceFile source = SourceFile.open(path, options, tails, NONE, corrections)) {
+            boolean ofItems = source.forms().contains(SourceForm.ITEMS);
+            boolean ofFlights = source.forms().contains(SourceForm.FLIGHTS);
+            mixed |= ofItems && ofFlights;
+            if (ofItems && !ofFlights && !rejected) {
+                files.add(path);
             }
-            files.add(path);
-            Optional<RawRows> batch = source.nextBatch(FIRST_PASS_ROWS);
-            while (batch.isPresent()) {
-                if (batch.get().parser() instanceof ItemParser parser) {
-                    batch.get().rows().forEach(row -> parser.gather(row, this));
-                }
-                batch = source.nextBatch(FIRST_PASS_ROWS);
+            if (ofItems || rejected) {
+                gather(source);
             }
+        }
+    }
+
+    private void gather(SourceFile source) {
+        Optional<RawRows> batch = source.nextBatch(FIRST_PASS_ROWS);
+        while (batch.isPresent()) {
+            RowReader reader = batch.get().reader();
+            batch.get().rows().forEach(row -> reader.gather(row, this));
+            batch = source.nextBatch(FIRST_PASS_ROWS);
         }
     }
 
@@ -82,15 +92,40 @@ public final class ItemBook {
     }
 
     /**
-     * The files of a season in the order in which they are to be read.
-     *
-     * @param paths the files
-     * @return those of flights first, which claim their items, and those of items after them; else in the same order
+     * Lets flights take their items that are read after some of the items: rows put right; and all, where a workbook
+     * has sheets of flights and of items.
      */
-    public List<Path> inOrder(List<Path> paths) {
-        List<Path> ordered = new ArrayList<>(paths);
-        ordered.sort(Comparator.comparing(files::contains));
-        return ordered;
+    private void lookAhead(List<Path> paths, ReadOptions options, Tails tails, Corrections corrections) {
+        if (isEmpty()) {
+            return;
+        }
+        ahead = true;
+        for (Path path : paths) {
+            if ((mixed && !files.contains(path)) || corrections.isOfRejected(path)) {
+                try (SourceFile source = SourceFile.open(path, options, tails, this, corrections)) {
+                    readThrough(source);
+                }
+            }
+        }
+        ahead = false;
+    }
+
+    /** Each row takes its items as it is read. */
+    private static void readThrough(SourceFile source) {
+        Optional<RawRows> batch = source.nextBatch(FIRST_PASS_ROWS);
+        while (batch.isPresent()) {
+            batch = source.nextBatch(FIRST_PASS_ROWS);
+        }
+    }
+
+    /** Whether rows are looked at before their turn. */
+    boolean isAhead() {
+        return ahead;
+    }
+
+    /** Whether a file holds nothing but items. */
+    boolean isOfItems(Path path) {
+        return files.contains(path);
     }
 
     /** Whether there are no items at all. */
@@ -113,7 +148,7 @@ public final class ItemBook {
     }
 
     /** The sums of a flight, made if they are not there. */
-    FlightItems of(FlightKey key, String text) {
+    FlightItems of(ItemKey key, String text) {
         keys.add(key);
         return flights.computeIfAbsent(text, added -> new FlightItems(places));
     }
@@ -125,7 +160,7 @@ public final class ItemBook {
     /** The items of a row's flight, by every combination of columns that files of items have. */
     List<FlightItems> find(RawRow row, BoundColumns columns, Tails tails) {
         List<FlightItems> found = new ArrayList<>(1);
-        for (FlightKey key : FlightKey.ALL) {
+        for (ItemKey key : ItemKey.ALL) {
             if (keys.contains(key)) {
                 key.of(row, columns, tails).flatMap(this::find).ifPresent(found::add);
             }

@@ -2,9 +2,9 @@ package org.steelyard.read;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.MassScheme;
-import org.steelyard.model.Origin;
 import org.steelyard.model.PassengerCategory;
 import org.steelyard.model.ProblemCode;
 import org.steelyard.model.SeatRowLoad;
@@ -51,14 +51,18 @@ final class ItemJoin {
         columns = row.loadedSlots();
     }
 
-    /** Joins the items that a row has claimed; what is wrong is in the draft. */
+    /** Joins the items of a row's flight, unless they are another flight's; what is wrong is in the draft. */
     static void join(
-            FlightItems items, ItemBook book, Origin origin, RowDraft row, MassScheme scheme, double densityKgPerL) {
-        Origin owner = items.claimedBy().orElse(origin);
-        if (!owner.equals(origin)) {
+            FlightItems items,
+            Optional<ItemClaim> others,
+            ItemBook book,
+            RowDraft row,
+            MassScheme scheme,
+            double densityKgPerL) {
+        if (others.isPresent()) {
             row.refuseItems(
                     ProblemCode.CONTRADICTION,
-                    "its load items belong to the flight of " + owner + " already",
+                    "its load items belong to the flight of " + others.get().row() + " already",
                     "one flight for each item: flights that differ in a column that the items have, too");
         } else if (items.fault().isPresent()) {
             row.refuseItems(

@@ -30,7 +30,7 @@ import org.steelyard.model.RejectedRow;
  * <p>The items of a flight come in any order, from any number of files. A flight is used only if all its items are, and
  * if no column of its own gives the same part of the load by place; a total beside them is a check.
  */
-public final class ItemParser implements RowReader {
+public final class ItemParser implements TableParser {
 
     private static final ParsedRow BLANK = new ParsedRow.Blank();
     private static final ParsedRow ITEM = new ParsedRow.Item();
@@ -41,7 +41,7 @@ public final class ItemParser implements RowReader {
     private final Binding binding;
     private final Tails tails;
     private final ItemBook book;
-    private final FlightKey key;
+    private final ItemKey key;
     private final CellParser cells;
     private final TypePlan plan;
 
@@ -50,7 +50,7 @@ public final class ItemParser implements RowReader {
         this.binding = binding;
         this.tails = tails;
         this.book = book;
-        key = FlightKey.ofItems(binding.columns());
+        key = ItemKey.ofItems(binding.columns());
         cells = new CellParser(binding.map());
         plan = TypePlan.unknownType(binding.columns().all().size(), tails.schemes());
     }
@@ -61,7 +61,7 @@ public final class ItemParser implements RowReader {
         if (row.isBlank()) {
             return BLANK;
         }
-        RowProblems problems = new RowProblems(name.row(row.number()));
+        RowProblems problems = new RowProblems(name.row(row));
         Optional<LoadItem> item = read(row, problems);
         if (item.isPresent()) {
             requireFlight(row, item.get(), problems);
@@ -69,25 +69,35 @@ public final class ItemParser implements RowReader {
         return problems.isEmpty() ? ITEM : rejected(row, problems);
     }
 
-    /** Sums up a row in the first pass. */
-    void gather(RawRow row, ItemBook into) {
+    @Override
+    public boolean reads(RawRow row) {
+        return read(row, new RowProblems(name.row(row))).isPresent();
+    }
+
+    @Override
+    public void claim(RawRow row) {
+        // only flights take items
+    }
+
+    @Override
+    public void gather(RawRow row, boolean usable, ItemBook into) {
         if (row.isBlank()) {
             return;
         }
-        Origin origin = name.row(row.number());
+        Origin origin = name.row(row);
         Optional<String> flight = key.of(row, binding.columns(), tails);
         RowProblems problems = new RowProblems(origin);
         Optional<LoadItem> item = read(row, problems);
         if (flight.isPresent()) {
             FlightItems items = into.of(key, flight.get());
-            item.filter(read -> into.places().takes(read.place()))
+            item.filter(read -> usable && into.places().takes(read.place()))
                     .ifPresentOrElse(items::add, () -> items.fault(origin));
         }
     }
 
     private void requireFlight(RawRow row, LoadItem item, RowProblems problems) {
         Optional<FlightItems> items = key.of(row, binding.columns(), tails).flatMap(book::find);
-        if (items.flatMap(FlightItems::claimedBy).isEmpty()) {
+        if (items.flatMap(FlightItems::claim).isEmpty()) {
             BoundColumn flight = binding.columns().first(Slot.FLIGHT).orElseThrow();
             problems.add(
                     flight.heading(),
@@ -96,7 +106,7 @@ public final class ItemParser implements RowReader {
                     Blanks.strip(row.cell(flight.index())),
                     "a row with the same " + key.columns() + " in a file of flights of this season");
         } else {
-            items.flatMap(FlightItems::type).ifPresent(type -> {
+            items.flatMap(FlightItems::claim).flatMap(ItemClaim::type).ifPresent(type -> {
                 try {
                     book.plan(type).find(item);
                 } catch (ItemRefusal refusal) {
@@ -243,10 +253,6 @@ public final class ItemParser implements RowReader {
 
     private ParsedRow rejected(RawRow row, RowProblems problems) {
         return new ParsedRow.Rejected(new RejectedRow(
-                name.row(row.number()),
-                binding.map().name(),
-                binding.headings(),
-                binding.cellsAsText(row),
-                problems.all()));
+                name.row(row), binding.map().name(), binding.headings(), binding.cellsAsText(row), problems.all()));
     }
 }

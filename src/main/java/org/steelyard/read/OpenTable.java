@@ -1,36 +1,44 @@
 package org.steelyard.read;
 
-import java.io.Closeable;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.steelyard.model.ColumnMap;
-import org.steelyard.model.SourceForm;
 
-/** A table whose headings are bound and behind us: its rows come next. */
-final class OpenTable implements Closeable {
+/** A table that is read through one heading map. */
+final class OpenTable implements OpenRows {
 
+    private final TableName name;
     private final Binding binding;
-    private final RowReader parser;
+    private final TableReader reader;
     private final RowStream rows;
+    private final NoFlights noFlights;
+    private final MergedRows merged;
     private final List<String> notes;
     private long formulasAbove;
+    private long uncalculatedAbove;
+    private long hiddenAbove;
 
-    private OpenTable(Binding binding, RowReader parser, RowStream rows, List<String> notes) {
-        this.binding = binding;
-        this.parser = parser;
+    private OpenTable(Table table, HeadingSearch headings, TableReader reader, RowStream rows) {
+        this.name = table.name();
+        this.binding = reader.binding();
+        this.reader = reader;
         this.rows = rows;
-        this.notes = notes;
+        this.noFlights = new NoFlights(table, binding, headings.row().number());
+        this.merged = new MergedRows(
+                table.merged().stream()
+                        .filter(area -> area.lastRow() > headings.row().number())
+                        .toList(),
+                binding);
+        this.notes = notes(headings);
     }
 
-    static OpenTable open(Table table, HeadingSearch headings, Tails tails, ItemBook items) throws SourceFault {
+    static OpenTable open(Table table, HeadingSearch headings, Tails tails, ItemBook items, Corrections corrections)
+            throws SourceFault {
         Binding binding = Binding.of(headings.map(), headings.row(), table.name(), table.rowsMayEndEarly());
-        RowReader parser = binding.map().form() == SourceForm.ITEMS
-                ? new ItemParser(table.name(), binding, tails, items)
-                : new RowParser(table.name(), binding, tails, items);
-        OpenTable opened =
-                new OpenTable(binding, parser, table.rows(headings.map()), notes(binding.columns(), binding, headings));
+        TableReader reader = new TableReader(table.name(), binding, tails, items, corrections);
+        OpenTable opened = new OpenTable(table, headings, reader, table.rows(headings.map()));
         opened.skipTo(headings.row().number());
         return opened;
     }
@@ -41,57 +49,100 @@ final class OpenTable implements Closeable {
             row = rows.next();
         }
         formulasAbove = rows.formulas();
+        uncalculatedAbove = rows.uncalculated();
+        hiddenAbove = rows.hiddenRows();
     }
 
-    private static List<String> notes(BoundColumns columns, Binding binding, HeadingSearch headings) {
-        List<String> notes = new ArrayList<>();
+    private List<String> notes(HeadingSearch headings) {
+        List<String> all = new ArrayList<>();
         if (headings.rowsAbove() > 0) {
-            notes.add(headings.rowsAbove()
+            all.add(headings.rowsAbove()
                     + (headings.rowsAbove() == 1 ? " filled row" : " filled rows")
                     + " above the headings in row " + headings.row().number()
                     + (headings.rowsAbove() == 1 ? " was" : " were") + " not read");
         }
         if (!binding.leftOut().isEmpty()) {
-            notes.add("columns left out: " + String.join(", ", binding.leftOut()));
+            all.add("columns left out: " + String.join(", ", binding.leftOut()));
         }
+        BoundColumns columns = binding.columns();
         boolean burns = columns.has(Slot.TRIP_FUEL) || columns.has(Slot.TANK) || columns.has(Slot.ALL_FUEL);
         if (burns && !columns.has(Slot.TAXI_FUEL)) {
-            notes.add("there is no column for taxi fuel: it is taken as 0");
+            all.add("there is no column for taxi fuel: it is taken as 0");
         }
-        return notes;
+        return all;
     }
 
-    ColumnMap map() {
-        return binding.map();
+    @Override
+    public TableName name() {
+        return name;
     }
 
-    List<String> headings() {
+    @Override
+    public Optional<ColumnMap> map() {
+        return Optional.of(binding.map());
+    }
+
+    @Override
+    public List<String> headings() {
         return binding.headings();
     }
 
-    RowReader parser() {
-        return parser;
+    @Override
+    public RowReader reader() {
+        return reader;
     }
 
-    List<String> notes() {
-        return notes;
-    }
-
-    /** The next row; if it is a flight with load items, it has them from here on. */
-    Optional<RawRow> next() throws SourceFault {
-        Optional<RawRow> row = rows.next();
-        if (row.isPresent() && parser instanceof RowParser flights) {
-            flights.claim(row.get());
+    @Override
+    public Optional<RawRow> next() throws SourceFault {
+        Optional<RawRow> next = rows.next();
+        if (next.isEmpty()) {
+            return next;
         }
-        return row;
+        RawRow row = next.get();
+        RawRow whole = merged.apply(row);
+        Optional<LeftOut> leftOut = noFlights.reason(row);
+        if (leftOut.isPresent()) {
+            return Optional.of(row.leftOut(leftOut.get()));
+        }
+        reader.claim(whole);
+        return whole == row ? next : Optional.of(whole);
     }
 
-    long formulas() {
-        return rows.formulas() - formulasAbove;
+    @Override
+    public List<String> notes() {
+        List<String> all = new ArrayList<>(notes);
+        hidden(all);
+        all.addAll(merged.notes());
+        long formulas = rows.formulas() - formulasAbove;
+        long without = rows.uncalculated() - uncalculatedAbove;
+        if (formulas > without) {
+            all.add(formulas - without + (formulas - without == 1 ? " cell holds a formula" : " cells hold formulas")
+                    + "; the results stored in the file were used");
+        }
+        if (without > 0) {
+            all.add(without + (without == 1 ? " cell holds a formula" : " cells hold formulas") + " without a result");
+        }
+        return all;
+    }
+
+    private void hidden(List<String> all) {
+        long hiddenRows = rows.hiddenRows() - hiddenAbove;
+        if (hiddenRows > 0) {
+            all.add(hiddenRows + (hiddenRows == 1 ? " hidden row was" : " hidden rows were") + " read like the others");
+        }
+        List<String> hiddenColumns = binding.columns().all().stream()
+                .filter(column -> rows.isHidden(column.index()))
+                .map(BoundColumn::heading)
+                .toList();
+        if (!hiddenColumns.isEmpty()) {
+            all.add("hidden columns were read like the others: " + String.join(", ", hiddenColumns));
+        }
     }
 
     @Override
     public void close() throws IOException {
-        rows.close();
+        try (noFlights) {
+            rows.close();
+        }
     }
 }

@@ -3,9 +3,11 @@ package org.steelyard.read;
 import java.util.Objects;
 import org.steelyard.model.Loading;
 import org.steelyard.model.RejectedRow;
+import org.steelyard.model.SkippedRow;
 
-/** What became of one row. Rows seen are rows accepted (flights or load items), rejected and blank. */
-public sealed interface ParsedRow permits ParsedRow.Accepted, ParsedRow.Item, ParsedRow.Rejected, ParsedRow.Blank {
+/** What became of one row. Rows seen are rows accepted (flights or load items), rejected, blank and skipped. */
+public sealed interface ParsedRow
+        permits ParsedRow.Accepted, ParsedRow.Item, ParsedRow.Rejected, ParsedRow.Blank, ParsedRow.Skipped {
 
     /**
      * A row that is a loading.
@@ -38,4 +40,17 @@ public sealed interface ParsedRow permits ParsedRow.Accepted, ParsedRow.Item, Pa
 
     /** A row without any content. */
     record Blank() implements ParsedRow {}
+
+    /**
+     * A row that is passed over, as the totals at the foot of a sheet.
+     *
+     * @param row where it stands and why
+     */
+    record Skipped(SkippedRow row) implements ParsedRow {
+
+        /** Checks that it is there. */
+        public Skipped {
+            Objects.requireNonNull(row);
+        }
+    }
 }

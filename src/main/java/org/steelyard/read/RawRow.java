@@ -1,6 +1,8 @@
 package org.steelyard.read;
 
 import java.util.List;
+import java.util.Optional;
+import org.steelyard.model.Origin;
 
 /** One row of a source as it stands there, not yet understood. Immutable. */
 public final class RawRow {
@@ -10,21 +12,50 @@ public final class RawRow {
     private final long number;
     private final String[] cells;
     private final CellKind[] kinds;
+    private final Optional<LeftOut> leftOut;
+    private final Optional<Origin> former;
 
-    private RawRow(long number, String[] cells, CellKind[] kinds) {
+    private RawRow(long number, String[] cells, CellKind[] kinds, Optional<LeftOut> leftOut, Optional<Origin> former) {
         this.number = number;
         this.cells = cells;
         this.kinds = kinds;
+        this.leftOut = leftOut;
+        this.former = former;
     }
 
     /** A row of text; the array is handed over. */
     static RawRow ofText(long number, String... cells) {
-        return new RawRow(number, cells, ALL_TEXT);
+        return new RawRow(number, cells, ALL_TEXT, Optional.empty(), Optional.empty());
     }
 
     /** A row of typed cells; the arrays are handed over and equally long. */
     static RawRow of(long number, String[] cells, CellKind[] kinds) {
-        return new RawRow(number, cells, kinds);
+        return new RawRow(number, cells, kinds, Optional.empty(), Optional.empty());
+    }
+
+    /** The row as one that is passed over. */
+    RawRow leftOut(LeftOut reason) {
+        return new RawRow(number, cells, kinds, Optional.of(reason), former);
+    }
+
+    /** The row as one that puts another right. */
+    RawRow puttingRight(Origin other) {
+        return new RawRow(number, cells, kinds, leftOut, Optional.of(other));
+    }
+
+    /** The row with other cells; the arrays are handed over and equally long. */
+    RawRow withCells(String[] otherCells, CellKind[] otherKinds) {
+        return new RawRow(number, otherCells, otherKinds, leftOut, former);
+    }
+
+    /** Why the row is passed over, if it is. */
+    Optional<LeftOut> leftOut() {
+        return leftOut;
+    }
+
+    /** Where the row stands that this one puts right, if it does. */
+    Optional<Origin> former() {
+        return former;
     }
 
     /** The number of its first line in a text file, or of the row in a sheet, from 1. */

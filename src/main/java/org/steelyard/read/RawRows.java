@@ -5,17 +5,17 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * Rows that follow each other in a source, together with the parser that understands them: what the reading thread
- * hands to a worker.
+ * Rows that follow each other in a source, together with what understands them: what the reading thread hands to a
+ * worker.
  *
- * @param parser understands the rows; safe for use by several threads
+ * @param reader understands the rows; safe for use by several threads
  * @param rows rows in the order of the source
  */
-public record RawRows(RowReader parser, List<RawRow> rows) {
+public record RawRows(RowReader reader, List<RawRow> rows) {
 
     /** Copies the list. */
     public RawRows {
-        Objects.requireNonNull(parser);
+        Objects.requireNonNull(reader);
         rows = List.copyOf(rows);
     }
 
@@ -23,7 +23,7 @@ public record RawRows(RowReader parser, List<RawRow> rows) {
     public List<ParsedRow> parse() {
         List<ParsedRow> parsed = new ArrayList<>(rows.size());
         for (RawRow row : rows) {
-            parsed.add(parser.parse(row));
+            parsed.add(reader.parse(row));
         }
         return parsed;
     }

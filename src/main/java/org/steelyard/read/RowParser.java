@@ -101,7 +101,7 @@ import org.steelyard.model.Tail;
  *       station of a role has crew, all of that role sit as the stations say.
  * </ul>
  */
-public final class RowParser implements RowReader {
+public final class RowParser implements TableParser {
 
     private static final ParsedRow BLANK = new ParsedRow.Blank();
     private static final MassScheme NO_SCHEME =
@@ -139,15 +139,45 @@ public final class RowParser implements RowReader {
         }
     }
 
-    /**
-     * Takes the load items of a row's flight for it, in the order of the rows: an item belongs to the first flight with
-     * its key. To be called by the reading thread before the row goes to a worker.
-     */
-    void claim(RawRow row) {
-        if (!items.isEmpty() && !row.isBlank()) {
-            Optional<AircraftType> type = tail(row).map(Tail::type);
-            items.find(row, binding.columns(), tails).forEach(found -> found.claim(name.row(row.number()), type));
+    @Override
+    public void claim(RawRow row) {
+        if (items.isEmpty() || row.isBlank()) {
+            return;
         }
+        List<FlightItems> found = items.find(row, binding.columns(), tails);
+        if (!found.isEmpty()) {
+            ItemClaim claim =
+                    new ItemClaim(name.row(row), flight(row), tail(row).map(Tail::type), items.isAhead());
+            found.forEach(one -> one.claim(claim));
+        }
+    }
+
+    @Override
+    public void gather(RawRow row, boolean usable, ItemBook into) {
+        // a flight is no load item
+    }
+
+    @Override
+    public boolean reads(RawRow row) {
+        return !(parse(row) instanceof ParsedRow.Rejected);
+    }
+
+    /** Which flight the row is of; empty where the cells that say so cannot be read. */
+    private Optional<FlightKey> flight(RawRow row) {
+        BoundColumns columns = binding.columns();
+        Optional<String> flight = ItemKey.text(row, columns, Slot.FLIGHT);
+        Optional<LocalDate> date = ItemKey.date(row, columns);
+        Optional<Tail> tail = tail(row);
+        return flight.isEmpty() || date.isEmpty() || tail.isEmpty()
+                ? Optional.empty()
+                : Optional.of(FlightKey.of(
+                        new FlightIdent(
+                                flight.get(),
+                                date.get(),
+                                ItemKey.text(row, columns, Slot.FROM).orElse(""),
+                                ItemKey.text(row, columns, Slot.TO).orElse("")),
+                        tail.get().registration(),
+                        0));
     }
 
     /** What a row says: a loading, or every reason why it is none, or nothing. */
@@ -156,7 +186,7 @@ public final class RowParser implements RowReader {
         if (row.isBlank()) {
             return BLANK;
         }
-        Origin origin = name.row(row.number());
+        Origin origin = name.row(row);
         RowProblems problems = new RowProblems(origin);
         binding.shape().check(row, problems);
         if (!binding.columns().has(Slot.TAIL)) {
@@ -195,7 +225,10 @@ public final class RowParser implements RowReader {
     private void join(RawRow row, Origin origin, RowDraft draft, MassScheme scheme, double densityKgPerL) {
         if (!items.isEmpty()) {
             for (FlightItems found : items.find(row, binding.columns(), tails)) {
-                ItemJoin.join(found, items, origin, draft, scheme, densityKgPerL);
+                Optional<ItemClaim> others = found.claim()
+                        .filter(claim -> !claim.row().equals(origin))
+                        .filter(claim -> !claim.isOf(flight(row)));
+                ItemJoin.join(found, others, items, draft, scheme, densityKgPerL);
             }
         }
     }

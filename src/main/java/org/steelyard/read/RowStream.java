@@ -16,4 +16,19 @@ interface RowStream extends Closeable {
 
     /** How many formulas the rows read so far hold. */
     long formulas();
+
+    /** How many of them have no result in the file. */
+    default long uncalculated() {
+        return 0;
+    }
+
+    /** How many of the filled rows read so far users do not see. */
+    default long hiddenRows() {
+        return 0;
+    }
+
+    /** Whether users do not see a column. */
+    default boolean isHidden(int column) {
+        return false;
+    }
 }

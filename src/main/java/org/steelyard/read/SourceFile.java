@@ -4,26 +4,45 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.steelyard.model.ColumnMap;
 import org.steelyard.model.InputProblem;
+import org.steelyard.model.SourceForm;
+import org.steelyard.read.SeasonFolder.Skipped;
 
 /**
- * One file of a season: hands out its rows in order, in batches. It belongs to one reading thread; the batches may go
- * to any other. What is wrong with the file as a whole is a value too: whatever comes before a fault in the middle is
- * still delivered.
+ * One file of a season: hands out its rows in order, in batches; of a workbook those of every sheet whose headings a
+ * heading map knows, flights before load items. It belongs to one reading thread; the batches may go to any other. What
+ * is wrong with the file as a whole is a value too: whatever comes before a fault in the middle is still delivered.
  */
 public final class SourceFile implements AutoCloseable {
 
+    private static final String BY_ROW = "of each row";
+
     private final TableName file;
     private final List<InputProblem> problems = new ArrayList<>();
+    private final List<Skipped> skipped = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
+    private final List<String> mapNames = new ArrayList<>();
+    private final Set<SourceForm> forms = EnumSet.noneOf(SourceForm.class);
     private final List<Closeable> open = new ArrayList<>();
-    private Optional<OpenTable> table = Optional.empty();
+    private final Deque<Opening> waiting = new ArrayDeque<>();
+    private Optional<OpenRows> first = Optional.empty();
+    private Optional<OpenRows> table = Optional.empty();
+    private boolean severalTables;
     private long rows;
-    private boolean ended;
+
+    /** A table that is to be read. */
+    @FunctionalInterface
+    private interface Opening {
+        OpenRows open() throws SourceFault;
+    }
 
     private SourceFile(TableName file) {
         this.file = file;
@@ -38,53 +57,103 @@ public final class SourceFile implements AutoCloseable {
      * @return the file; if it cannot be read, one without rows whose problems say why
      */
     public static SourceFile open(Path path, ReadOptions options, Tails tails) {
-        return open(path, options, tails, ItemBook.NONE);
+        return open(path, options, tails, ItemBook.NONE, Corrections.NONE);
     }
 
     /**
-     * Opens a file of a season whose flights may have load items in other files.
+     * Opens a file of a season whose other files may hold load items of its flights, and rejected rows put right.
      *
      * @param path the file
      * @param options heading maps and the like
      * @param tails the fleet
      * @param items the season's load items; a file of items is to be read after all files of flights
+     * @param corrections what the season's files put right
      * @return the file; if it cannot be read, one without rows whose problems say why
      */
-    public static SourceFile open(Path path, ReadOptions options, Tails tails, ItemBook items) {
+    static SourceFile open(Path path, ReadOptions options, Tails tails, ItemBook items, Corrections corrections) {
         SourceFile source = new SourceFile(new TableName(SeasonFolder.nameOf(path), ""));
         try {
-            List<ColumnMap> candidates = MapChoice.candidates(options, source.name());
-            source.start(source.tables(path, options), candidates, tails, items);
+            source.start(path, options, tails, items, corrections);
         } catch (SourceFault e) {
-            source.end(e);
+            source.problems.addAll(e.problems());
         }
         return source;
     }
 
-    private List<Table> tables(Path path, ReadOptions options) throws SourceFault {
-        if (!SeasonFolder.endingOf(name()).equals("xlsx")) {
-            return List.of(CsvTable.open(path, options));
-        }
-        XlsxFile workbook = XlsxFile.open(path);
-        open.add(workbook);
-        List<Table> sheets = new ArrayList<>();
-        for (XlsxSheet sheet : workbook.sheets()) {
-            if (sheet.hidden()) {
-                notes.add("sheet '" + sheet.name().sheet() + "' was not read: it is hidden");
+    private void start(Path path, ReadOptions options, Tails tails, ItemBook items, Corrections corrections)
+            throws SourceFault {
+        FileTables tables = FileTables.open(path, options);
+        open.add(tables);
+        skipped.addAll(tables.hidden());
+        List<Table> others = new ArrayList<>();
+        for (Table one : tables.tables()) {
+            Optional<RejectedTable> rejected = RejectedTable.in(one);
+            if (rejected.isPresent()) {
+                waiting.add(() -> OpenRejected.open(rejected.get(), options.maps(), tails, items, corrections));
             } else {
-                sheets.add(sheet);
+                others.add(one);
             }
         }
-        return sheets;
+        if (waiting.isEmpty() || !others.isEmpty()) {
+            choose(others, options, tails, items, corrections);
+        }
+        severalTables = waiting.size() > 1;
+        openNext();
     }
 
-    private void start(List<Table> tables, List<ColumnMap> candidates, Tails tails, ItemBook items) throws SourceFault {
-        TableChoice choice = TableChoice.among(tables, candidates, file);
-        notes.addAll(choice.notes());
-        OpenTable opened = OpenTable.open(choice.table(), choice.headings(), tails, items);
-        open.add(opened);
-        notes.addAll(opened.notes());
-        table = Optional.of(opened);
+    private void choose(List<Table> others, ReadOptions options, Tails tails, ItemBook items, Corrections corrections)
+            throws SourceFault {
+        try {
+            TableChoice choice = TableChoice.among(others, MapChoice.candidates(options, name()), file);
+            skipped.addAll(choice.skipped());
+            problems.addAll(choice.problems());
+            for (TableChoice.Chosen one : choice.chosen()) {
+                forms.add(one.form());
+                waiting.add(() -> OpenTable.open(one.table(), one.headings(), tails, items, corrections));
+            }
+        } catch (SourceFault e) {
+            if (waiting.isEmpty()) {
+                throw e;
+            }
+            others.forEach(one -> skipped.add(new Skipped(
+                    one.name().row(0).toString(), e.problems().get(0).reason())));
+        }
+    }
+
+    /** Opens the next table that can be opened. */
+    private void openNext() {
+        table.ifPresent(this::finish);
+        table = Optional.empty();
+        while (table.isEmpty() && !waiting.isEmpty()) {
+            try {
+                OpenRows opened = waiting.remove().open();
+                open.add(opened);
+                table = Optional.of(opened);
+                first = first.isPresent() ? first : table;
+                rows = 0;
+                String mapName = opened.map().map(ColumnMap::name).orElse(BY_ROW);
+                if (!mapNames.contains(mapName)) {
+                    mapNames.add(mapName);
+                }
+            } catch (SourceFault e) {
+                problems.addAll(e.problems());
+            }
+        }
+    }
+
+    private void finish(OpenRows done) {
+        String prefix = severalTables ? "sheet '" + done.name().sheet() + "': " : "";
+        if (severalTables) {
+            notes.add(prefix + Counted.of(rows, "row") + ", heading map "
+                    + done.map().map(map -> "'" + map.name() + "'").orElse(BY_ROW));
+        }
+        boolean whole = problems.stream()
+                .noneMatch(
+                        problem -> problem.origin().sheet().equals(done.name().sheet()));
+        if (rows == 0 && whole) {
+            notes.add(prefix + "there are no rows below the headings");
+        }
+        done.notes().forEach(note -> notes.add(prefix + note));
     }
 
     /** Name of the file, without its folder. */
@@ -92,18 +161,28 @@ public final class SourceFile implements AutoCloseable {
         return file.file();
     }
 
-    /** The heading map that was chosen; empty if none could be. */
+    /** The heading map of the first table that is read; empty if there is none. */
     public Optional<ColumnMap> map() {
-        return table.map(OpenTable::map);
+        return first.flatMap(OpenRows::map);
     }
 
-    /** The headings as they stand in the file; empty if none were found. */
+    /** What the rows of its tables are, rejected rows aside. */
+    Set<SourceForm> forms() {
+        return Set.copyOf(forms);
+    }
+
+    /** The names of the heading maps that are used, in order; complete once there are no more batches. */
+    public List<String> mapNames() {
+        return List.copyOf(mapNames);
+    }
+
+    /** The headings as they stand in the first table that is read; empty if none were found. */
     public List<String> headings() {
-        return table.map(OpenTable::headings).orElse(List.of());
+        return first.map(OpenRows::headings).orElse(List.of());
     }
 
     /**
-     * The next rows.
+     * The next rows, all of one table.
      *
      * @param max how many at most, at least 1
      * @return the rows in order, at least one; empty at the end of the file
@@ -112,29 +191,36 @@ public final class SourceFile implements AutoCloseable {
         if (max < 1) {
             throw new IllegalArgumentException("a batch has at least one row, not " + max);
         }
-        List<RawRow> batch = new ArrayList<>();
-        while (!ended && table.isPresent() && batch.size() < max) {
-            read(table.get(), batch);
+        while (table.isPresent()) {
+            OpenRows from = table.get();
+            List<RawRow> batch = new ArrayList<>();
+            boolean more = fill(batch, from, max);
+            rows += batch.size();
+            if (!more) {
+                openNext();
+            }
+            if (!batch.isEmpty()) {
+                return Optional.of(new RawRows(from.reader(), batch));
+            }
         }
-        rows += batch.size();
-        return batch.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new RawRows(table.orElseThrow().parser(), batch));
+        return Optional.empty();
     }
 
-    private void read(OpenTable from, List<RawRow> batch) {
+    /** Reads up to so many rows; whether there may be more. */
+    private boolean fill(List<RawRow> batch, OpenRows from, int max) {
         try {
-            Optional<RawRow> row = from.next();
-            row.ifPresent(batch::add);
-            ended = row.isEmpty();
+            while (batch.size() < max) {
+                Optional<RawRow> row = from.next();
+                if (row.isEmpty()) {
+                    return false;
+                }
+                batch.add(row.get());
+            }
+            return true;
         } catch (SourceFault e) {
-            end(e);
+            problems.addAll(e.problems());
+            return false;
         }
-    }
-
-    private void end(SourceFault fault) {
-        problems.addAll(fault.problems());
-        ended = true;
     }
 
     /** What is wrong with the file as a whole; complete once there are no more batches. */
@@ -142,18 +228,14 @@ public final class SourceFile implements AutoCloseable {
         return List.copyOf(problems);
     }
 
+    /** The sheets that are not read, and why. */
+    public List<Skipped> skipped() {
+        return List.copyOf(skipped);
+    }
+
     /** What else is to be known of the file, as columns left out; complete once there are no more batches. */
     public List<String> notes() {
-        List<String> all = new ArrayList<>(notes);
-        if (ended && problems.isEmpty() && rows == 0) {
-            all.add("there are no rows below the headings");
-        }
-        long formulas = table.map(OpenTable::formulas).orElse(0L);
-        if (formulas > 0) {
-            all.add(formulas + (formulas == 1 ? " cell holds a formula" : " cells hold formulas")
-                    + "; the results stored in the file were used");
-        }
-        return all;
+        return List.copyOf(notes);
     }
 
     @Override

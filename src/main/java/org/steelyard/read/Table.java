@@ -21,6 +21,11 @@ interface Table {
      */
     List<RawRow> head(ColumnMap map) throws SourceFault;
 
+    /** The merged areas of the table, by their first row. */
+    default List<MergedArea> merged() {
+        return List.of();
+    }
+
     /**
      * All rows, as they read under a map.
      *

@@ -1,60 +1,89 @@
 package org.steelyard.read;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.steelyard.model.ColumnMap;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.SourceForm;
+import org.steelyard.read.SeasonFolder.Skipped;
 
 /**
- * The table of a file that is read: the first whose headings fit a map.
+ * The tables of a file that are read: all whose headings fit a map.
  *
- * @param table the table
- * @param headings its heading row and map
- * @param notes which other tables are not read, and why
+ * @param chosen tables with their heading rows and maps, at least one; those of flights before those of load items
+ * @param skipped the others, and why
+ * @param problems tables that are damaged
  */
-record TableChoice(Table table, HeadingSearch headings, List<String> notes) {
+record TableChoice(List<Chosen> chosen, List<Skipped> skipped, List<InputProblem> problems) {
+
+    /**
+     * A table that is read.
+     *
+     * @param table the table
+     * @param headings its heading row and map
+     */
+    record Chosen(Table table, HeadingSearch headings) {
+
+        SourceForm form() {
+            return headings.map().form();
+        }
+    }
 
     TableChoice {
-        notes = List.copyOf(notes);
+        chosen = List.copyOf(chosen);
+        skipped = List.copyOf(skipped);
+        problems = List.copyOf(problems);
     }
 
     static TableChoice among(List<Table> tables, List<ColumnMap> candidates, TableName file) throws SourceFault {
-        Optional<TableChoice> chosen = Optional.empty();
-        List<Failure> failures = new ArrayList<>();
-        List<String> notes = new ArrayList<>();
+        List<Chosen> chosen = new ArrayList<>();
+        List<Chosen> failures = new ArrayList<>();
+        List<Skipped> skipped = new ArrayList<>();
+        List<InputProblem> problems = new ArrayList<>();
         for (Table table : tables) {
-            Optional<HeadingSearch> search = HeadingSearch.in(table, candidates);
-            String start = "sheet '" + table.name().sheet() + "' was not read: ";
-            if (search.isEmpty()) {
-                notes.add(start + "it is empty");
-            } else if (!search.get().fits()) {
-                failures.add(new Failure(table, search.get()));
-                notes.add(start
-                        + search.get().problem(table.name(), candidates.size()).reason());
-            } else if (chosen.isPresent()) {
-                notes.add(start + "only the first sheet with the headings of a map is read");
-            } else {
-                chosen = Optional.of(new TableChoice(table, search.get(), List.of()));
+            try {
+                Optional<HeadingSearch> search = HeadingSearch.in(table, candidates);
+                if (search.isEmpty()) {
+                    skipped.add(skipped(table, "the sheet is empty"));
+                } else if (search.get().fits()) {
+                    chosen.add(new Chosen(table, search.get()));
+                } else {
+                    failures.add(new Chosen(table, search.get()));
+                    skipped.add(skipped(
+                            table,
+                            search.get()
+                                    .problem(table.name(), candidates.size())
+                                    .reason()));
+                }
+            } catch (SourceFault e) {
+                problems.addAll(e.problems());
             }
         }
-        return chosen.map(choice -> new TableChoice(choice.table(), choice.headings(), notes))
-                .orElseThrow(() -> nothingFits(failures, candidates.size(), file));
+        if (chosen.isEmpty()) {
+            throw problems.isEmpty() ? nothingFits(failures, candidates.size(), file) : new SourceFault(problems);
+        }
+        chosen.sort(Comparator.comparing(Chosen::form));
+        return new TableChoice(chosen, skipped, problems);
     }
 
-    private static SourceFault nothingFits(List<Failure> failures, int candidates, TableName file) {
+    private static Skipped skipped(Table table, String reason) {
+        return new Skipped(table.name().row(0).toString(), reason);
+    }
+
+    private static SourceFault nothingFits(List<Chosen> failures, int candidates, TableName file) {
         Optional<HeadingSearch> nearest =
-                HeadingSearch.best(failures.stream().map(Failure::search).toList());
+                HeadingSearch.best(failures.stream().map(Chosen::headings).toList());
         if (nearest.isEmpty()) {
             return new SourceFault(
                     file.unreadable(0, "the file is empty", "", "a heading row and rows of loadings below it"));
         }
         TableName name = failures.stream()
-                .filter(failure -> failure.search().equals(nearest.get()))
+                .filter(failure -> failure.headings().equals(nearest.get()))
                 .map(failure -> failure.table().name())
                 .findFirst()
                 .orElse(file);
         return new SourceFault(nearest.get().problem(name, candidates));
     }
-
-    private record Failure(Table table, HeadingSearch search) {}
 }

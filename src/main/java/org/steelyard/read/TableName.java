@@ -16,6 +16,10 @@ record TableName(String file, String sheet) {
         return new Origin(file, sheet, number);
     }
 
+    Origin row(RawRow row) {
+        return new Origin(file, sheet, row.number(), row.former());
+    }
+
     /** A problem of the whole table, or of the row with which it cannot go on. */
     InputProblem problem(long row, ProblemCode code, String reason, String value, String expected) {
         return new InputProblem(row(row), "", code, reason, RowProblems.shown(value), expected);

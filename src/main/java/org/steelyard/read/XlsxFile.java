@@ -20,7 +20,6 @@ import org.apache.poi.openxml4j.opc.PackageAccess;
 import org.apache.poi.poifs.filesystem.FileMagic;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.util.XMLHelper;
-import org.apache.poi.xssf.eventusermodel.XSSFReader;
 
 /**
  * A workbook, read part by part as a stream (ECMA-376, part 1, clause 18). Texts and styles are held once; rows are not
@@ -29,7 +28,7 @@ import org.apache.poi.xssf.eventusermodel.XSSFReader;
 final class XlsxFile implements Closeable {
 
     private final OPCPackage container;
-    private final XSSFReader parts;
+    private final XlsxParts parts;
     private final XMLInputFactory xml;
     private final TableName name;
     private final XlsxWorkbook workbook;
@@ -40,10 +39,10 @@ final class XlsxFile implements Closeable {
         this.container = container;
         this.name = name;
         this.xml = XMLHelper.newXMLInputFactory();
-        this.parts = new XSSFReader(container);
-        this.workbook = read(parts.getWorkbookData(), XlsxWorkbook::read).orElseThrow();
-        this.styles = read(parts.getStylesData(), XlsxStyles::read).orElse(XlsxStyles.NONE);
-        this.texts = read(parts.getSharedStringsData(), XlsxTexts::shared).orElse(List.of());
+        this.parts = new XlsxParts(container);
+        this.workbook = read(Optional.of(parts.workbook()), XlsxWorkbook::read).orElseThrow();
+        this.styles = read(parts.styles(), XlsxStyles::read).orElse(XlsxStyles.NONE);
+        this.texts = read(parts.texts(), XlsxTexts::shared).orElse(List.of());
     }
 
     /** Reads one part. */
@@ -51,13 +50,14 @@ final class XlsxFile implements Closeable {
         T read(XMLStreamReader xml) throws XMLStreamException;
     }
 
-    /** Reads a part that may be absent, which POI hands over as null. */
-    private <T> Optional<T> read(InputStream part, PartReader<T> reader) throws IOException, XMLStreamException {
-        if (part == null) {
+    /** Reads a part that may be absent. */
+    private <T> Optional<T> read(Optional<InputStream> part, PartReader<T> reader)
+            throws IOException, XMLStreamException {
+        if (part.isEmpty()) {
             return Optional.empty();
         }
-        try (part) {
-            XMLStreamReader stream = xml.createXMLStreamReader(part);
+        try (InputStream bytes = part.get()) {
+            XMLStreamReader stream = xml.createXMLStreamReader(bytes);
             try {
                 return Optional.of(reader.read(stream));
             } finally {
@@ -147,8 +147,23 @@ final class XlsxFile implements Closeable {
         return new XlsxCells(texts, styles, workbook.date1904());
     }
 
+    /** Whether results of formulas may be missing although something stands in their place. */
+    boolean uncalculated() {
+        return workbook.uncalculated();
+    }
+
     InputStream open(XlsxWorkbook.Sheet sheet) throws IOException, InvalidFormatException {
-        return parts.getSheet(sheet.relation());
+        return parts.sheet(sheet.relation());
+    }
+
+    /** The merged areas of a sheet. */
+    List<MergedArea> merged(XlsxWorkbook.Sheet sheet) throws IOException, InvalidFormatException, XMLStreamException {
+        try (InputStream part = open(sheet)) {
+            if (!XlsxMerged.isIn(part, XlsxMerged.ELEMENT)) {
+                return List.of();
+            }
+        }
+        return read(Optional.of(open(sheet)), XlsxMerged::read).orElseThrow();
     }
 
     XMLStreamReader stream(InputStream part) throws XMLStreamException {

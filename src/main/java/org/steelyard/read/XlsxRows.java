@@ -3,6 +3,7 @@ package org.steelyard.read;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Optional;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -22,12 +23,17 @@ final class XlsxRows implements RowStream {
     private final XMLStreamReader xml;
     private final XlsxCells cells;
     private final TableName name;
+    private final boolean uncalculated;
+    private final BitSet hiddenColumns = new BitSet();
     private String[] texts = new String[32];
     private CellKind[] kinds = new CellKind[32];
     private int width;
     private long rowRead;
     private long rowGiven;
     private long formulas;
+    private long withoutResult;
+    private long hiddenRows;
+    private boolean hidden;
     private Optional<RawRow> waiting = Optional.empty();
 
     XlsxRows(XlsxFile file, XlsxWorkbook.Sheet sheet, TableName name)
@@ -36,6 +42,7 @@ final class XlsxRows implements RowStream {
         this.xml = file.stream(part);
         this.cells = file.cells();
         this.name = name;
+        this.uncalculated = file.uncalculated();
     }
 
     @Override
@@ -65,8 +72,12 @@ final class XlsxRows implements RowStream {
                     readRow();
                     RawRow row = RawRow.of(rowRead, Arrays.copyOf(texts, width), Arrays.copyOf(kinds, width));
                     if (!row.isBlank()) {
+                        hiddenRows += hidden ? 1 : 0;
                         return Optional.of(row);
                     }
+                } else if (event == XMLStreamConstants.START_ELEMENT
+                        && xml.getLocalName().equals("col")) {
+                    readColumns();
                 } else if (event == XMLStreamConstants.END_ELEMENT
                         && xml.getLocalName().equals("sheetData")) {
                     return Optional.empty();
@@ -78,8 +89,26 @@ final class XlsxRows implements RowStream {
         }
     }
 
+    private void readColumns() {
+        int first = XlsxCells.wholeNumber(XlsxWorkbook.attribute(xml, "min"));
+        int last = XlsxCells.wholeNumber(XlsxWorkbook.attribute(xml, "max"));
+        if (XlsxWorkbook.isTrue(XlsxWorkbook.attribute(xml, "hidden")) && first >= 1 && last >= first) {
+            hiddenColumns.set(first - 1, Math.min(last, MOST_COLUMNS));
+        }
+    }
+
     private void readRow() throws XMLStreamException {
-        String reference = XlsxWorkbook.attribute(xml, "r");
+        String reference = "";
+        hidden = false;
+        for (int i = 0; i < xml.getAttributeCount(); i++) {
+            switch (xml.getAttributeLocalName(i)) {
+                case "r" -> reference = xml.getAttributeValue(i);
+                case "hidden" -> hidden = XlsxWorkbook.isTrue(xml.getAttributeValue(i));
+                default -> {
+                    // heights and styles of no concern
+                }
+            }
+        }
         long number = reference.isEmpty() ? rowRead + 1 : XlsxCells.wholeNumber(reference);
         if (number <= rowRead || number > MOST_ROWS) {
             throw new XMLStreamException("row " + reference + " after row " + rowRead);
@@ -121,15 +150,22 @@ final class XlsxRows implements RowStream {
     }
 
     private XlsxCells.Cell readValue(String type, int style) throws XMLStreamException {
-        Optional<String> value = Optional.empty();
         Optional<String> formula = Optional.empty();
+        boolean stored = false;
+        String value = "";
         while (true) {
             int event = xml.next();
             if (event == XMLStreamConstants.START_ELEMENT) {
                 switch (xml.getLocalName()) {
-                    case "v" -> value = Optional.of(xml.getElementText());
-                    case "f" -> formula = Optional.of(xml.getElementText());
-                    case "is" -> value = Optional.of(XlsxTexts.text(xml, "is"));
+                    case "v" -> {
+                        value = content();
+                        stored = true;
+                    }
+                    case "f" -> formula = Optional.of(content());
+                    case "is" -> {
+                        value = XlsxTexts.text(xml, "is");
+                        stored = true;
+                    }
                     default -> {
                         // extensions of no concern
                     }
@@ -139,12 +175,44 @@ final class XlsxRows implements RowStream {
                 break;
             }
         }
-        formulas += formula.isPresent() ? 1 : 0;
-        boolean stored = value.isPresent() && (!value.get().isEmpty() || type.equals("str"));
-        if (formula.isPresent() && !stored) {
-            return new XlsxCells.Cell("=" + formula.get(), CellKind.UNCALCULATED);
+        if (formula.isPresent()) {
+            formulas++;
+            if (!isCalculated(type, stored, value)) {
+                withoutResult++;
+                return new XlsxCells.Cell("=" + formula.get(), CellKind.UNCALCULATED);
+            }
         }
-        return value.isPresent() ? cells.decode(type, style, value.get()) : XlsxCells.Cell.BLANK;
+        return stored ? cells.decode(type, style, value) : XlsxCells.Cell.BLANK;
+    }
+
+    /** The text of the element that has just begun; as a rule it comes in one piece. */
+    private String content() throws XMLStreamException {
+        String first = "";
+        String all = "";
+        for (int event = xml.next(); event != XMLStreamConstants.END_ELEMENT; event = xml.next()) {
+            if (event == XMLStreamConstants.START_ELEMENT || event == XMLStreamConstants.ENTITY_REFERENCE) {
+                throw new XMLStreamException("an element or entity within a value");
+            }
+            if (xml.hasText()
+                    && event != XMLStreamConstants.COMMENT
+                    && event != XMLStreamConstants.PROCESSING_INSTRUCTION) {
+                String piece = xml.getText();
+                if (first.isEmpty()) {
+                    first = piece;
+                } else {
+                    all = (all.isEmpty() ? first : all) + piece;
+                }
+            }
+        }
+        return all.isEmpty() ? first : all;
+    }
+
+    /** Whether a formula has a result; where all are to be calculated on opening, 0 stands for want of one. */
+    private boolean isCalculated(String type, boolean stored, String value) {
+        if (!stored || (value.isEmpty() && !type.equals("str"))) {
+            return false;
+        }
+        return !uncalculated || !value.equals("0") || type.equals("b");
     }
 
     private void put(int column, XlsxCells.Cell cell) throws XMLStreamException {
@@ -180,6 +248,21 @@ final class XlsxRows implements RowStream {
     @Override
     public long formulas() {
         return formulas;
+    }
+
+    @Override
+    public long uncalculated() {
+        return withoutResult;
+    }
+
+    @Override
+    public long hiddenRows() {
+        return hiddenRows;
+    }
+
+    @Override
+    public boolean isHidden(int column) {
+        return hiddenColumns.get(column);
     }
 
     @Override

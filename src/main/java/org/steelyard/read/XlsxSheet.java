@@ -15,6 +15,7 @@ final class XlsxSheet implements Table {
     private final XlsxFile file;
     private final XlsxWorkbook.Sheet sheet;
     private final TableName name;
+    private Optional<List<MergedArea>> merged = Optional.empty();
 
     XlsxSheet(XlsxFile file, XlsxWorkbook.Sheet sheet) {
         this.file = file;
@@ -53,6 +54,27 @@ final class XlsxSheet implements Table {
             throw XlsxFile.damaged(name, 0, e);
         }
         return rows;
+    }
+
+    /** The merged areas; none if the sheet is damaged, which the reading of its rows then tells. */
+    @Override
+    public List<MergedArea> merged() {
+        if (merged.isEmpty()) {
+            merged = Optional.of(readMerged());
+        }
+        return merged.get();
+    }
+
+    private List<MergedArea> readMerged() {
+        try {
+            return file.merged(sheet);
+        } catch (IOException
+                | InvalidFormatException
+                | XMLStreamException
+                | OpenXML4JRuntimeException
+                | IllegalArgumentException e) {
+            return List.of();
+        }
     }
 
     @Override

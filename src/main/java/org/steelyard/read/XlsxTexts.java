@@ -1,7 +1,13 @@
 package org.steelyard.read;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -21,6 +27,24 @@ final class XlsxTexts {
             }
         }
         return texts;
+    }
+
+    /**
+     * Whether the shared texts of a workbook hold a word.
+     *
+     * @throws IOException if the file is no archive
+     */
+    static boolean mention(Path workbook, String word) throws IOException {
+        try (ZipFile zip = new ZipFile(workbook.toFile())) {
+            for (ZipEntry part : zip.stream().toList()) {
+                if (part.getName().toLowerCase(Locale.ROOT).endsWith("sharedstrings.xml")) {
+                    try (InputStream bytes = zip.getInputStream(part)) {
+                        return XlsxMerged.isIn(bytes, word);
+                    }
+                }
+            }
+            return false;
+        }
     }
 
     /** The text of the element that has just begun. */

@@ -11,8 +11,10 @@ import javax.xml.stream.XMLStreamReader;
  *
  * @param sheets sheets in their order
  * @param date1904 whether dates count from 1904
+ * @param uncalculated whether the program that wrote it left the formulas to be calculated on opening; what stands as
+ *     their result is then no result, or 0 for want of one
  */
-record XlsxWorkbook(List<Sheet> sheets, boolean date1904) {
+record XlsxWorkbook(List<Sheet> sheets, boolean date1904, boolean uncalculated) {
 
     /**
      * A sheet.
@@ -30,18 +32,20 @@ record XlsxWorkbook(List<Sheet> sheets, boolean date1904) {
     static XlsxWorkbook read(XMLStreamReader xml) throws XMLStreamException {
         List<Sheet> sheets = new ArrayList<>();
         boolean date1904 = false;
+        boolean uncalculated = false;
         while (xml.hasNext()) {
             if (xml.next() == XMLStreamConstants.START_ELEMENT) {
                 switch (xml.getLocalName()) {
                     case "sheet" -> sheets.add(sheet(xml));
                     case "workbookPr" -> date1904 = isTrue(attribute(xml, "date1904"));
+                    case "calcPr" -> uncalculated = isTrue(attribute(xml, "fullCalcOnLoad"));
                     default -> {
                         // nothing else is needed
                     }
                 }
             }
         }
-        return new XlsxWorkbook(sheets, date1904);
+        return new XlsxWorkbook(sheets, date1904, uncalculated);
     }
 
     private static Sheet sheet(XMLStreamReader xml) {

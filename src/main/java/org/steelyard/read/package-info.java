@@ -1,5 +1,5 @@
 /**
  * Reads CSV and XLSX files through heading maps, streaming: each row becomes a loading or a list of problems with the
- * original cells. Rows seen are rows accepted, rejected and blank. Units end here: what leaves is in SI.
+ * original cells. Rows seen are rows accepted, rejected, blank and skipped. Units end here: what leaves is in SI.
  */
 package org.steelyard.read;

@@ -8,6 +8,7 @@ enum OutputFile {
     STATISTICS("statistics.csv", "spread of trim and CG by type, tail, route and more, at full precision"),
     ROOM("room.csv", "what each place of each flight could still take"),
     REJECTED("rejected.csv", "rows that could not be used, with reasons: put right, it can be read again"),
+    SKIPPED("skipped.csv", "rows that are no flights or stand elsewhere, as totals and repeats, with the reason"),
     PAGE("report.html", "this page"),
     RUN("run.json", "inputs with checksums, counts, options, policy and methods");
 

@@ -113,7 +113,8 @@ final class PageHead {
         html.open("li");
         html.text(Shown.counted(facts.rowsSeen(), "row") + " read from "
                 + Shown.counted(facts.inputs().size(), "file") + ": " + Shown.count(facts.accepted()) + " accepted, "
-                + Shown.count(facts.rejected()) + " rejected, " + Shown.count(facts.blank()) + " blank.");
+                + Shown.count(facts.rejected()) + " rejected, " + Shown.count(facts.blank()) + " blank, "
+                + Shown.count(facts.skippedRowCount()) + " skipped.");
         html.closeBlock();
         problems(html, result);
         html.closeBlock();

@@ -4,11 +4,12 @@ import java.util.List;
 import java.util.Map;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.ProblemCode;
+import org.steelyard.model.SkippedRow;
 
 /** What was read and what was not, where the rest is, and how it was computed. */
 final class PageInputs {
 
-    private static final int ROWS = 20;
+    private static final int SHOWN = 20;
 
     private PageInputs() {}
 
@@ -16,6 +17,7 @@ final class PageInputs {
         html.open("section", "id", "inputs").element("h2", "Inputs");
         inputs(html, result.facts().inputs());
         notRead(html, result);
+        passedOver(html, result.facts().skippedRows());
         html.closeBlock();
         rejected(html, result.facts().rejected(), rejections);
         html.open("section", "id", "files").element("h2", "All outputs").open("ul", "class", "files");
@@ -37,6 +39,7 @@ final class PageInputs {
                 "#Accepted",
                 "#Rejected",
                 "#Blank",
+                "#Skipped",
                 "Heading map",
                 "To be known of it");
         for (RunFacts.InputFile input : inputs) {
@@ -46,7 +49,8 @@ final class PageInputs {
                     Shown.count(input.rowsSeen()),
                     Shown.count(input.accepted()),
                     Shown.count(input.rejected()),
-                    Shown.count(input.blank()));
+                    Shown.count(input.blank()),
+                    Shown.count(input.skipped()));
             html.open("td").data(input.mapName()).close();
             html.open("td").data(String.join("; ", input.notes())).close().closeBlock();
         }
@@ -62,11 +66,30 @@ final class PageInputs {
             html.closeBlock();
         }
         if (!result.facts().skipped().isEmpty()) {
-            html.element("h3", "Files left out").open("ul");
+            html.element("h3", "Files and sheets left out").open("ul");
             for (RunFacts.SkippedFile file : result.facts().skipped()) {
                 html.open("li").data(file.name()).text(": ").data(file.reason()).closeBlock();
             }
             html.closeBlock();
+        }
+    }
+
+    private static void passedOver(Html html, SkippedRows rows) {
+        if (rows.total() == 0) {
+            return;
+        }
+        html.element("h3", "Rows passed over").open("ul");
+        List<SkippedRow> first =
+                rows.first().subList(0, Math.min(SHOWN, rows.first().size()));
+        for (SkippedRow row : first) {
+            html.open("li").data(row.message()).closeBlock();
+        }
+        html.closeBlock();
+        if (rows.total() > first.size()) {
+            html.open("p", "class", "hint")
+                    .text("The first " + first.size() + " of " + Shown.count(rows.total()) + ". All are in ")
+                    .element("a", "skipped.csv", "href", "skipped.csv");
+            html.text(".").closeBlock();
         }
     }
 
@@ -86,7 +109,7 @@ final class PageInputs {
         html.text(". Cells and reasons of all are in ").element("a", "rejected.csv", "href", "rejected.csv");
         html.text(": put them right there and read that file again.").closeBlock();
         List<Rejections.Row> shown =
-                rejections.first().subList(0, Math.min(ROWS, rejections.first().size()));
+                rejections.first().subList(0, Math.min(SHOWN, rejections.first().size()));
         html.open("ul", "class", "rejected");
         for (Rejections.Row row : shown) {
             html.open("li").element("strong", row.origin()).text(" ").data(row.reasons());

@@ -14,8 +14,12 @@ import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.steelyard.model.FormerRow;
 import org.steelyard.model.InputProblem;
+import org.steelyard.model.Origin;
 import org.steelyard.model.RejectedRow;
+import org.steelyard.read.RejectedColumns;
+import org.steelyard.read.RowCheck;
 
 /**
  * {@code rejected.csv}: the rows that could not be used, each with where it stood, the heading map it was read with and
@@ -23,18 +27,18 @@ import org.steelyard.model.RejectedRow;
  * again. The columns are the headings of all files in order of first appearance.
  *
  * <p>Cells that have no heading of their own (beyond the last one, or under a blank or repeated one) share the last
- * column, joined by semicolons with a backslash before {@code \} and {@code ;} that belong to a cell. Rows that were
- * already read from such a file keep their cells; the columns of the former rejection are replaced.
+ * column, joined by semicolons with a backslash before {@code \} and {@code ;} that belong to a cell. A row that was
+ * read from such a file and is rejected again keeps the place, the check and the cells that it came with; its round is
+ * one higher.
  *
  * <p>Which headings there are is known only after the last row, and any number of rows can be bad, so rows wait in a
  * file beside the output, not in memory.
  */
 final class RejectedCsv implements SeasonOutput {
 
-    static final String EXTRA_CELLS = "steelyard_extra_cells";
+    static final String EXTRA_CELLS = RejectedColumns.EXTRA_CELLS;
 
-    private static final List<String> PLACE =
-            List.of("steelyard_file", "steelyard_sheet", "steelyard_row", "steelyard_map", "steelyard_reasons");
+    private static final int OWN = RejectedColumns.PLACE.size();
 
     private final Path path;
     private final Path waiting;
@@ -51,11 +55,14 @@ final class RejectedCsv implements SeasonOutput {
 
     @Override
     public void rejected(RejectedRow row) throws IOException {
+        Origin place = row.former().map(FormerRow::origin).orElse(row.origin());
         line.whole(layout(row.headings()))
-                .raw(row.origin().file())
-                .raw(row.origin().sheet())
-                .whole(row.origin().row())
+                .raw(place.file())
+                .raw(place.sheet())
+                .whole(place.row())
                 .raw(row.mapName())
+                .whole(row.former().map(former -> former.round() + 1).orElse(1))
+                .raw(row.former().map(FormerRow::check).orElseGet(() -> RowCheck.of(row.cells())))
                 .raw(row.problems().stream().map(InputProblem::detail).collect(Collectors.joining(" | ")));
         row.cells().forEach(line::raw);
         writer.write(line.end());
@@ -67,7 +74,7 @@ final class RejectedCsv implements SeasonOutput {
             return known;
         }
         for (String heading : headings) {
-            if (!heading.isBlank() && !PLACE.contains(heading) && !heading.equals(EXTRA_CELLS)) {
+            if (!heading.isBlank() && !RejectedColumns.isOwn(heading)) {
                 columns.putIfAbsent(heading, columns.size());
             }
         }
@@ -78,7 +85,7 @@ final class RejectedCsv implements SeasonOutput {
     @Override
     public void finish(SeasonResult result) throws IOException {
         writer.close();
-        List<String> headings = new ArrayList<>(PLACE);
+        List<String> headings = new ArrayList<>(RejectedColumns.PLACE);
         headings.addAll(columns.keySet());
         headings.add(EXTRA_CELLS);
         List<List<String>> known = List.copyOf(layouts.keySet());
@@ -89,9 +96,9 @@ final class RejectedCsv implements SeasonOutput {
                 List<String> cells = row.toList();
                 write(
                         file,
-                        cells.subList(1, 6),
+                        cells.subList(1, 1 + OWN),
                         known.get(Integer.parseInt(cells.get(0))),
-                        cells.subList(6, cells.size()));
+                        cells.subList(1 + OWN, cells.size()));
             }
         }
         Files.delete(waiting);
@@ -108,7 +115,7 @@ final class RejectedCsv implements SeasonOutput {
                 own[column] = cell;
             } else if (heading.equals(EXTRA_CELLS)) {
                 carry(extra, cell);
-            } else if (!PLACE.contains(heading)) {
+            } else if (!RejectedColumns.PLACE.contains(heading)) {
                 carry(extra, cell.replace("\\", "\\\\").replace(";", "\\;"));
             }
         }

@@ -1,6 +1,7 @@
 package org.steelyard.report;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What a run read and under which rules, so that its results can be traced and repeated. Nothing in it depends on the
@@ -11,7 +12,8 @@ import java.util.List;
  * @param options options that change results, as name=value
  * @param inputs season files in the order in which they were read
  * @param config configuration files
- * @param skipped files of the season's folder that were not read, with the reason
+ * @param skipped files of the season's folder and sheets of its workbooks that were not read, with the reason
+ * @param skippedRows rows that were passed over
  */
 public record RunFacts(
         String season,
@@ -19,7 +21,8 @@ public record RunFacts(
         List<String> options,
         List<InputFile> inputs,
         List<ConfigFile> config,
-        List<SkippedFile> skipped) {
+        List<SkippedFile> skipped,
+        SkippedRows skippedRows) {
 
     /** Copies the lists. */
     public RunFacts {
@@ -27,6 +30,27 @@ public record RunFacts(
         inputs = List.copyOf(inputs);
         config = List.copyOf(config);
         skipped = List.copyOf(skipped);
+        Objects.requireNonNull(skippedRows);
+    }
+
+    /**
+     * A run that passed no row over.
+     *
+     * @param season name of the season
+     * @param version version of the program
+     * @param options options that change results, as name=value
+     * @param inputs season files in the order in which they were read
+     * @param config configuration files
+     * @param skipped files and sheets that were not read, with the reason
+     */
+    public RunFacts(
+            String season,
+            String version,
+            List<String> options,
+            List<InputFile> inputs,
+            List<ConfigFile> config,
+            List<SkippedFile> skipped) {
+        this(season, version, options, inputs, config, skipped, SkippedRows.NONE);
     }
 
     /**
@@ -35,11 +59,12 @@ public record RunFacts(
      * @param name file name
      * @param sha256 checksum in hexadecimal
      * @param bytes size
-     * @param mapName heading map that it was read with; blank if it could not be read
-     * @param rowsSeen data rows, headings not counted; always accepted + rejected + blank
+     * @param mapName heading maps that it was read with; blank if it could not be read
+     * @param rowsSeen data rows, headings not counted; always accepted + rejected + blank + skipped
      * @param accepted rows that became flights
      * @param rejected rows that did not
      * @param blank rows without any content
+     * @param skipped rows that were passed over, as totals
      * @param notes what else is to be known of it, as columns left out
      */
     public record InputFile(
@@ -51,15 +76,42 @@ public record RunFacts(
             long accepted,
             long rejected,
             long blank,
+            long skipped,
             List<String> notes) {
 
         /** Copies the notes and checks that no row is lost. */
         public InputFile {
             notes = List.copyOf(notes);
-            if (rowsSeen != accepted + rejected + blank) {
+            if (rowsSeen != accepted + rejected + blank + skipped) {
                 throw new IllegalStateException(name + ": " + rowsSeen + " rows seen, but " + accepted + " accepted, "
-                        + rejected + " rejected and " + blank + " blank");
+                        + rejected + " rejected, " + blank + " blank and " + skipped + " skipped");
             }
+        }
+
+        /**
+         * A file without rows that were passed over.
+         *
+         * @param name file name
+         * @param sha256 checksum in hexadecimal
+         * @param bytes size
+         * @param mapName heading maps that it was read with; blank if it could not be read
+         * @param rowsSeen data rows, headings not counted
+         * @param accepted rows that became flights
+         * @param rejected rows that did not
+         * @param blank rows without any content
+         * @param notes what else is to be known of it, as columns left out
+         */
+        public InputFile(
+                String name,
+                String sha256,
+                long bytes,
+                String mapName,
+                long rowsSeen,
+                long accepted,
+                long rejected,
+                long blank,
+                List<String> notes) {
+            this(name, sha256, bytes, mapName, rowsSeen, accepted, rejected, blank, 0, notes);
         }
     }
 
@@ -72,9 +124,9 @@ public record RunFacts(
     public record ConfigFile(String name, String sha256) {}
 
     /**
-     * A file that was not read.
+     * A file or sheet that was not read.
      *
-     * @param name file name
+     * @param name file name, with the sheet in square brackets where it is one
      * @param reason why not
      */
     public record SkippedFile(String name, String reason) {}
@@ -104,6 +156,15 @@ public record RunFacts(
      */
     public long blank() {
         return inputs.stream().mapToLong(InputFile::blank).sum();
+    }
+
+    /**
+     * Rows passed over in all season files.
+     *
+     * @return rows that are neither flights nor faults
+     */
+    public long skippedRowCount() {
+        return inputs.stream().mapToLong(InputFile::skipped).sum();
     }
 
     /**

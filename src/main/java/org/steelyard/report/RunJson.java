@@ -15,6 +15,7 @@ import org.steelyard.analyse.FindingCount;
 import org.steelyard.analyse.StatusCount;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Policy;
+import org.steelyard.model.SkippedRow;
 
 /**
  * {@code run.json}: what was read, under which rules, by which methods, and the totals. Nothing in it depends on time
@@ -55,6 +56,7 @@ final class RunJson implements SeasonOutput {
         tree.set("inputs", list(facts.inputs(), RunJson::input));
         tree.set("file_problems", list(result.fileProblems(), RunJson::problem));
         tree.set("skipped", list(facts.skipped(), RunJson::skipped));
+        tree.set("skipped_rows", skippedRows(facts.skippedRows()));
         tree.set("config", list(facts.config(), RunJson::config));
         tree.set("options", texts(facts.options()));
         tree.set("policy", policy(result.policy()));
@@ -70,7 +72,8 @@ final class RunJson implements SeasonOutput {
                 .put("seen", facts.rowsSeen())
                 .put("accepted", facts.accepted())
                 .put("rejected", facts.rejected())
-                .put("blank", facts.blank());
+                .put("blank", facts.blank())
+                .put("skipped", facts.skippedRowCount());
     }
 
     private static ObjectNode flights(StatusCount all) {
@@ -98,7 +101,8 @@ final class RunJson implements SeasonOutput {
                 .put("rows_seen", input.rowsSeen())
                 .put("accepted", input.accepted())
                 .put("rejected", input.rejected())
-                .put("blank", input.blank());
+                .put("blank", input.blank())
+                .put("skipped", input.skipped());
         node.set("notes", texts(input.notes()));
         return node;
     }
@@ -119,6 +123,23 @@ final class RunJson implements SeasonOutput {
         return JSON.objectNode().put("file", skipped.name()).put("reason", skipped.reason());
     }
 
+    private static ObjectNode skippedRows(SkippedRows rows) {
+        ObjectNode node = JSON.objectNode();
+        ObjectNode counts = node.putObject("counts");
+        rows.counts().forEach((kind, count) -> counts.put(kind.code(), count));
+        node.set("first", list(rows.first(), RunJson::skippedRow));
+        return node;
+    }
+
+    private static ObjectNode skippedRow(SkippedRow row) {
+        return JSON.objectNode()
+                .put("file", row.origin().file())
+                .put("sheet", row.origin().sheet())
+                .put("row", row.origin().row())
+                .put("kind", row.kind().code())
+                .put("reason", row.reason());
+    }
+
     private static ObjectNode config(RunFacts.ConfigFile config) {
         return JSON.objectNode().put("file", config.name()).put("sha256", config.sha256());
     }
@@ -129,7 +150,8 @@ final class RunJson implements SeasonOutput {
                 .put("marginal_mass_pct", policy.marginalMassPercent())
                 .put("marginal_load_pct", policy.marginalLoadPercent())
                 .put("marginal_trim_units", policy.marginalTrimUnits())
-                .put("sharing", policy.sharing().label());
+                .put("sharing", policy.sharing().label())
+                .put("duplicates", policy.duplicates().label());
         policy.recordedTrim()
                 .ifPresent(rule -> tree.put("recorded_trim_marginal_units", rule.marginalUnits())
                         .put("recorded_trim_breach_units", rule.breachUnits())

@@ -11,6 +11,7 @@ import org.steelyard.check.AuditedFlight;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Policy;
 import org.steelyard.model.RejectedRow;
+import org.steelyard.model.SkippedRow;
 
 /**
  * All reports of a season, written while the flights go by. Everything goes into a hidden folder first; only
@@ -105,6 +106,7 @@ public final class SeasonReports implements AutoCloseable {
         outputs.add(new FindingsCsv(folder.file(OutputFile.FINDINGS)));
         outputs.add(new StatisticsCsv(folder.file(OutputFile.STATISTICS)));
         outputs.add(new RejectedCsv(folder.file(OutputFile.REJECTED), folder.scratch("rejected.waiting")));
+        outputs.add(new SkippedCsv(folder.file(OutputFile.SKIPPED)));
         outputs.add(new SeasonWorkbookOutput(folder.file(OutputFile.SEASON), policy));
         outputs.add(new ReportPage(folder.file(OutputFile.PAGE), folder.scratch("page.waiting")));
         outputs.add(new RunJson(folder.file(OutputFile.RUN)));
@@ -132,6 +134,18 @@ public final class SeasonReports implements AutoCloseable {
     public void rejected(RejectedRow row) throws IOException {
         for (SeasonOutput output : outputs) {
             output.rejected(row);
+        }
+    }
+
+    /**
+     * Takes the next row that is passed over.
+     *
+     * @param row the row with its reason
+     * @throws IOException if a file cannot be written
+     */
+    public void skipped(SkippedRow row) throws IOException {
+        for (SeasonOutput output : outputs) {
+            output.skipped(row);
         }
     }
 

@@ -4,13 +4,14 @@ import java.util.List;
 import java.util.Locale;
 import org.steelyard.model.Policy;
 import org.steelyard.model.RecordedTrimRule;
+import org.steelyard.model.SkippedRow;
 
 /** What was read, under which rules and by which methods, so that the results can be traced and repeated. */
 final class SheetRunFacts {
 
     static final String NAME = "Run facts";
 
-    private static final int LAST = 8;
+    private static final int LAST = 9;
 
     private final SheetGrid grid;
     private final WorkbookStyles styles;
@@ -21,11 +22,12 @@ final class SheetRunFacts {
     }
 
     void write(RunFacts facts, Policy policy, List<SheetRoll> rolls, long cutCells) {
-        grid.widths(34, 14, 12, 12, 12, 12, 12, 66, 30);
+        grid.widths(34, 14, 12, 12, 12, 12, 12, 12, 66, 30);
         grid.row(30).label("Run facts", styles.title);
         caution();
         inputs(facts);
         skipped(facts);
+        skippedRows(facts.skippedRows());
         config(facts);
         options(facts);
         methods(policy);
@@ -43,9 +45,9 @@ final class SheetRunFacts {
     }
 
     private void inputs(RunFacts facts) {
-        section("Season files (rows seen = accepted + rejected + blank)");
+        section("Season files (rows seen = accepted + rejected + blank + skipped)");
         SheetRow head = grid.row(18).label("File", styles.tableHeading).label("Heading map", styles.tableHeading);
-        for (String heading : List.of("Rows seen", "Accepted", "Rejected", "Blank", "Bytes")) {
+        for (String heading : List.of("Rows seen", "Accepted", "Rejected", "Blank", "Skipped", "Bytes")) {
             head.label(heading, styles.tableHeadingRight);
         }
         head.label("SHA-256", styles.tableHeading).label("Notes", styles.tableHeading);
@@ -56,7 +58,8 @@ final class SheetRunFacts {
 
     private void input(RunFacts.InputFile file) {
         SheetRow row = grid.row().data(file.name(), styles.wrapped).data(file.mapName(), styles.text);
-        for (long count : counts(file.rowsSeen(), file.accepted(), file.rejected(), file.blank(), file.bytes())) {
+        for (long count :
+                counts(file.rowsSeen(), file.accepted(), file.rejected(), file.blank(), file.skipped(), file.bytes())) {
             row.number(count, styles.whole.plain());
         }
         row.data(file.sha256(), styles.text).data(String.join("\n", file.notes()), styles.wrapped);
@@ -64,7 +67,8 @@ final class SheetRunFacts {
 
     private void totals(RunFacts facts) {
         SheetRow row = grid.row().label("Together", styles.total).label("", styles.total);
-        for (long count : counts(facts.rowsSeen(), facts.accepted(), facts.rejected(), facts.blank())) {
+        for (long count :
+                counts(facts.rowsSeen(), facts.accepted(), facts.rejected(), facts.blank(), facts.skippedRowCount())) {
             row.number(count, styles.totalNumber);
         }
     }
@@ -74,13 +78,28 @@ final class SheetRunFacts {
     }
 
     private void skipped(RunFacts facts) {
-        section("Files of the season's folder that were not read");
+        section("Files and sheets that were not read");
         if (facts.skipped().isEmpty()) {
             none();
         }
         for (RunFacts.SkippedFile file : facts.skipped()) {
             grid.row().data(file.name(), styles.wrapped).data(file.reason(), styles.wrapped);
             grid.join(1, LAST);
+        }
+        grid.gap(10);
+    }
+
+    private void skippedRows(SkippedRows rows) {
+        section("Rows that were passed over (totals, titles, rows put right elsewhere, flights that stand elsewhere)");
+        if (rows.total() == 0) {
+            none();
+        }
+        for (SkippedRow row : rows.first()) {
+            grid.row().data(row.origin().toString(), styles.wrapped).data(row.reason(), styles.wrapped);
+            grid.join(1, LAST);
+        }
+        if (rows.total() > rows.first().size()) {
+            line("And more", WorkbookWords.count(rows.total() - rows.first().size(), "row") + ", all in skipped.csv.");
         }
         grid.gap(10);
     }

@@ -7,8 +7,16 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import org.steelyard.model.InputProblem;
+import org.steelyard.model.Loading;
+import org.steelyard.model.Origin;
+import org.steelyard.model.ProblemCode;
+import org.steelyard.model.RejectedRow;
+import org.steelyard.model.SkipKind;
+import org.steelyard.model.SkippedRow;
+import org.steelyard.read.SeasonFolder.Skipped;
 import org.steelyard.report.RunFacts.InputFile;
 import org.steelyard.report.SeasonReports;
+import org.steelyard.report.SkippedRows;
 
 /** Takes what the workers made in the order of the input, counts it and hands it to the reports. */
 final class Collector {
@@ -19,6 +27,9 @@ final class Collector {
     private final int files;
     private final List<InputFile> inputs = new ArrayList<>();
     private final List<InputProblem> problems = new ArrayList<>();
+    private final List<Skipped> skippedSheets = new ArrayList<>();
+    private final SkippedRowsTally skippedRows = new SkippedRowsTally();
+    private final Duplicates duplicates;
 
     private Step.FileBegins file = new Step.FileBegins("", "", 0, 0);
     private long allRows;
@@ -26,12 +37,22 @@ final class Collector {
     private long rejected;
     private long blank;
     private long items;
+    private long skipped;
+    private long countedAgain;
+    private long countedToo;
+    private String firstCounted = "";
 
-    Collector(BlockingQueue<Future<Step>> steps, SeasonReports reports, Progress progress, int files) {
+    Collector(
+            BlockingQueue<Future<Step>> steps,
+            SeasonReports reports,
+            Progress progress,
+            int files,
+            Duplicates duplicates) {
         this.steps = steps;
         this.reports = reports;
         this.progress = progress;
         this.files = files;
+        this.duplicates = duplicates;
     }
 
     List<InputFile> inputs() {
@@ -40,6 +61,14 @@ final class Collector {
 
     List<InputProblem> problems() {
         return problems;
+    }
+
+    List<Skipped> skippedSheets() {
+        return skippedSheets;
+    }
+
+    SkippedRows skippedRows() {
+        return skippedRows.all();
     }
 
     /** Runs until there are no more files. */
@@ -72,6 +101,10 @@ final class Collector {
             rejected = 0;
             blank = 0;
             items = 0;
+            skipped = 0;
+            countedAgain = 0;
+            countedToo = 0;
+            firstCounted = "";
             progress.file(begins.name(), begins.number(), files);
         } else if (step instanceof Step.FileEnds ends) {
             end(ends);
@@ -82,17 +115,90 @@ final class Collector {
 
     private void take(AuditedRow row) throws IOException {
         if (row instanceof AuditedRow.Flight flight) {
-            accepted++;
-            reports.flight(flight.flight());
+            take(flight);
         } else if (row instanceof AuditedRow.Rejected reject) {
-            rejected++;
-            reports.rejected(reject.row());
+            reject(reject.row());
         } else if (row instanceof AuditedRow.Item) {
             accepted++;
             items++;
+        } else if (row instanceof AuditedRow.Skipped skip) {
+            skip(skip.row());
         } else {
             blank++;
         }
+    }
+
+    private void take(AuditedRow.Flight flight) throws IOException {
+        Loading loading = flight.flight().loading();
+        Duplicates.Verdict verdict = duplicates.judge(flight.key(), loading.origin());
+        switch (verdict.kind()) {
+            case REPEATS ->
+                skip(new SkippedRow(
+                        loading.origin(),
+                        SkipKind.REPEATED,
+                        "the flight stands in " + verdict.other().orElseThrow() + " cell for cell"));
+            case DIFFERS ->
+                reject(flight.reader()
+                        .reject(flight.row(), differs(loading, verdict.other().orElseThrow())));
+            case STANDS -> accept(flight);
+            case COUNTS_AGAIN -> {
+                countedAgain++;
+                told(loading, verdict.other().orElseThrow());
+                accept(flight);
+            }
+            case COUNTS_TOO -> {
+                countedToo++;
+                told(loading, verdict.other().orElseThrow());
+                accept(flight);
+            }
+        }
+    }
+
+    private void accept(AuditedRow.Flight flight) throws IOException {
+        accepted++;
+        reports.flight(flight.flight());
+    }
+
+    private void reject(RejectedRow row) throws IOException {
+        rejected++;
+        reports.rejected(row);
+    }
+
+    private void skip(SkippedRow row) throws IOException {
+        skipped++;
+        skippedRows.add(row);
+        reports.skipped(row);
+    }
+
+    private InputProblem differs(Loading loading, Origin other) {
+        return new InputProblem(
+                loading.origin(),
+                "",
+                ProblemCode.DUPLICATE,
+                "the flight stands in " + other + ", too, with other cells; by the policy '"
+                        + duplicates.rule().label() + "'",
+                named(loading),
+                "each flight in one row");
+    }
+
+    private void told(Loading loading, Origin other) {
+        if (firstCounted.isEmpty()) {
+            firstCounted = named(loading) + " in row " + loading.origin().row() + " stands in " + other;
+        }
+    }
+
+    private static String named(Loading loading) {
+        return loading.flight().flight() + " " + loading.flight().date() + " "
+                + loading.tail().registration();
+    }
+
+    /** Flights that count although they stand elsewhere, too. */
+    private List<String> counted() {
+        return firstCounted.isEmpty()
+                ? List.of()
+                : List.of("flights that stand in an earlier row, too, and count again by the policy '"
+                        + duplicates.rule().label() + "': " + countedAgain + " cell for cell, " + countedToo
+                        + " with other cells; the first: " + firstCounted);
     }
 
     private void end(Step.FileEnds ends) {
@@ -101,11 +207,13 @@ final class Collector {
                 file.sha256(),
                 file.bytes(),
                 ends.mapName(),
-                accepted + rejected + blank,
+                accepted + rejected + blank + skipped,
                 accepted,
                 rejected,
                 blank,
+                skipped,
                 notes(ends)));
+        skippedSheets.addAll(ends.skipped());
         for (InputProblem problem : ends.problems()) {
             problems.add(problem);
             reports.fileProblem(problem);
@@ -116,8 +224,9 @@ final class Collector {
         List<String> notes = new ArrayList<>(ends.notes());
         if (items > 0) {
             notes.add(items + (items == 1 ? " accepted row is a load item" : " accepted rows are load items")
-                    + " of flights in other files");
+                    + " of the season's flights");
         }
+        notes.addAll(counted());
         return notes;
     }
 

@@ -9,41 +9,28 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
-import org.steelyard.model.ColumnMap;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Origin;
 import org.steelyard.model.ProblemCode;
-import org.steelyard.read.ItemBook;
 import org.steelyard.read.RawRows;
-import org.steelyard.read.ReadOptions;
+import org.steelyard.read.SeasonFiles;
 import org.steelyard.read.SourceFile;
-import org.steelyard.read.Tails;
 
 /**
  * The reading thread: goes through the files and hands batches of rows to the workers, in order; files of load items
- * after those of flights, which have claimed their items by then.
+ * after those of flights, which have claimed their items by then, and files of rejected rows last.
  */
 final class Reading implements Runnable {
 
     private static final int BATCH_ROWS = 500;
 
-    private final List<Path> files;
-    private final ReadOptions options;
-    private final Tails tails;
+    private final SeasonFiles files;
     private final RowAuditor auditor;
     private final ExecutorService workers;
     private final BlockingQueue<Future<Step>> steps;
 
-    Reading(
-            List<Path> files,
-            ReadOptions options,
-            Tails tails,
-            RowAuditor auditor,
-            ExecutorService workers,
-            BlockingQueue<Future<Step>> steps) {
-        this.files = List.copyOf(files);
-        this.options = options;
-        this.tails = tails;
+    Reading(SeasonFiles files, RowAuditor auditor, ExecutorService workers, BlockingQueue<Future<Step>> steps) {
+        this.files = files;
         this.auditor = auditor;
         this.workers = workers;
         this.steps = steps;
@@ -54,10 +41,9 @@ final class Reading implements Runnable {
         try {
             Step last = new Step.End();
             try {
-                ItemBook items = ItemBook.gather(files, options, tails);
-                List<Path> ordered = items.inOrder(files);
+                List<Path> ordered = files.inOrder();
                 for (int i = 0; i < ordered.size(); i++) {
-                    read(ordered.get(i), i + 1, items);
+                    read(ordered.get(i), i + 1);
                 }
             } catch (IOException | RuntimeException | Error e) {
                 last = new Step.Failed(e);
@@ -68,23 +54,24 @@ final class Reading implements Runnable {
         }
     }
 
-    private void read(Path file, int number, ItemBook items) throws IOException, InterruptedException {
+    private void read(Path file, int number) throws IOException, InterruptedException {
         String name = String.valueOf(file.getFileName());
         try {
             put(new Step.FileBegins(name, Checksum.sha256(file), Files.size(file), number));
         } catch (IOException e) {
             put(new Step.FileBegins(name, "", 0, number));
-            put(new Step.FileEnds("", List.of(), List.of(unreadable(name, e))));
+            put(new Step.FileEnds("", List.of(), List.of(), List.of(unreadable(name, e))));
             return;
         }
-        try (SourceFile source = SourceFile.open(file, options, tails, items)) {
+        try (SourceFile source = files.open(file)) {
             for (Optional<RawRows> batch = source.nextBatch(BATCH_ROWS);
                     batch.isPresent();
                     batch = source.nextBatch(BATCH_ROWS)) {
                 RawRows rows = batch.get();
                 steps.put(workers.submit(() -> new Step.Rows(auditor.audit(rows))));
             }
-            put(new Step.FileEnds(source.map().map(ColumnMap::name).orElse(""), source.notes(), source.problems()));
+            put(new Step.FileEnds(
+                    String.join(", ", source.mapNames()), source.notes(), source.skipped(), source.problems()));
         }
     }
 

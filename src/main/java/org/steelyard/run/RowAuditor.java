@@ -9,7 +9,9 @@ import org.steelyard.check.Checker;
 import org.steelyard.model.Loading;
 import org.steelyard.model.Policy;
 import org.steelyard.read.ParsedRow;
+import org.steelyard.read.RawRow;
 import org.steelyard.read.RawRows;
+import org.steelyard.read.RowReader;
 import org.steelyard.remedy.RemedySearch;
 
 /** A worker's job: rows to audited flights. Safe for many threads. */
@@ -23,20 +25,28 @@ final class RowAuditor {
 
     List<AuditedRow> audit(RawRows rows) {
         List<AuditedRow> audited = new ArrayList<>(rows.rows().size());
-        for (ParsedRow row : rows.parse()) {
-            audited.add(audit(row));
+        List<ParsedRow> parsed = rows.parse();
+        for (int i = 0; i < parsed.size(); i++) {
+            audited.add(audit(parsed.get(i), rows.reader(), rows.rows().get(i)));
         }
         return audited;
     }
 
-    private AuditedRow audit(ParsedRow row) {
-        if (row instanceof ParsedRow.Accepted accepted) {
-            return new AuditedRow.Flight(audit(accepted.loading(), policy));
+    private AuditedRow audit(ParsedRow parsed, RowReader reader, RawRow row) {
+        if (parsed instanceof ParsedRow.Accepted accepted) {
+            Loading loading = accepted.loading();
+            return new AuditedRow.Flight(audit(loading, policy), reader.key(row, loading), reader, row);
         }
-        if (row instanceof ParsedRow.Rejected rejected) {
+        if (parsed instanceof ParsedRow.Rejected rejected) {
             return new AuditedRow.Rejected(rejected.row());
         }
-        return row instanceof ParsedRow.Item ? new AuditedRow.Item() : new AuditedRow.Blank();
+        if (parsed instanceof ParsedRow.Item) {
+            return new AuditedRow.Item();
+        }
+        if (parsed instanceof ParsedRow.Skipped skipped) {
+            return new AuditedRow.Skipped(skipped.row());
+        }
+        return new AuditedRow.Blank();
     }
 
     /** One flight. */

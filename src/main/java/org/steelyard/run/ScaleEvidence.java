@@ -19,10 +19,10 @@ import org.steelyard.model.Loading;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Policy;
 import org.steelyard.model.TrimScale;
-import org.steelyard.read.ItemBook;
 import org.steelyard.read.ParsedRow;
 import org.steelyard.read.RawRows;
 import org.steelyard.read.ReadOptions;
+import org.steelyard.read.SeasonFiles;
 import org.steelyard.read.SeasonFolder;
 import org.steelyard.read.SeasonUnreadableException;
 import org.steelyard.read.SourceFile;
@@ -100,10 +100,9 @@ public record ScaleEvidence(AircraftType type, String flaps, String thrustRating
         Map<Key, List<TrimEvidence>> pairs = new TreeMap<>();
         List<InputProblem> problems = new ArrayList<>();
         long rejected = 0;
-        List<Path> files = SeasonFolder.list(season).files();
-        ItemBook items = ItemBook.gather(files, reading, tails);
-        for (Path file : items.inOrder(files)) {
-            try (SourceFile source = SourceFile.open(file, reading, tails, items)) {
+        SeasonFiles files = SeasonFiles.of(SeasonFolder.list(season).files(), reading, tails);
+        for (Path file : files.inOrder()) {
+            try (SourceFile source = files.open(file)) {
                 for (Optional<RawRows> rows = source.nextBatch(BATCH_ROWS);
                         rows.isPresent();
                         rows = source.nextBatch(BATCH_ROWS)) {

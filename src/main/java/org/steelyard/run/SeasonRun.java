@@ -7,7 +7,9 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.stream.Stream;
 import org.steelyard.analyse.SeasonSummary;
+import org.steelyard.read.SeasonFiles;
 import org.steelyard.read.SeasonFolder;
 import org.steelyard.read.SeasonUnreadableException;
 import org.steelyard.read.Tails;
@@ -34,12 +36,20 @@ public final class SeasonRun {
     public static SeasonOutcome audit(SeasonRequest request, Progress progress)
             throws SeasonUnreadableException, IOException, InterruptedException {
         SeasonFolder folder = SeasonFolder.list(request.season());
+        SeasonFiles files = SeasonFiles.of(
+                folder.files(),
+                request.reading(),
+                Tails.of(
+                        request.configuration().tails().values(),
+                        request.configuration().schemes().values()));
+        Duplicates duplicates = new Duplicates(request.configuration().policy().duplicates());
+        duplicates.survey(files);
         try (SeasonReports reports = SeasonReports.open(
                 request.reports(), request.name(), request.configuration().policy(), request.by(), request.room())) {
             BlockingQueue<Future<Step>> steps = new ArrayBlockingQueue<>(request.threads() * BATCHES_AHEAD_PER_THREAD);
             Collector collector =
-                    new Collector(steps, reports, progress, folder.files().size());
-            collect(request, folder, steps, collector);
+                    new Collector(steps, reports, progress, folder.files().size(), duplicates);
+            collect(request, files, steps, collector);
             requireRows(collector);
             progress.finishing();
             RunFacts facts = facts(request, folder, collector);
@@ -54,19 +64,11 @@ public final class SeasonRun {
     }
 
     private static void collect(
-            SeasonRequest request, SeasonFolder folder, BlockingQueue<Future<Step>> steps, Collector collector)
+            SeasonRequest request, SeasonFiles files, BlockingQueue<Future<Step>> steps, Collector collector)
             throws IOException, InterruptedException {
         ExecutorService workers = Executors.newFixedThreadPool(request.threads());
         Thread reader = new Thread(
-                new Reading(
-                        folder.files(),
-                        request.reading(),
-                        Tails.of(
-                                request.configuration().tails().values(),
-                                request.configuration().schemes().values()),
-                        new RowAuditor(request.configuration().policy()),
-                        workers,
-                        steps),
+                new Reading(files, new RowAuditor(request.configuration().policy()), workers, steps),
                 "steelyard-reading");
         try {
             reader.start();
@@ -90,9 +92,17 @@ public final class SeasonRun {
         List<RunFacts.ConfigFile> config = request.configuration().sources().stream()
                 .map(source -> new RunFacts.ConfigFile(source.path(), source.sha256()))
                 .toList();
-        List<RunFacts.SkippedFile> skipped = folder.skipped().stream()
+        List<RunFacts.SkippedFile> skipped = Stream.concat(
+                        folder.skipped().stream(), collector.skippedSheets().stream())
                 .map(entry -> new RunFacts.SkippedFile(entry.name(), entry.reason()))
                 .toList();
-        return new RunFacts(request.name(), request.version(), request.options(), collector.inputs(), config, skipped);
+        return new RunFacts(
+                request.name(),
+                request.version(),
+                request.options(),
+                collector.inputs(),
+                config,
+                skipped,
+                collector.skippedRows());
     }
 }

@@ -2,6 +2,7 @@ package org.steelyard.run;
 
 import java.util.List;
 import org.steelyard.model.InputProblem;
+import org.steelyard.read.SeasonFolder.Skipped;
 
 /** What passes from the reading thread and the workers to the collector, in the order of the input. */
 sealed interface Step {
@@ -13,7 +14,8 @@ sealed interface Step {
     record Rows(List<AuditedRow> rows) implements Step {}
 
     /** The file ends. */
-    record FileEnds(String mapName, List<String> notes, List<InputProblem> problems) implements Step {}
+    record FileEnds(String mapName, List<String> notes, List<Skipped> skipped, List<InputProblem> problems)
+            implements Step {}
 
     /** There are no more files. */
     record End() implements Step {}

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.steelyard.balance.Balancer;
 import org.steelyard.model.ChanceRule;
+import org.steelyard.model.DuplicateRule;
 import org.steelyard.model.Finding;
 import org.steelyard.model.FindingCode;
 import org.steelyard.model.Load;
@@ -35,6 +36,7 @@ class ChanceCheckTest {
                 SharingRule.BY_CAPACITY,
                 Optional.empty(),
                 Optional.empty(),
+                DuplicateRule.FIRST,
                 Optional.of(new ChanceRule(5, decides)),
                 Optional.of(PEOPLE),
                 0);

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.Balancer;
 import org.steelyard.balance.Distribution;
+import org.steelyard.model.DuplicateRule;
 import org.steelyard.model.Finding;
 import org.steelyard.model.FindingCode;
 import org.steelyard.model.Fuel;
@@ -44,9 +45,7 @@ class LastMinuteTest {
                 rule,
                 Optional.empty(),
                 Optional.of(new LastMinuteRule(passengers, massKg, fuelKg)),
-                Optional.empty(),
-                Optional.empty(),
-                0);
+                DuplicateRule.FIRST);
     }
 
     private static Loading with(SampleJet jet, Part... parts) {

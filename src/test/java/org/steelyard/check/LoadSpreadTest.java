@@ -23,6 +23,7 @@ import org.steelyard.config.Configuration;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Amounts;
 import org.steelyard.model.CabinZone;
+import org.steelyard.model.DuplicateRule;
 import org.steelyard.model.Fuel;
 import org.steelyard.model.HoldLoad;
 import org.steelyard.model.LimitLine;
@@ -73,6 +74,7 @@ class LoadSpreadTest {
                 policy.sharing(),
                 policy.recordedTrim(),
                 Optional.empty(),
+                DuplicateRule.FIRST,
                 Optional.empty(),
                 Optional.of(rule(seating)),
                 0);

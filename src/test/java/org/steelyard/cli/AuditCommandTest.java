@@ -100,7 +100,7 @@ class AuditCommandTest {
     void aSeasonIsAuditedAndSummedUp() throws IOException {
         assertThat(audit(season(CLEAN, AFT, ",,,,,,,,,,,,,,,,,,,,,,"))).isZero();
         assertThat(out.toString())
-                .contains("rows seen          3 = 2 accepted + 0 rejected + 1 blank, from 1 file")
+                .contains("rows seen          3 = 2 accepted + 0 rejected + 1 blank + 0 skipped, from 1 file")
                 .contains("T102 QI-JAA: ")
                 .contains("simulation, training and analysis only");
         assertThat(err.toString()).isEmpty();
@@ -117,6 +117,34 @@ class AuditCommandTest {
     @CsvSource({"breach, 1", "BREACH, 1", "marginal, 0", "rejected, 0", "'breach,rejected', 1"})
     void failOnTurnsWhatWasFoundIntoExitCodeOne(String kinds, int exitCode) {
         assertThat(audit(season(CLEAN, AFT), "--fail-on", kinds)).isEqualTo(exitCode);
+    }
+
+    @Test
+    void whatIsPassedOverIsListedWithItsReasonOnEveryOutput() throws IOException {
+        Path season = season(CLEAN, "Total" + ",".repeat(HEADINGS.size() - 1), CLEAN, AFT);
+        assertThat(audit(season)).isZero();
+        String totals = "season-1.csv:3: totals: it begins with 'Total' and has no flight, date and tail";
+        String repeated = "season-1.csv:4: the flight stands in season-1.csv:2 cell for cell";
+        assertThat(out.toString())
+                .contains("rows seen          4 = 2 accepted + 0 rejected + 0 blank + 2 skipped, from 1 file")
+                .contains("Not read or passed over\n  " + totals + "\n  " + repeated + "\n");
+        assertThat(report("season", "skipped.csv"))
+                .isEqualTo("file,sheet,row,kind,reason\n"
+                        + "season-1.csv,,3,totals,\"totals: it begins with 'Total' and has no flight, date and tail\"\n"
+                        + "season-1.csv,,4,repeated,the flight stands in season-1.csv:2 cell for cell\n");
+        assertThat(report("season", "run.json"))
+                .contains("\"skipped\" : 2")
+                .contains("\"totals\" : 1")
+                .contains("\"repeated\" : 1")
+                .contains("\"reason\" : \"the flight stands in season-1.csv:2 cell for cell\"");
+        assertThat(report("season", "report.html")).contains("season-1.csv:4: the flight stands in season-1.csv:2");
+        try (XSSFWorkbook workbook = new XSSFWorkbook(
+                Files.newInputStream(reports().resolve("season").resolve("season.xlsx")))) {
+            assertThat(workbook.getSheet("Run facts"))
+                    .anyMatch(row -> row.getCell(0) != null
+                            && row.getCell(0).toString().equals("season-1.csv:4")
+                            && row.getCell(1).toString().equals("the flight stands in season-1.csv:2 cell for cell"));
+        }
     }
 
     @Test

@@ -16,6 +16,7 @@ import org.steelyard.model.ColumnUnit;
 import org.steelyard.model.DigitGrouping;
 import org.steelyard.model.Field;
 import org.steelyard.model.PassengerCategory;
+import org.steelyard.model.SourceForm;
 
 /** What is written is read back as the same, whatever the headings look like. */
 class MapYamlTest {
@@ -72,12 +73,36 @@ class MapYamlTest {
                         rule("- a: b", Field.HOLD_MASS, "nose", ColumnUnit.IN_CELL),
                         rule("line\u0007\tbreak", Field.EXTRA, "", ColumnUnit.NONE),
                         rule("null", Field.FUEL, "", ColumnUnit.IN_HEADING),
-                        rule("*x", Field.IGNORED, "", ColumnUnit.NONE)));
+                        rule("*x", Field.IGNORED, "", ColumnUnit.NONE)),
+                SourceForm.FLIGHTS,
+                "example-scheme",
+                ColumnMap.MergedCells.FILL_DOWN);
         String yaml = MapYaml.of(
                 map, List.of("a head: with signs", "two\nlines"), Map.of("*x", "left out: why # not\nso", "no", " "));
         assertThat(yaml)
                 .startsWith("# a head: with signs\n# two lines\nmap: ")
                 .contains("{heading: \"*x\", field: ignored} # left out: why # not so\n");
+        assertThat(readBack(yaml)).isEqualTo(map);
+    }
+
+    @Test
+    void aMapOfLoadItemsComesBack() throws IOException {
+        ColumnMap map = new ColumnMap(
+                "of items",
+                List.of(),
+                "",
+                Optional.empty(),
+                false,
+                DigitGrouping.NONE,
+                ColumnMap.UnknownColumns.KEEP,
+                List.of(
+                        rule("Flight", Field.FLIGHT, "", ColumnUnit.NONE),
+                        rule("Where", Field.ITEM_PLACE, "", ColumnUnit.NONE)),
+                SourceForm.ITEMS,
+                "",
+                ColumnMap.MergedCells.FIRST_ROW);
+        String yaml = MapYaml.of(map, List.of(), Map.of());
+        assertThat(yaml).contains("form: items\n").doesNotContain("scheme:", "merged-cells:");
         assertThat(readBack(yaml)).isEqualTo(map);
     }
 

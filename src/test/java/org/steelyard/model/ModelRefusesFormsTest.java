@@ -59,7 +59,8 @@ class ModelRefusesFormsTest {
                 ColumnMap.UnknownColumns.KEEP,
                 List.of(rule),
                 form,
-                "");
+                "",
+                ColumnMap.MergedCells.FIRST_ROW);
     }
 
     @ParameterizedTest

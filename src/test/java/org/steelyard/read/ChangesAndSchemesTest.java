@@ -179,7 +179,8 @@ class ChangesAndSchemesTest {
                 ColumnMap.UnknownColumns.KEEP,
                 MAP.columns(),
                 SourceForm.FLIGHTS,
-                "winter");
+                "winter",
+                ColumnMap.MergedCells.FIRST_ROW);
         assertThat(((ParsedRow.Accepted) read(winter, "Pax A=3", "Fuel=3000", "Tail=SX-OWN"))
                         .loading()
                         .scheme())

@@ -111,7 +111,8 @@ class ItemsTest {
                 ColumnMap.UnknownColumns.LEAVE_OUT,
                 List.of(rules),
                 SourceForm.ITEMS,
-                "");
+                "",
+                ColumnMap.MergedCells.FIRST_ROW);
     }
 
     /** All that came of a season of several files. */
@@ -137,12 +138,12 @@ class ItemsTest {
         }
         Collections.sort(files);
         ReadOptions options = ReadOptions.of(List.of(Fixtures.forFiles(Fixtures.MAP, "flights*"), ITEM_MAP));
-        ItemBook book = ItemBook.gather(files, options, TAILS);
+        SeasonFiles season = SeasonFiles.of(files, options, TAILS);
         List<Loading> flights = new ArrayList<>();
         List<String> reasons = new ArrayList<>();
         int[] counts = new int[3];
-        for (Path file : book.inOrder(files)) {
-            try (SourceFile source = SourceFile.open(file, options, TAILS, book)) {
+        for (Path file : season.inOrder()) {
+            try (SourceFile source = season.open(file)) {
                 Optional<RawRows> rows = source.nextBatch(2);
                 while (rows.isPresent()) {
                     counts[2] += rows.get().rows().size();
@@ -454,6 +455,37 @@ class ItemsTest {
             })
     void anItemThatCannotBeUsedSaysWhy(String cells, String reason) throws IOException {
         assertThat(one(cells).reasons()).contains("items.csv:2:" + (reason.startsWith("neither") ? " " : "") + reason);
+    }
+
+    /** Items without date and tail look most like totals; the second row's pieces are the sum of those above. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "'Total;;;12;'|3|0",
+                "';;;12;'|3|0",
+                "'Flight;Hold;What;Pieces;kg'|3|0",
+                "'T1;1;;12;'|4|0",
+                "'T1;;bags;12;'|4|0",
+                "';1;bags;12;'|3|1",
+                "';;bags;12;'|3|1",
+                "';;;13;'|3|1",
+                "'T1;;;12;'|3|1",
+                "'Total;1;;12;'|3|1",
+                "'Sum 1;;bags;12;'|3|1"
+            })
+    void aTotalsRowIsNoItemAndAnItemIsNoTotalsRow(String row, int items, int rejectedItems) throws IOException {
+        Season season = read(
+                "flights.csv",
+                FLIGHTS + flight(";;;;;3000;100;1500;"),
+                "items.csv",
+                "Flight;Hold;What;Pieces;kg\nT1;1;bags;5;\nT1;2;bags;4;\nT1;3;;3;\n" + row + "\n");
+        assertThat(season.items()).isEqualTo(items);
+        assertThat(season.reasons().stream()
+                        .filter(reason -> reason.startsWith("items.csv:5:"))
+                        .limit(1))
+                .hasSize(rejectedItems);
+        assertThat(season.seen()).isEqualTo(5);
     }
 
     @Test

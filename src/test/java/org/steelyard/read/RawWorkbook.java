@@ -1,11 +1,13 @@
 package org.steelyard.read;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 
 /** Writes a workbook of one sheet from the bare XML of its parts, for what no library writes. */
@@ -15,7 +17,27 @@ final class RawWorkbook {
     private static final String RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
     private static final String SPREADSHEET = "application/vnd.openxmlformats-officedocument.spreadsheetml.";
 
+    private static final String STRICT_MAIN = "http://purl.oclc.org/ooxml/spreadsheetml/main";
+    private static final String STRICT_RELATIONS = "http://purl.oclc.org/ooxml/officeDocument/relationships";
+
     private RawWorkbook() {}
+
+    /** Writes a workbook of the strict kind (ISO/IEC 29500-1, annex A): other namespaces and relationship types. */
+    static Path writeStrict(Path file, String sheetData, String sharedTexts) throws IOException {
+        Path loose = write(file.resolveSibling("loose.zip"), sheetData, sharedTexts);
+        try (ZipFile in = new ZipFile(loose.toFile());
+                OutputStream out = Files.newOutputStream(file);
+                ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8)) {
+            for (ZipEntry entry : in.stream().toList()) {
+                try (InputStream bytes = in.getInputStream(entry)) {
+                    String xml = new String(bytes.readAllBytes(), StandardCharsets.UTF_8);
+                    part(zip, entry.getName(), xml.replace(MAIN, STRICT_MAIN).replace(RELATIONS, STRICT_RELATIONS));
+                }
+            }
+        }
+        Files.delete(loose);
+        return file;
+    }
 
     static Path write(Path file, String sheetData, String sharedTexts) throws IOException {
         try (OutputStream out = Files.newOutputStream(file);

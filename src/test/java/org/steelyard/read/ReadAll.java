@@ -19,18 +19,25 @@ record ReadAll(
         List<Loading> accepted,
         List<RejectedRow> rejected,
         int blank,
+        List<String> skippedRows,
         int seen,
         String mapName,
         List<String> headings,
         List<String> problems,
-        List<String> notes) {
+        List<String> notes,
+        List<String> skippedSheets) {
 
     static ReadAll of(Path path, ReadOptions options) {
+        return of(path, options, Corrections.NONE);
+    }
+
+    static ReadAll of(Path path, ReadOptions options, Corrections corrections) {
         List<Loading> accepted = new ArrayList<>();
         List<RejectedRow> rejected = new ArrayList<>();
         int blank = 0;
         int seen = 0;
-        try (SourceFile source = SourceFile.open(path, options, Fixtures.TAILS)) {
+        List<String> skippedRows = new ArrayList<>();
+        try (SourceFile source = SourceFile.open(path, options, Fixtures.TAILS, ItemBook.NONE, corrections)) {
             Optional<RawRows> batch = source.nextBatch(3);
             while (batch.isPresent()) {
                 seen += batch.get().rows().size();
@@ -39,22 +46,29 @@ record ReadAll(
                         accepted.add(good.loading());
                     } else if (row instanceof ParsedRow.Rejected bad) {
                         rejected.add(bad.row());
+                    } else if (row instanceof ParsedRow.Skipped skipped) {
+                        skippedRows.add(skipped.row().message());
                     } else {
                         blank++;
                     }
                 }
                 batch = source.nextBatch(3);
             }
-            assertThat(accepted.size() + rejected.size() + blank).isEqualTo(seen);
+            assertThat(accepted.size() + rejected.size() + blank + skippedRows.size())
+                    .isEqualTo(seen);
             return new ReadAll(
                     accepted,
                     rejected,
                     blank,
+                    skippedRows,
                     seen,
                     source.map().map(ColumnMap::name).orElse(""),
                     source.headings(),
                     source.problems().stream().map(InputProblem::message).toList(),
-                    source.notes());
+                    source.notes(),
+                    source.skipped().stream()
+                            .map(one -> one.name() + ": " + one.reason())
+                            .toList());
         }
     }
 

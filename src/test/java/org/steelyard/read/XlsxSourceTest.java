@@ -330,6 +330,32 @@ class XlsxSourceTest {
         assertThat(read.flights()).containsExactly("T1");
     }
 
+    @Test
+    void aWorkbookOfTheStrictKindIsRead() throws IOException {
+        Path file = RawWorkbook.writeStrict(
+                folder.resolve("s.xlsx"),
+                "<row r='1'>" + texts(HEADINGS) + "</row><row r='2'><c r='A2' t='s'><v>0</v></c>"
+                        + "<c r='B2' t='d'><v>2024-05-01</v></c><c r='C2' t='inlineStr'><is><t>SX-BAA</t></is></c>"
+                        + "<c r='D2'><v>9</v></c><c r='E2'><v>3000</v></c><c r='F2'><v>1</v></c>"
+                        + "<c r='G2'><v>1500</v></c></row>",
+                "<si><t>T1</t></si>");
+        ReadAll read = ReadAll.of(file, MAP);
+        assertThat(read.problems()).isEmpty();
+        assertThat(read.reasons()).isEmpty();
+        assertThat(read.flights()).containsExactly("T1");
+    }
+
+    @Test
+    void aDamagedSheetLeavesTheOthersToBeRead() throws IOException {
+        Workbook workbook = season(row("T1"));
+        fill(workbook.createSheet("June"), 0, HEADINGS);
+        fill(workbook.getSheetAt(1), 1, row("T2"));
+        workbook.getSheetAt(0).getRow(0).getCell(7).setCellValue("fuel ");
+        ReadAll read = ReadAll.of(write(workbook), MAP);
+        assertThat(read.flights()).containsExactly("T2");
+        assertThat(read.problems()).hasSize(1).allMatch(problem -> problem.contains("the heading is there twice"));
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
@@ -376,7 +402,7 @@ class XlsxSourceTest {
     }
 
     @Test
-    void theFirstSheetWithHeadingsIsReadAndTheOthersAreNoted() throws IOException {
+    void everySheetWithHeadingsIsReadAndTheOthersAreListed() throws IOException {
         Workbook workbook = new XSSFWorkbook();
         workbook.createSheet("Empty");
         fill(workbook.createSheet("Cover"), 0, "Season 2024");
@@ -387,17 +413,27 @@ class XlsxSourceTest {
         fill(may, 3, row("T1"));
         Sheet june = workbook.createSheet("June");
         fill(june, 0, HEADINGS);
+        fill(june, 1, row("T2"));
+        fill(june, 2, row("T3"));
+        fill(workbook.createSheet("July"), 0, HEADINGS);
         workbook.setSheetHidden(2, true);
         ReadAll read = ReadAll.of(write(workbook), MAP);
-        assertThat(read.flights()).containsExactly("T1");
-        assertThat(read.seen()).isEqualTo(1);
+        assertThat(read.flights()).containsExactly("T1", "T2", "T3");
+        assertThat(read.accepted())
+                .extracting(loading -> loading.origin().toString())
+                .containsExactly("s.xlsx[May]:4", "s.xlsx[June]:2", "s.xlsx[June]:3");
+        assertThat(read.skippedSheets())
+                .containsExactly(
+                        "s.xlsx[Old]: the sheet is hidden",
+                        "s.xlsx[Empty]: the sheet is empty",
+                        "s.xlsx[Cover]: there is no heading row that a heading map knows");
         assertThat(read.notes())
                 .containsExactly(
-                        "sheet 'Old' was not read: it is hidden",
-                        "sheet 'Empty' was not read: it is empty",
-                        "sheet 'Cover' was not read: there is no heading row that a heading map knows",
-                        "sheet 'June' was not read: only the first sheet with the headings of a map is read",
-                        "1 filled row above the headings in row 3 was not read");
+                        "sheet 'May': 1 row, heading map 'club'",
+                        "sheet 'May': 1 filled row above the headings in row 3 was not read",
+                        "sheet 'June': 2 rows, heading map 'club'",
+                        "sheet 'July': 0 rows, heading map 'club'",
+                        "sheet 'July': there are no rows below the headings");
     }
 
     @Test

@@ -18,6 +18,7 @@ import org.steelyard.check.Checker;
 import org.steelyard.check.Remedy;
 import org.steelyard.check.RemedyMeans;
 import org.steelyard.check.Status;
+import org.steelyard.model.DuplicateRule;
 import org.steelyard.model.Fuel;
 import org.steelyard.model.HoldLoad;
 import org.steelyard.model.Load;
@@ -128,6 +129,7 @@ class RemedySearchTest {
                 SharingRule.BY_CAPACITY,
                 Optional.empty(),
                 Optional.empty(),
+                DuplicateRule.FIRST,
                 Optional.empty(),
                 Optional.empty(),
                 1);

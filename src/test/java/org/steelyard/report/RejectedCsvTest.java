@@ -4,12 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.steelyard.model.FormerRow;
 import org.steelyard.model.GuardedText;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Origin;
@@ -18,8 +19,14 @@ import org.steelyard.model.RejectedRow;
 
 class RejectedCsvTest {
 
-    private static final List<String> OWN =
-            List.of("steelyard_file", "steelyard_sheet", "steelyard_row", "steelyard_map", "steelyard_reasons");
+    private static final List<String> OWN = List.of(
+            "steelyard_file",
+            "steelyard_sheet",
+            "steelyard_row",
+            "steelyard_map",
+            "steelyard_round",
+            "steelyard_check",
+            "steelyard_reasons");
 
     @TempDir
     private Path reports;
@@ -83,16 +90,42 @@ class RejectedCsvTest {
     }
 
     @Test
-    void aRowThatWasRejectedBeforeKeepsItsCellsAndGetsItsNewReasons() throws IOException {
-        List<String> again = new ArrayList<>(OWN);
-        again.addAll(List.of("tail", RejectedCsv.EXTRA_CELLS));
-        CSVRecord line = lines(Runs.rejected(2, again, "old.csv", "", "9", "m", "old reason", "A", "x; y"))
-                .get(0);
-        assertThat(headings(line)).doesNotHaveDuplicates().hasSize(7);
-        assertThat(line.get("steelyard_file")).isEqualTo("season.csv");
-        assertThat(line.get("steelyard_reasons")).contains("not a number").doesNotContain("old reason");
-        assertThat(line.get("tail")).isEqualTo("A");
-        assertThat(line.get(RejectedCsv.EXTRA_CELLS)).isEqualTo("x; y");
+    void aRowThatIsRejectedAgainKeepsItsFirstPlaceAndCheckInANewRound() throws IOException {
+        Origin first = new Origin("may.csv", "", 7);
+        Origin here = new Origin("rejected.csv", "", 2, Optional.of(first));
+        RejectedRow again = new RejectedRow(
+                here,
+                "export",
+                List.of("tail", RejectedCsv.EXTRA_CELLS),
+                List.of("A", "x; y"),
+                List.of(new InputProblem(here, "tail", ProblemCode.UNKNOWN_NAME, "unknown tail", "A", "a tail")),
+                Optional.of(new FormerRow(first, 2, "abcabcabcabcabca")));
+        CSVRecord line = lines(again).get(0);
+        assertThat(headings(line)).doesNotHaveDuplicates().hasSize(9);
+        assertThat(line.toList())
+                .containsExactly(
+                        "may.csv",
+                        "",
+                        "7",
+                        "export",
+                        "3",
+                        "abcabcabcabcabca",
+                        "tail: unknown tail (value 'A'; expected a tail)",
+                        "A",
+                        "x; y");
+    }
+
+    @Test
+    void theCheckTellsCellsApartAndIsOfLettersAlone() throws IOException {
+        List<CSVRecord> lines = lines(
+                Runs.rejected(2, List.of("a", "b"), "1", "23"),
+                Runs.rejected(3, List.of("a", "b"), "12", "3"),
+                Runs.rejected(4, List.of("a", "b"), "1", "23"));
+        List<String> checks =
+                lines.stream().map(line -> line.get("steelyard_check")).toList();
+        assertThat(checks).allMatch(check -> check.matches("[a-p]{16}"));
+        assertThat(checks.get(0)).isEqualTo(checks.get(2)).isNotEqualTo(checks.get(1));
+        assertThat(lines).extracting(line -> line.get("steelyard_round")).containsOnly("1");
     }
 
     @Test
@@ -109,8 +142,8 @@ class RejectedCsvTest {
         List<String> headings = List.of("1", "2", "3", "4", "5", "=6", "7", "8");
         CSVRecord line =
                 lines(Runs.rejected(2, headings, cells.toArray(String[]::new))).get(0);
-        assertThat(line.toList().subList(5, 13).stream().map(GuardedText::free)).containsExactlyElementsOf(cells);
-        assertThat(headings(line).subList(5, 13).stream().map(GuardedText::free))
+        assertThat(line.toList().subList(7, 15).stream().map(GuardedText::free)).containsExactlyElementsOf(cells);
+        assertThat(headings(line).subList(7, 15).stream().map(GuardedText::free))
                 .containsExactlyElementsOf(headings);
         assertThat(line.get("'=6")).isEqualTo("-0.5");
     }

@@ -15,6 +15,7 @@ import org.steelyard.balance.Balancer;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.Checker;
 import org.steelyard.model.ChanceRule;
+import org.steelyard.model.DuplicateRule;
 import org.steelyard.model.Policy;
 import org.steelyard.model.SeatingRule;
 import org.steelyard.model.SharingRule;
@@ -34,6 +35,7 @@ class RemedyOutputsTest {
             SharingRule.BY_CAPACITY,
             Optional.empty(),
             Optional.empty(),
+            DuplicateRule.FIRST,
             Optional.of(new ChanceRule(5, false)),
             Optional.of(PEOPLE),
             0);

@@ -71,7 +71,7 @@ class ReportPageTest {
                 .count();
         assertThat(text)
                 .contains(breached + " flights are outside at least one limit")
-                .contains("602 rows read from 1 file: 600 accepted, 1 rejected, 1 blank.")
+                .contains("602 rows read from 1 file: 600 accepted, 1 rejected, 1 blank, 0 skipped.")
                 .contains("season.csv:700")
                 .contains("definition 7")
                 .contains(Caution.TEXT);

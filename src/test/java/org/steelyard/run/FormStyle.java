@@ -88,7 +88,8 @@ enum FormStyle {
                 ColumnMap.UnknownColumns.LEAVE_OUT,
                 rules,
                 form,
-                "");
+                "",
+                ColumnMap.MergedCells.FIRST_ROW);
     }
 
     String heading(Column column) {

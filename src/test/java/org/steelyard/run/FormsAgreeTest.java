@@ -24,10 +24,10 @@ import org.steelyard.model.LoadPart;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Tail;
-import org.steelyard.read.ItemBook;
 import org.steelyard.read.ParsedRow;
 import org.steelyard.read.RawRows;
 import org.steelyard.read.ReadOptions;
+import org.steelyard.read.SeasonFiles;
 import org.steelyard.read.SourceFile;
 import org.steelyard.read.Tails;
 import org.steelyard.report.LoadSummary;
@@ -77,10 +77,10 @@ class FormsAgreeTest {
             maps.add(table.map(style));
         }
         ReadOptions options = ReadOptions.of(maps);
-        ItemBook items = ItemBook.gather(paths, options, tails);
+        SeasonFiles season = SeasonFiles.of(paths, options, tails);
         List<AuditedFlight> flights = new ArrayList<>();
-        for (Path path : items.inOrder(paths)) {
-            try (SourceFile source = SourceFile.open(path, options, tails, items)) {
+        for (Path path : season.inOrder()) {
+            try (SourceFile source = season.open(path)) {
                 for (Optional<RawRows> rows = source.nextBatch(500); rows.isPresent(); rows = source.nextBatch(500)) {
                     rows.get().parse().forEach(row -> take(row, flights));
                 }

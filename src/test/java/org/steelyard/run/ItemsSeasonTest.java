@@ -105,7 +105,7 @@ class ItemsSeasonTest {
                 .containsExactly(
                         Tuple.tuple("season-may.csv", 7L, 6L, 1L, 0L), Tuple.tuple("items-may.csv", 11L, 8L, 2L, 1L));
         assertThat(outcome.facts().inputs().get(1).notes())
-                .contains("8 accepted rows are load items of flights in other files");
+                .contains("8 accepted rows are load items of the season's flights");
         assertThat(outcome.summary().all().flights()).isEqualTo(6);
         assertThat(flights(
                         outcome.folder().resolve("flights.csv"), "flight", "input_level", "assumed", "assumed_parts"))

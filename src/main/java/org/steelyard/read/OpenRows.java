@@ -1,0 +1,31 @@
+package org.steelyard.read;
+
+import java.io.Closeable;
+import java.util.List;
+import java.util.Optional;
+import org.steelyard.model.ColumnMap;
+
+/** A table whose headings are behind us: its rows come next. */
+interface OpenRows extends Closeable {
+
+    TableName name();
+
+    /** The heading map; empty where each row has its own. */
+    Optional<ColumnMap> map();
+
+    /** The headings as they stand in the table. */
+    List<String> headings();
+
+    /** Understands the rows. */
+    RowReader reader();
+
+    /**
+     * The next row; if it is a flight with load items, it has them from here on.
+     *
+     * @throws SourceFault if the table cannot be read on
+     */
+    Optional<RawRow> next() throws SourceFault;
+
+    /** What is to be known of the table; complete once there are no more rows. */
+    List<String> notes();
+}

@@ -1,0 +1,63 @@
+package org.steelyard.read;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The files of one season and what they say of each other: which rows of rejected rows put others right, and which load
+ * items belong to which flights. To be read in {@link #inOrder() order}, from the first to the last as often as need
+ * be, by one thread at a time.
+ */
+public final class SeasonFiles {
+
+    private final List<Path> inOrder;
+    private final ReadOptions options;
+    private final Tails tails;
+    private final Corrections corrections;
+    private final ItemBook items;
+
+    private SeasonFiles(List<Path> inOrder, ReadOptions options, Tails tails, Corrections corrections, ItemBook items) {
+        this.inOrder = List.copyOf(inOrder);
+        this.options = options;
+        this.tails = tails;
+        this.corrections = corrections;
+        this.items = items;
+    }
+
+    /**
+     * Looks through files for rejected rows and load items.
+     *
+     * @param files the files of a season
+     * @param options heading maps and the like
+     * @param tails the fleet
+     * @return the files; what is wrong with one is said when it is opened
+     */
+    public static SeasonFiles of(List<Path> files, ReadOptions options, Tails tails) {
+        Corrections corrections = Corrections.in(files, options);
+        List<Path> ordered = new ArrayList<>(files);
+        ordered.sort(Comparator.comparing(corrections::isOfRejected));
+        ItemBook items = ItemBook.gather(ordered, options, tails, corrections);
+        ordered.sort(Comparator.comparing(corrections::isOfRejected).thenComparing(items::isOfItems));
+        return new SeasonFiles(ordered, options, tails, corrections, items);
+    }
+
+    /**
+     * The files in the order in which they are read: those with flights, which take their load items; those of items;
+     * those of rejected rows put right. Each in the order in which they were given.
+     */
+    public List<Path> inOrder() {
+        return inOrder;
+    }
+
+    /**
+     * Opens one of the files.
+     *
+     * @param file one of the files
+     * @return the file; if it cannot be read, one without rows whose problems say why
+     */
+    public SourceFile open(Path file) {
+        return SourceFile.open(file, options, tails, items, corrections);
+    }
+}

@@ -1,0 +1,133 @@
+package org.steelyard.read;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.Loading;
+import org.steelyard.model.Origin;
+import org.steelyard.model.RejectedRow;
+import org.steelyard.model.SkipKind;
+import org.steelyard.model.SkippedRow;
+import org.steelyard.model.SourceForm;
+
+/** Understands the rows of a table through one heading map, and knows which of them stand put right elsewhere. */
+final class TableReader implements RowReader {
+
+    private static final long KEYS = Slot.bits(Slot.FLIGHT, Slot.DATE, Slot.TAIL);
+
+    private final TableName name;
+    private final Binding binding;
+    private final TableParser parser;
+    private final ItemBook items;
+    private final Corrections corrections;
+    private final List<BoundColumn> content;
+
+    TableReader(TableName name, Binding binding, Tails tails, ItemBook items, Corrections corrections) {
+        this.name = name;
+        this.binding = binding;
+        this.parser = isOfItems(binding)
+                ? new ItemParser(name, binding, tails, items)
+                : new RowParser(name, binding, tails, items);
+        this.items = items;
+        this.corrections = corrections;
+        this.content = binding.columns().all().stream()
+                .filter(column -> (KEYS & column.slot().bit()) == 0)
+                .sorted(Comparator.comparing((BoundColumn column) -> Blanks.fold(column.heading()))
+                        .thenComparing(BoundColumn::index))
+                .toList();
+    }
+
+    private static boolean isOfItems(Binding binding) {
+        return binding.map().form() == SourceForm.ITEMS;
+    }
+
+    Binding binding() {
+        return binding;
+    }
+
+    TableParser parser() {
+        return parser;
+    }
+
+    @Override
+    public ParsedRow parse(RawRow row) {
+        Origin origin = name.row(row);
+        Optional<LeftOut> leftOut = row.leftOut();
+        if (leftOut.isPresent()) {
+            return new ParsedRow.Skipped(
+                    new SkippedRow(origin, leftOut.get().kind(), leftOut.get().reason()));
+        }
+        Optional<Correction> correction = correction(row);
+        return correction.isPresent()
+                ? new ParsedRow.Skipped(new SkippedRow(
+                        origin,
+                        SkipKind.PUT_RIGHT,
+                        "the row is read from " + correction.get().place() + " in its place"))
+                : parser.parse(row);
+    }
+
+    /**
+     * What a row gives way to. A row that was rejected gives way to the one that puts it right; one that was changed
+     * since does not. Where the check that tells the two apart is missing, a row that can be used stands; a load item,
+     * which cannot be judged alone, gives way.
+     */
+    private Optional<Correction> correction(RawRow row) {
+        return corrections
+                .of(name.row(row))
+                .filter(correction -> !row.isBlank())
+                .filter(correction -> correction.check().isEmpty()
+                        ? isOfItems(binding) || !parser.reads(row)
+                        : correction.check().equals(RowCheck.of(binding.cellsAsText(row))));
+    }
+
+    private boolean isRead(RawRow row) {
+        return row.leftOut().isEmpty() && correction(row).isEmpty();
+    }
+
+    @Override
+    public void gather(RawRow row, ItemBook into) {
+        gather(row, true, into);
+    }
+
+    /** Sums up a load item, or what is known of one that cannot be used. */
+    void gather(RawRow row, boolean usable, ItemBook into) {
+        if (isOfItems(binding) && isRead(row)) {
+            parser.gather(row, usable, into);
+        }
+    }
+
+    /** Takes the load items of a row's flight for it, in the order of the rows. */
+    void claim(RawRow row) {
+        if (!items.isEmpty() && !isOfItems(binding) && isRead(row)) {
+            parser.claim(row);
+        }
+    }
+
+    @Override
+    public Origin origin(RawRow row) {
+        return name.row(row);
+    }
+
+    @Override
+    public FlightKey key(RawRow row, Loading loading) {
+        StringBuilder cells = new StringBuilder();
+        for (BoundColumn column : content) {
+            String cell = Blanks.strip(row.cell(column.index()));
+            if (!cell.isEmpty()) {
+                cells.append(Blanks.fold(column.heading()))
+                        .append('\u0000')
+                        .append(cell)
+                        .append('\u0000');
+            }
+        }
+        long digest = FlightKey.digest(cells.toString()).getLong();
+        return FlightKey.of(loading.flight(), loading.tail().registration(), digest);
+    }
+
+    @Override
+    public RejectedRow reject(RawRow row, InputProblem problem) {
+        return new RejectedRow(
+                name.row(row), binding.map().name(), binding.headings(), binding.cellsAsText(row), List.of(problem));
+    }
+}

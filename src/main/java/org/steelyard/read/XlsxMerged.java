@@ -1,0 +1,54 @@
+package org.steelyard.read;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+
+/**
+ * The merged areas of a sheet (ECMA-376, part 1, clause 18.3.1.55). They stand behind the rows but have to be known
+ * before them, so the part is looked through for their name as plain bytes first; only a sheet that has some is parsed
+ * for them.
+ */
+final class XlsxMerged {
+
+    static final String ELEMENT = "mergeCell";
+    private static final int CHUNK_BYTES = 1 << 16;
+
+    private XlsxMerged() {}
+
+    /** Whether bytes hold a word of plain letters. */
+    static boolean isIn(InputStream part, String word) throws IOException {
+        byte[] chunk = new byte[CHUNK_BYTES];
+        int kept = 0;
+        for (int read = part.read(chunk, 0, CHUNK_BYTES);
+                read >= 0;
+                read = part.read(chunk, kept, CHUNK_BYTES - kept)) {
+            int length = kept + read;
+            if (new String(chunk, 0, length, StandardCharsets.ISO_8859_1).contains(word)) {
+                return true;
+            }
+            kept = Math.min(length, word.length() - 1);
+            System.arraycopy(chunk, length - kept, chunk, 0, kept);
+        }
+        return false;
+    }
+
+    /** All areas by their first row. */
+    static List<MergedArea> read(XMLStreamReader xml) throws XMLStreamException {
+        List<MergedArea> areas = new ArrayList<>();
+        while (xml.hasNext()) {
+            if (xml.next() == XMLStreamConstants.START_ELEMENT
+                    && xml.getLocalName().equals(ELEMENT)) {
+                MergedArea.of(XlsxWorkbook.attribute(xml, "ref")).ifPresent(areas::add);
+            }
+        }
+        areas.sort(Comparator.comparingLong(MergedArea::firstRow));
+        return areas;
+    }
+}
