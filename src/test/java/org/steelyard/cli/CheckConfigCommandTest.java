@@ -125,9 +125,9 @@ class CheckConfigCommandTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "arm: 16.5 m, seats: 16 | arm: 16.5 m, seats: 15"
-                        + " | cabin: the name says 70 seats, the zones have 69",
-                "arm: 10.0 m, seats | arm: 6.7 m, seats" + " | cabin: zones A and B have the same arm, 6.70 m",
+                "name: Turboprop of 70 seats | name: Turboprop of 72 seats"
+                        + " | cabin: the name says 72 seats, the zones have 70",
+                "arm: 16.5 m | arm: 13.3 m | cabin: zones C and D have the same arm, 13.30 m",
                 "max: 950 kg | max: 1500 kg"
                         + " | hold 2: its floor carries 1,400 kg spread evenly, less than its maximum of 1,500 kg",
                 "max: 1150 kg | max: 1300 kg"
