@@ -128,10 +128,11 @@ class AuditCommandTest {
         assertThat(out.toString())
                 .contains("rows seen          4 = 2 accepted + 0 rejected + 0 blank + 2 skipped, from 1 file")
                 .contains("Not read or passed over\n  " + totals + "\n  " + repeated + "\n");
-        assertThat(report("season", "skipped.csv"))
-                .isEqualTo("file,sheet,row,kind,reason\n"
-                        + "season-1.csv,,3,totals,\"totals: it begins with 'Total' and has no flight, date and tail\"\n"
-                        + "season-1.csv,,4,repeated,the flight stands in season-1.csv:2 cell for cell\n");
+        assertThat(report("season", "skipped.csv")).isEqualTo("""
+                        file,sheet,row,kind,reason
+                        season-1.csv,,3,totals,"totals: it begins with 'Total' and has no flight, date and tail"
+                        season-1.csv,,4,repeated,the flight stands in season-1.csv:2 cell for cell
+                        """);
         assertThat(report("season", "run.json"))
                 .contains("\"skipped\" : 2")
                 .contains("\"totals\" : 1")
