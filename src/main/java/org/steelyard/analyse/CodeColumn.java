@@ -27,7 +27,7 @@ final class CodeColumn {
             while (chunks.size() * CHUNK <= size) {
                 chunks.add(new byte[CHUNK]);
             }
-            chunks.get(size / CHUNK)[size % CHUNK] = (byte) (code >>> (8 * plane));
+            chunks.get(size / CHUNK)[size % CHUNK] = (byte) (code >> (8 * plane) & 0xFF);
         }
         size++;
     }

@@ -67,7 +67,7 @@ public final class KeyWorking {
         working.limits();
         working.trim();
         working.verdict();
-        return working.steps;
+        return List.copyOf(working.steps);
     }
 
     private static String left(String words, int width) {

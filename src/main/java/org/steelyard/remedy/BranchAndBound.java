@@ -86,7 +86,7 @@ final class BranchAndBound {
 
     private void add(DualSimplex simplex, int depth) {
         boolean solved = simplex.solve();
-        proved &= !simplex.gaveUp();
+        proved = proved && !simplex.gaveUp();
         if (solved) {
             double cost = 0;
             double[] values = simplex.values();
