@@ -54,7 +54,7 @@ public record Loading(
             Require.that(
                     byPlace.zones().size() == type.cabin().zones().size()
                             && byPlace.holds().size() == type.holds().size(),
-                    "the load must have one entry for each zone and hold of " + type.id());
+                    () -> "the load must have one entry for each zone and hold of " + type.id());
         }
     }
 
@@ -62,7 +62,7 @@ public record Loading(
         if (fuel instanceof Fuel.ByTank byTank) {
             Require.that(
                     byTank.tanksKg().size() == type.fuel().tanks().size(),
-                    "the fuel must have one entry for each tank of " + type.id());
+                    () -> "the fuel must have one entry for each tank of " + type.id());
         }
         Require.that(
                 load instanceof Load.TakeoffGiven == fuel instanceof Fuel.NotGiven,
