@@ -1,8 +1,8 @@
 package org.steelyard.balance;
 
+import java.util.List;
 import java.util.Optional;
 import org.steelyard.model.AircraftType;
-import org.steelyard.model.Amounts;
 import org.steelyard.model.CabinZone;
 import org.steelyard.model.Fuel;
 import org.steelyard.model.FuelSystem;
@@ -52,17 +52,17 @@ public final class Balancer {
     private static MassMoment trafficLoad(AircraftType type, Distribution distribution) {
         double massKg = 0;
         double momentKgM = 0;
-        int i = 0;
-        for (CabinZone zone : type.cabin().zones()) {
-            double zoneKg = distribution.zoneKg().at(i++);
+        List<CabinZone> zones = type.cabin().zones();
+        for (int i = 0; i < zones.size(); i++) {
+            double zoneKg = distribution.zoneKg().at(i);
             massKg += zoneKg;
-            momentKgM += zoneKg * zone.armM();
+            momentKgM += zoneKg * zones.get(i).armM();
         }
-        i = 0;
-        for (Hold hold : type.holds()) {
-            double holdKg = distribution.holdKg().at(i++);
+        List<Hold> holds = type.holds();
+        for (int i = 0; i < holds.size(); i++) {
+            double holdKg = distribution.holdKg().at(i);
             massKg += holdKg;
-            momentKgM += holdKg * hold.armM();
+            momentKgM += holdKg * holds.get(i).armM();
         }
         return new MassMoment(massKg, momentKgM);
     }
@@ -89,21 +89,18 @@ public final class Balancer {
         FuelBalancer balancer = new FuelBalancer(system, zeroFuel);
         Fuel given = loading.fuel();
         FuelBalance fuel = balancer.follow(FuelBalancer.rampKg(system, given), given.taxiKg(), given.tripKg());
-        MassMoment takeoff = state(balancer, fuel.takeoffKg());
-        MassMoment landing = state(balancer, fuel.landingKg());
+        List<MassMoment> path = fuel.path().points();
+        MassMoment takeoff = path.get(0);
+        MassMoment landing = path.get(path.size() - 1);
         return new Balance(
                 dryOperating,
                 Optional.of(zeroFuel),
-                Optional.of(state(balancer, fuel.rampKg())),
+                Optional.of(balancer.withFuel(fuel.rampKg().toArray())),
                 takeoff,
                 Optional.of(landing),
                 distribution,
                 Optional.of(fuel),
                 TrimReader.takeoff(loading.type(), loading.setting(), takeoff),
                 TrimReader.landing(loading.type(), loading.setting(), landing));
-    }
-
-    private static MassMoment state(FuelBalancer balancer, Amounts tanksKg) {
-        return balancer.withFuel(tanksKg.toArray());
     }
 }
