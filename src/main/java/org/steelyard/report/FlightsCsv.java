@@ -115,18 +115,28 @@ final class FlightsCsv implements SeasonOutput {
                     flight -> FlightFigures.trimBasis(flight.balance().takeoffTrim())));
 
     private final CsvFile file;
-    private final CsvLine line = new CsvLine();
 
     FlightsCsv(Path path) throws IOException {
         file = new CsvFile(path, COLUMNS.stream().map(Column::name).toList());
     }
 
     @Override
-    public void flight(AuditedFlight flight) throws IOException {
-        for (Column column : COLUMNS) {
-            column.cell().add(flight, line);
+    public Work begin(List<AuditedFlight> flights) {
+        return () -> {
+            byte[] lines = Utf8.bytes(lines(flights));
+            return () -> file.write(lines);
+        };
+    }
+
+    private static String lines(List<AuditedFlight> flights) {
+        CsvLine line = new CsvLine();
+        for (AuditedFlight flight : flights) {
+            for (Column column : COLUMNS) {
+                column.cell().add(flight, line);
+            }
+            line.next();
         }
-        file.write(line);
+        return line.take();
     }
 
     @Override

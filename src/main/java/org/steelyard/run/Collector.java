@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
+import org.steelyard.check.AuditedFlight;
 import org.steelyard.model.InputProblem;
 import org.steelyard.report.RunFacts.InputFile;
 import org.steelyard.report.SeasonReports;
@@ -60,9 +61,7 @@ final class Collector {
 
     private void take(Step step) throws IOException {
         if (step instanceof Step.Rows rows) {
-            for (AuditedRow row : rows.rows()) {
-                take(row);
-            }
+            take(rows.rows());
             allRows += rows.rows().size();
             progress.rows(allRows);
         } else if (step instanceof Step.FileBegins begins) {
@@ -78,16 +77,20 @@ final class Collector {
         }
     }
 
-    private void take(AuditedRow row) throws IOException {
-        if (row instanceof AuditedRow.Flight flight) {
-            accepted++;
-            reports.flight(flight.flight());
-        } else if (row instanceof AuditedRow.Rejected reject) {
-            rejected++;
-            reports.rejected(reject.row());
-        } else {
-            blank++;
+    private void take(List<AuditedRow> rows) throws IOException {
+        List<AuditedFlight> flights = new ArrayList<>(rows.size());
+        for (AuditedRow row : rows) {
+            if (row instanceof AuditedRow.Flight flight) {
+                flights.add(flight.flight());
+            } else if (row instanceof AuditedRow.Rejected reject) {
+                rejected++;
+                reports.rejected(reject.row());
+            } else {
+                blank++;
+            }
         }
+        accepted += flights.size();
+        reports.flights(flights);
     }
 
     private void end(Step.FileEnds ends) {

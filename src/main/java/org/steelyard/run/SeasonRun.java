@@ -34,25 +34,32 @@ public final class SeasonRun {
     public static SeasonOutcome audit(SeasonRequest request, Progress progress)
             throws SeasonUnreadableException, IOException, InterruptedException {
         SeasonFolder folder = SeasonFolder.list(request.season());
+        ExecutorService workers = Executors.newFixedThreadPool(request.threads());
         try (SeasonReports reports = SeasonReports.open(
-                request.reports(), request.name(), request.configuration().policy())) {
+                        request.reports(), request.name(), request.configuration().policy())
+                .writtenBy(workers, request.threads() * BATCHES_AHEAD_PER_THREAD)) {
             BlockingQueue<Future<Step>> steps = new ArrayBlockingQueue<>(request.threads() * BATCHES_AHEAD_PER_THREAD);
             Collector collector =
                     new Collector(steps, reports, progress, folder.files().size());
-            collect(request, folder, steps, collector);
+            collect(request, folder, workers, steps, collector);
             requireRows(collector);
             progress.finishing();
             RunFacts facts = facts(request, folder, collector);
             SeasonSummary summary = reports.finish(facts);
             return new SeasonOutcome(
                     summary, facts, collector.problems(), request.reports().resolve(request.name()));
+        } finally {
+            workers.shutdownNow();
         }
     }
 
     private static void collect(
-            SeasonRequest request, SeasonFolder folder, BlockingQueue<Future<Step>> steps, Collector collector)
+            SeasonRequest request,
+            SeasonFolder folder,
+            ExecutorService workers,
+            BlockingQueue<Future<Step>> steps,
+            Collector collector)
             throws IOException, InterruptedException {
-        ExecutorService workers = Executors.newFixedThreadPool(request.threads());
         Thread reader = new Thread(
                 new Reading(
                         folder.files(),
@@ -67,7 +74,6 @@ public final class SeasonRun {
             collector.collect();
         } finally {
             reader.interrupt();
-            workers.shutdownNow();
             reader.join();
         }
     }
