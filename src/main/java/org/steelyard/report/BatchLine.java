@@ -20,7 +20,7 @@ final class BatchLine {
 
     private final Executor workers;
     private final int mostWaiting;
-    private final Queue<CompletableFuture<List<Addition>>> waiting = new ArrayDeque<>();
+    private final Queue<CompletableFuture<Addition>> waiting = new ArrayDeque<>();
 
     /**
      * A line.
@@ -38,14 +38,10 @@ final class BatchLine {
         for (SeasonOutput output : outputs) {
             works.add(output.begin(flights));
         }
-        waiting.add(CompletableFuture.supplyAsync(() -> made(works), workers));
+        waiting.add(CompletableFuture.supplyAsync(Work.all(works)::make, workers));
         while (waiting.size() > mostWaiting) {
             addFirst();
         }
-    }
-
-    private static List<Addition> made(List<Work> works) {
-        return works.stream().map(Work::make).toList();
     }
 
     /** Adds all that is on its way. */
@@ -56,12 +52,10 @@ final class BatchLine {
     }
 
     private void addFirst() throws IOException {
-        for (Addition addition : additions(waiting.remove())) {
-            addition.add();
-        }
+        made(waiting.remove()).add();
     }
 
-    private static List<Addition> additions(CompletableFuture<List<Addition>> made) {
+    private static Addition made(CompletableFuture<Addition> made) {
         try {
             return made.join();
         } catch (CompletionException e) {

@@ -19,6 +19,18 @@ interface SeasonOutput extends Closeable {
     @FunctionalInterface
     interface Work {
         Addition make();
+
+        /** All of them as one, in this order. */
+        static Work all(List<Work> works) {
+            return () -> {
+                List<Addition> made = works.stream().map(Work::make).toList();
+                return () -> {
+                    for (Addition addition : made) {
+                        addition.add();
+                    }
+                };
+            };
+        }
     }
 
     /** Adds what was made to the file. */
