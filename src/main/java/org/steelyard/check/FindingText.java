@@ -139,9 +139,17 @@ public final class FindingText {
             decimals++;
         }
         String digits = FixedDecimals.of(Math.abs(trimUnits), decimals);
-        boolean zero = digits.chars().noneMatch(c -> c >= '1' && c <= '9');
-        String direction = zero ? "" : trimUnits > 0 ? " UP" : " DN";
+        String direction = isZero(digits) ? "" : trimUnits > 0 ? " UP" : " DN";
         return digits + unit.symbol() + direction;
+    }
+
+    private static boolean isZero(String digits) {
+        for (int i = 0; i < digits.length(); i++) {
+            if (digits.charAt(i) >= '1' && digits.charAt(i) <= '9') {
+                return false;
+            }
+        }
+        return true;
     }
 
 

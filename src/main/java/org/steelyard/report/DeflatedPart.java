@@ -49,13 +49,13 @@ final class DeflatedPart {
         }
     }
 
-    static DeflatedPart of(String text) {
-        return new DeflatedPart(Utf8.bytes(text), false);
+    static DeflatedPart of(byte[] content) {
+        return new DeflatedPart(content, false);
     }
 
     /** The piece after which no other comes. */
-    static DeflatedPart last(String text) {
-        return new DeflatedPart(Utf8.bytes(text), true);
+    static DeflatedPart last(byte[] content) {
+        return new DeflatedPart(content, true);
     }
 
     /** Length before compression. */

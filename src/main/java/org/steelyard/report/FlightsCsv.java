@@ -12,9 +12,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.StringJoiner;
 import java.util.function.Function;
 import java.util.function.ToLongFunction;
-import java.util.stream.Collectors;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.EnvelopeMargin;
 import org.steelyard.check.TrafficLoad;
@@ -173,12 +173,11 @@ final class FlightsCsv implements SeasonOutput {
     }
 
     private static String extras(AuditedFlight flight) {
-        List<Extra> extras = flight.loading().extras();
-        return extras.isEmpty()
-                ? ""
-                : extras.stream()
-                        .map(extra -> escaped(extra.name()) + "=" + escaped(extra.value()))
-                        .collect(Collectors.joining("; "));
+        StringJoiner all = new StringJoiner("; ");
+        for (Extra extra : flight.loading().extras()) {
+            all.add(escaped(extra.name()) + "=" + escaped(extra.value()));
+        }
+        return all.toString();
     }
 
     private static String escaped(String text) {

@@ -29,11 +29,14 @@ import org.steelyard.model.RejectedRow;
  */
 public final class SeasonReports implements AutoCloseable {
 
+    private static final int BATCH_FLIGHTS = 500;
+
     private final StagedFolder folder;
     private final Policy policy;
     private final SeasonTally tally;
     private final List<SeasonOutput> outputs = new ArrayList<>();
     private final List<InputProblem> fileProblems = new ArrayList<>();
+    private final List<AuditedFlight> single = new ArrayList<>();
     private BatchLine line = new BatchLine(Runnable::run, 0);
 
     /** Opens the files of one season's reports in their staging folder. */
@@ -103,7 +106,16 @@ public final class SeasonReports implements AutoCloseable {
      * @throws IOException if a file cannot be written
      */
     public void flight(AuditedFlight flight) throws IOException {
-        flights(List.of(flight));
+        single.add(flight);
+        if (single.size() == BATCH_FLIGHTS) {
+            putSingle();
+        }
+    }
+
+    private void putSingle() throws IOException {
+        List<AuditedFlight> batch = List.copyOf(single);
+        single.clear();
+        put(batch);
     }
 
     /**
@@ -113,8 +125,15 @@ public final class SeasonReports implements AutoCloseable {
      * @throws IOException if a file cannot be written
      */
     public void flights(List<AuditedFlight> flights) throws IOException {
-        flights.forEach(tally::add);
-        line.put(flights, outputs);
+        putSingle();
+        put(List.copyOf(flights));
+    }
+
+    private void put(List<AuditedFlight> batch) throws IOException {
+        if (!batch.isEmpty()) {
+            batch.forEach(tally::add);
+            line.put(batch, outputs);
+        }
     }
 
     /**
@@ -146,6 +165,7 @@ public final class SeasonReports implements AutoCloseable {
      * @throws IOException if a file cannot be written or moved
      */
     public SeasonSummary finish(RunFacts facts) throws IOException {
+        putSingle();
         line.drain();
         SeasonResult result = new SeasonResult(tally.summary(), facts, fileProblems, policy, folder.files());
         for (SeasonOutput output : outputs) {

@@ -8,7 +8,6 @@ import java.io.SequenceInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -26,7 +25,6 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  */
 final class StreamedSheets implements Closeable {
 
-    private static final LocalDateTime STAMP = LocalDateTime.of(2000, 1, 1, 0, 0);
     private static final String EMPTY = "<sheetData/>";
 
     private final XSSFWorkbook book;
@@ -76,7 +74,7 @@ final class StreamedSheets implements Closeable {
                     if (sheet == null) {
                         to.addRawArchiveEntry(like(entry), from.getRawInputStream(entry));
                     } else {
-                        splice(text(from, entry), sheet, entry.getName(), to);
+                        splice(text(from, entry), entry, sheet, to);
                     }
                 }
             }
@@ -91,16 +89,17 @@ final class StreamedSheets implements Closeable {
         }
     }
 
-    /** An entry at a time that never changes: without one it would get that of the clock. */
-    private static ZipArchiveEntry entry(String name) {
-        ZipArchiveEntry entry = new ZipArchiveEntry(name);
-        entry.setTimeLocal(STAMP);
-        return entry;
+    /** An entry of the same name and time, which the library leaves out; without it that of the clock would come. */
+    private static ZipArchiveEntry named(ZipArchiveEntry entry) {
+        ZipArchiveEntry named = new ZipArchiveEntry(entry.getName());
+        named.setTime(entry.getTime());
+        named.setMethod(ZipEntry.DEFLATED);
+        return named;
     }
 
     /** An entry of the same name and content. */
     private static ZipArchiveEntry like(ZipArchiveEntry entry) {
-        ZipArchiveEntry like = entry(entry.getName());
+        ZipArchiveEntry like = named(entry);
         like.setMethod(entry.getMethod());
         like.setSize(entry.getSize());
         like.setCompressedSize(entry.getCompressedSize());
@@ -108,16 +107,15 @@ final class StreamedSheets implements Closeable {
         return like;
     }
 
-    private static void splice(String frame, StreamedSheet rows, String name, ZipArchiveOutputStream to)
-            throws IOException {
+    private static void splice(
+            String frame, ZipArchiveEntry empty, StreamedSheet rows, ZipArchiveOutputStream to) throws IOException {
         int at = frame.indexOf(EMPTY);
         if (at < 0) {
-            throw new IllegalStateException("the library wrote rows into a sheet whose rows are ours: " + name);
+            throw new IllegalStateException("the library wrote rows into a sheet whose rows are ours: " + empty.getName());
         }
-        DeflatedPart head = DeflatedPart.of(frame.substring(0, at) + "<sheetData>");
-        DeflatedPart tail = DeflatedPart.last("</sheetData>" + frame.substring(at + EMPTY.length()));
-        ZipArchiveEntry entry = entry(name);
-        entry.setMethod(ZipEntry.DEFLATED);
+        DeflatedPart head = DeflatedPart.of(Utf8.bytes(frame.substring(0, at) + "<sheetData>"));
+        DeflatedPart tail = DeflatedPart.last(Utf8.bytes("</sheetData>" + frame.substring(at + EMPTY.length())));
+        ZipArchiveEntry entry = named(empty);
         entry.setSize(head.length() + rows.length() + tail.length());
         entry.setCompressedSize(head.deflatedLength() + rows.deflatedLength() + tail.deflatedLength());
         int crc = JoinedCrc.of(head.crc(), rows.crc(), rows.length());

@@ -1,5 +1,6 @@
 package org.steelyard.report;
 
+import java.nio.charset.StandardCharsets;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.util.CellReference;
@@ -75,15 +76,29 @@ final class XmlRows implements RowCells {
     }
 
     private void escape(String text) {
+        if (isPlain(text)) {
+            xml.append(text);
+        } else {
+            text.codePoints().forEach(this::escape);
+        }
+    }
+
+    private static boolean isPlain(String text) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            switch (c) {
-                case '<' -> xml.append("&lt;");
-                case '>' -> xml.append("&gt;");
-                case '&' -> xml.append("&amp;");
-                case '\n', '\t' -> xml.append("&#").append((int) c).append(';');
-                default -> xml.append(c);
+            if (c < ' ' || c > '~' || c == '<' || c == '>' || c == '&') {
+                return false;
             }
+        }
+        return true;
+    }
+
+    /** Everything but plain ASCII becomes a reference, so that characters are bytes. */
+    private void escape(int c) {
+        if (c >= ' ' && c <= '~' && c != '<' && c != '>' && c != '&') {
+            xml.append((char) c);
+        } else {
+            xml.append("&#").append(c).append(';');
         }
     }
 
@@ -105,10 +120,10 @@ final class XmlRows implements RowCells {
         return xml.length();
     }
 
-    /** Hands over all rows since the last call. */
-    String take() {
+    /** Hands over all rows since the last call, in ASCII. */
+    byte[] take() {
         end();
-        String rows = xml.toString();
+        byte[] rows = xml.toString().getBytes(StandardCharsets.ISO_8859_1);
         xml.setLength(0);
         return rows;
     }
