@@ -89,10 +89,10 @@ final class StreamedSheets implements Closeable {
         }
     }
 
-    /** An entry of the same name and time, which the library leaves out; without it that of the clock would come. */
+    /** An entry of the same name, without the time of the clock: what lies before the format's time is left out. */
     private static ZipArchiveEntry named(ZipArchiveEntry entry) {
         ZipArchiveEntry named = new ZipArchiveEntry(entry.getName());
-        named.setTime(entry.getTime());
+        named.setTime(0);
         named.setMethod(ZipEntry.DEFLATED);
         return named;
     }
