@@ -65,7 +65,7 @@ final class Flights {
         int[] seated = seated(random);
         int children = random.nextInt(4);
         int[] holdKg = holdKg(random, seated);
-        int wingKg = 2700 + random.nextInt(2000);
+        int wingKg = 2700 + random.nextInt(1830);
         int rightKg = wingKg + random.nextInt(121) - 60;
         int centreKg = random.nextInt(5) == 0 ? random.nextInt(3500) : 0;
         int taxiKg = 120 + random.nextInt(150);

@@ -152,7 +152,6 @@ public final class FindingText {
         return true;
     }
 
-
     /**
      * A kind of finding in words.
      *

@@ -4,7 +4,8 @@ import java.util.Locale;
 
 /**
  * Numbers with a fixed count of decimals, to the letter as {@code String.format} with {@code %.2f} and the like writes
- * them in the root locale, but ten times faster where no tie is near: findings and settings are written a million times.
+ * them in the root locale, but ten times faster where no tie is near: findings and settings are written a million
+ * times.
  */
 final class FixedDecimals {
 

@@ -102,9 +102,7 @@ final class PathApproach {
             if (massKg == low.massKg()) {
                 return low.momentKgM();
             }
-            return massKg == high.massKg()
-                    ? high.momentKgM()
-                    : low.momentKgM() + slopeM() * (massKg - low.massKg());
+            return massKg == high.massKg() ? high.momentKgM() : low.momentKgM() + slopeM() * (massKg - low.massKg());
         }
 
         double limitM(Straightness straight, double massKg) {

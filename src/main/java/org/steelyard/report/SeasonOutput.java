@@ -9,9 +9,9 @@ import org.steelyard.model.RejectedRow;
 /**
  * One file of a season's reports: takes flights and rejected rows in order and is complete after {@link #finish}.
  *
- * <p>Flights come in batches and in three steps, so that several threads can share the work and the bytes stay the same:
- * {@link #begin} in order, {@link Work#make} by any thread, {@link Addition#add} in order again. An output that has
- * little to do overrides {@link #flight} alone.
+ * <p>Flights come in batches and in three steps, so that several threads can share the work and the bytes stay the
+ * same: {@link #begin} in order, {@link Work#make} by any thread, {@link Addition#add} in order again. An output that
+ * has little to do overrides {@link #flight} alone.
  */
 interface SeasonOutput extends Closeable {
 

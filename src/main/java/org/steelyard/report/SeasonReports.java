@@ -16,8 +16,7 @@ import org.steelyard.model.RejectedRow;
 /**
  * All reports of a season, written while the flights go by. Everything goes into a hidden folder first; only
  * {@link #finish} moves the complete files into {@code reports/<season>/}. Closing without finishing leaves what was
- * there before as it was. For one thread, which may have
- * workers write for it.
+ * there before as it was. For one thread, which may have workers write for it.
  *
  * <pre>{@code
  * try (SeasonReports reports = SeasonReports.open(folder, "2025", policy)) {

@@ -65,7 +65,8 @@ final class StreamedSheets implements Closeable {
             }
             Map<String, StreamedSheet> byEntry = new HashMap<>();
             for (StreamedSheet sheet : sheets) {
-                byEntry.put(sheet.sheet().getPackagePart().getPartName().getName().substring(1), sheet);
+                byEntry.put(
+                        sheet.sheet().getPackagePart().getPartName().getName().substring(1), sheet);
             }
             try (ZipFile from = ZipFile.builder().setPath(frame).get();
                     ZipArchiveOutputStream to = new ZipArchiveOutputStream(target)) {
@@ -89,7 +90,9 @@ final class StreamedSheets implements Closeable {
         }
     }
 
-    /** An entry of the same name, without the time of the clock: what lies before the format's time is left out. */
+    /**
+     * An entry of the same name, without the time of the clock: what lies before its calendar becomes its first day.
+     */
     private static ZipArchiveEntry named(ZipArchiveEntry entry) {
         ZipArchiveEntry named = new ZipArchiveEntry(entry.getName());
         named.setTime(0);
@@ -107,11 +110,12 @@ final class StreamedSheets implements Closeable {
         return like;
     }
 
-    private static void splice(
-            String frame, ZipArchiveEntry empty, StreamedSheet rows, ZipArchiveOutputStream to) throws IOException {
+    private static void splice(String frame, ZipArchiveEntry empty, StreamedSheet rows, ZipArchiveOutputStream to)
+            throws IOException {
         int at = frame.indexOf(EMPTY);
         if (at < 0) {
-            throw new IllegalStateException("the library wrote rows into a sheet whose rows are ours: " + empty.getName());
+            throw new IllegalStateException(
+                    "the library wrote rows into a sheet whose rows are ours: " + empty.getName());
         }
         DeflatedPart head = DeflatedPart.of(Utf8.bytes(frame.substring(0, at) + "<sheetData>"));
         DeflatedPart tail = DeflatedPart.last(Utf8.bytes("</sheetData>" + frame.substring(at + EMPTY.length())));
@@ -120,8 +124,8 @@ final class StreamedSheets implements Closeable {
         entry.setCompressedSize(head.deflatedLength() + rows.deflatedLength() + tail.deflatedLength());
         int crc = JoinedCrc.of(head.crc(), rows.crc(), rows.length());
         entry.setCrc(Integer.toUnsignedLong(JoinedCrc.of(crc, tail.crc(), tail.length())));
-        try (InputStream all = new SequenceInputStream(
-                Collections.enumeration(List.of(head.stream(), rows.rows(), tail.stream())))) {
+        try (InputStream all =
+                new SequenceInputStream(Collections.enumeration(List.of(head.stream(), rows.rows(), tail.stream())))) {
             to.addRawArchiveEntry(entry, all);
         }
     }

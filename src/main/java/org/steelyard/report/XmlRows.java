@@ -6,14 +6,15 @@ import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.util.CellReference;
 
 /**
- * Rows of a sheet as the XML of the file format (ECMA-376 part 1, 18.3.1.73, row, and 18.3.1.4, c), one after the other.
- * Written here because a season's sheets have tens of millions of cells: the library's streaming took five times as long
- * for them. What it writes is read back with that library in tests.
+ * Rows of a sheet as the XML of the file format (ECMA-376 part 1, 18.3.1.73, row, and 18.3.1.4, c), one after the
+ * other. Written here because a season's sheets have tens of millions of cells: the library's streaming took five times
+ * as long for them. What it writes is read back with that library in tests.
  */
 final class XmlRows implements RowCells {
 
-    private static final String[] COLUMNS =
-            IntStream.range(0, 256).mapToObj(CellReference::convertNumToColString).toArray(String[]::new);
+    private static final String[] COLUMNS = IntStream.range(0, 256)
+            .mapToObj(CellReference::convertNumToColString)
+            .toArray(String[]::new);
 
     private final StringBuilder xml = new StringBuilder(1 << 16);
     private String number = "";
@@ -44,7 +45,9 @@ final class XmlRows implements RowCells {
 
     @Override
     public void text(int column, String shown, CellStyle style) {
-        cell(column, style).append(" t=\"inlineStr\"><is><t").append(isPadded(shown) ? " xml:space=\"preserve\">" : ">");
+        cell(column, style)
+                .append(" t=\"inlineStr\"><is><t")
+                .append(isPadded(shown) ? " xml:space=\"preserve\">" : ">");
         escape(shown);
         xml.append("</t></is></c>");
     }
@@ -71,8 +74,7 @@ final class XmlRows implements RowCells {
 
     private static boolean isPadded(String text) {
         return !text.isEmpty()
-                && (Character.isWhitespace(text.charAt(0))
-                        || Character.isWhitespace(text.charAt(text.length() - 1)));
+                && (Character.isWhitespace(text.charAt(0)) || Character.isWhitespace(text.charAt(text.length() - 1)));
     }
 
     private void escape(String text) {

@@ -36,7 +36,9 @@ public final class SeasonRun {
         SeasonFolder folder = SeasonFolder.list(request.season());
         ExecutorService workers = Executors.newFixedThreadPool(request.threads());
         try (SeasonReports reports = SeasonReports.open(
-                        request.reports(), request.name(), request.configuration().policy())
+                        request.reports(),
+                        request.name(),
+                        request.configuration().policy())
                 .writtenBy(workers, request.threads() * BATCHES_AHEAD_PER_THREAD)) {
             BlockingQueue<Future<Step>> steps = new ArrayBlockingQueue<>(request.threads() * BATCHES_AHEAD_PER_THREAD);
             Collector collector =

@@ -18,10 +18,34 @@ class FixedDecimalsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {
-        0, -0.0, 0.05, 0.15, 0.25, 0.5, 1.5, 2.5, 0.005, 1.005, 0.0005, 0.999, 0.9996, 9.995, -0.04, -0.5, -1.25, 1e8, 99999999.9995,
-        1e9, 123456789.0625, 1e15, 1e22, 4.9e-324, Double.MAX_VALUE
-    })
+    @ValueSource(
+            doubles = {
+                0,
+                -0.0,
+                0.05,
+                0.15,
+                0.25,
+                0.5,
+                1.5,
+                2.5,
+                0.005,
+                1.005,
+                0.0005,
+                0.999,
+                0.9996,
+                9.995,
+                -0.04,
+                -0.5,
+                -1.25,
+                1e8,
+                99999999.9995,
+                1e9,
+                123456789.0625,
+                1e15,
+                1e22,
+                4.9e-324,
+                Double.MAX_VALUE
+            })
     void edgesAndTiesAreWrittenAsByTheFormatter(double value) {
         for (int decimals = 0; decimals < 6; decimals++) {
             holds(value, decimals);

@@ -82,6 +82,8 @@ class BatchLineTest {
         };
         BatchLine line = new BatchLine(Runnable::run, 1);
         line.put(batch(1), List.of(failing));
-        assertThatThrownBy(line::drain).isInstanceOf(IllegalStateException.class).hasMessage("no");
+        assertThatThrownBy(line::drain)
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessage("no");
     }
 }

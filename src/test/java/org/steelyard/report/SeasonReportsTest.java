@@ -65,7 +65,8 @@ class SeasonReportsTest {
         Path alone = Runs.write(reports.resolve("a"), flights, List.of());
         Path shared = reports.resolve("b");
         ExecutorService workers = Executors.newFixedThreadPool(3);
-        try (SeasonReports season = SeasonReports.open(shared, Runs.SEASON, POLICY).writtenBy(workers, 2)) {
+        try (SeasonReports season =
+                SeasonReports.open(shared, Runs.SEASON, POLICY).writtenBy(workers, 2)) {
             for (int from = 0; from < flights.size(); from += 500) {
                 season.flights(flights.subList(from, Math.min(from + 500, flights.size())));
             }

@@ -374,7 +374,9 @@ class SeasonWorkbookTest {
         });
     }
 
-    /** 1980-01-01 00:00, where the calendar of the archive begins: date in the upper half, day 1 of month 1 of year 0. */
+    /**
+     * 1980-01-01 00:00, where the calendar of the archive begins: date in the upper half, day 1 of month 1 of year 0.
+     */
     private static final int FIRST_DAY = 1 << 21 | 1 << 16;
 
     @Test

@@ -56,16 +56,27 @@ class XmlRowsTest {
 
     /** Read back with the JDK's parser. */
     @ParameterizedTest
-    @ValueSource(strings = {"a<b>&\"'c", "● clean", " padded ", "two\nlines\tand a tab", "\uD83D\uDE00 and ø", "]]>", "&#10;", ""})
+    @ValueSource(
+            strings = {
+                "a<b>&\"'c",
+                "● clean",
+                " padded ",
+                "two\nlines\tand a tab",
+                "\uD83D\uDE00 and ø",
+                "]]>",
+                "&#10;",
+                ""
+            })
     void textComesBackAsItIs(String text) throws Exception {
         XmlRows rows = new XmlRows();
         rows.begin(0);
         rows.text(0, text, plain());
         List<String> read = new ArrayList<>();
-        XMLStreamReader reader = XMLInputFactory.newDefaultFactory()
-                .createXMLStreamReader(new ByteArrayInputStream(rows.take()));
+        XMLStreamReader reader =
+                XMLInputFactory.newDefaultFactory().createXMLStreamReader(new ByteArrayInputStream(rows.take()));
         while (reader.hasNext()) {
-            if (reader.next() == XMLStreamReader.START_ELEMENT && reader.getLocalName().equals("t")) {
+            if (reader.next() == XMLStreamReader.START_ELEMENT
+                    && reader.getLocalName().equals("t")) {
                 read.add(reader.getElementText());
             }
         }
