@@ -64,6 +64,7 @@ def has_pandas():
 def main():
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--classpath", required=True, help="the program, the bench and their libraries")
+    parser.add_argument("--bench-classes", default="", help="where the bench's own classes are, if not on the class path")
     parser.add_argument("--flights", type=int, default=1_000_000)
     parser.add_argument("--xlsx", type=int, default=100_000, help="flights of the workbook that is read")
     parser.add_argument("--growth", default="10000,100000,1000000", help="sizes of the table of growth")
@@ -73,12 +74,14 @@ def main():
     parser.add_argument("more", nargs="*", help="further options in one argument")
     options = parser.parse_args()
     if options.more and options.more[0].strip():
-        options = parser.parse_args(["--classpath", options.classpath] + shlex.split(options.more[0]))
+        options = parser.parse_args(["--classpath", options.classpath, "--bench-classes", options.bench_classes]
+                                    + shlex.split(options.more[0]))
     wanted, work = options.sections.split(","), options.work
     config = ROOT / "config"
+    classpath = os.pathsep.join(part for part in (options.bench_classes, options.classpath) if part)
 
     def java(main_class, *arguments, jvm=()):
-        return ["java", *jvm, "-cp", options.classpath, main_class, *map(str, arguments)]
+        return ["java", *jvm, "-cp", classpath, main_class, *map(str, arguments)]
 
     def season(count, ending):
         file = work / f"{count}-{ending}" / f"season-bench.{ending}"

@@ -9,53 +9,30 @@ import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 
 /**
- * A piece of a compressed file (RFC 1951) that ends on a whole byte, so that pieces compressed apart from each other
- * make one file when they are put together; with length and checksum of what is in it.
+ * A piece of a compressed file (RFC 1951) that ends on a whole byte, so that pieces compressed apart from each other make
+ * one file when they are put together; with length and checksum of what is in it.
  */
 final class DeflatedPart {
-
-    /** Quick: a higher level takes twice the time for a file that is a tenth smaller. */
-    private static final int LEVEL = 1;
 
     private final byte[] deflated;
     private final int deflatedLength;
     private final int length;
     private final int crc;
 
-    private DeflatedPart(byte[] bytes, boolean last) {
-        length = bytes.length;
-        CRC32 checksum = new CRC32();
-        checksum.update(bytes);
-        crc = (int) checksum.getValue();
-        Deflater deflater = new Deflater(LEVEL, true);
-        try {
-            deflater.setInput(bytes);
-            if (last) {
-                deflater.finish();
-            }
-            byte[] out = new byte[bytes.length / 4 + 64];
-            int filled = 0;
-            int mode = last ? Deflater.NO_FLUSH : Deflater.SYNC_FLUSH;
-            int n = deflater.deflate(out, filled, out.length - filled, mode);
-            filled += n;
-            while (filled == out.length) {
-                out = Arrays.copyOf(out, 2 * out.length);
-                filled += deflater.deflate(out, filled, out.length - filled, mode);
-            }
-            deflated = out;
-            deflatedLength = filled;
-        } finally {
-            deflater.end();
-        }
+    private DeflatedPart(Maker maker) {
+        deflated = maker.out;
+        deflatedLength = maker.filled;
+        length = maker.length;
+        crc = (int) maker.checksum.getValue();
     }
 
     static DeflatedPart of(byte[] content) {
-        return new DeflatedPart(content, false);
+        return new Maker().add(content).made();
     }
 
     /** The piece after which no other comes. */
     static DeflatedPart last(byte[] content) {
-        return new DeflatedPart(content, true);
+        return new Maker().add(content).last();
     }
 
     /** Length before compression. */
@@ -79,5 +56,53 @@ final class DeflatedPart {
 
     InputStream stream() {
         return new ByteArrayInputStream(deflated, 0, deflatedLength);
+    }
+
+    /** Compresses a piece as its content comes; to be ended once. */
+    static final class Maker {
+
+        /** Quick: a higher level takes twice the time or more for a file that is a tenth or two smaller. */
+        private static final int LEVEL = 1;
+
+        private final Deflater deflater = new Deflater(LEVEL, true);
+        private final CRC32 checksum = new CRC32();
+        private byte[] out = new byte[1 << 14];
+        private int filled;
+        private int length;
+
+        Maker add(byte[] content) {
+            checksum.update(content);
+            length += content.length;
+            deflater.setInput(content);
+            while (!deflater.needsInput()) {
+                deflate(Deflater.NO_FLUSH);
+            }
+            return this;
+        }
+
+        DeflatedPart made() {
+            return ended(Deflater.SYNC_FLUSH);
+        }
+
+        DeflatedPart last() {
+            deflater.finish();
+            return ended(Deflater.NO_FLUSH);
+        }
+
+        /** All is out when there is room left over. */
+        private DeflatedPart ended(int mode) {
+            do {
+                deflate(mode);
+            } while (filled == out.length);
+            deflater.end();
+            return new DeflatedPart(this);
+        }
+
+        private void deflate(int mode) {
+            if (filled == out.length) {
+                out = Arrays.copyOf(out, 2 * out.length);
+            }
+            filled += deflater.deflate(out, filled, out.length - filled, mode);
+        }
     }
 }

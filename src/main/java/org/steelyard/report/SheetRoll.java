@@ -25,6 +25,9 @@ final class SheetRoll {
     private static final float ROOM_FOR_FILTERS = 16;
     private static final int CHARS_IN_MEMORY = 1 << 18;
 
+    /** What is compressed at once: small enough to be still near the processor. */
+    private static final int CHARS_AT_ONCE = 1 << 15;
+
     private final StreamedSheets book;
     private final WorkbookStyles styles;
     private final WorkbookText text;
@@ -121,10 +124,14 @@ final class SheetRoll {
     private <T> Work begin(StreamedSheet to, int firstRow, List<T> items, BiConsumer<SheetRow, T> fill) {
         return () -> {
             XmlRows made = new XmlRows();
+            DeflatedPart.Maker maker = new DeflatedPart.Maker();
             for (int i = 0; i < items.size(); i++) {
                 fill.accept(row(made, firstRow + i), items.get(i));
+                if (made.chars() > CHARS_AT_ONCE) {
+                    maker.add(made.take());
+                }
             }
-            DeflatedPart deflated = DeflatedPart.of(made.take());
+            DeflatedPart deflated = maker.add(made.take()).made();
             return () -> to.add(deflated);
         };
     }
