@@ -9,8 +9,8 @@ import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 
 /**
- * A piece of a compressed file (RFC 1951) that ends on a whole byte, so that pieces compressed apart from each other make
- * one file when they are put together; with length and checksum of what is in it.
+ * A piece of a compressed file (RFC 1951) that ends on a whole byte, so that pieces compressed apart from each other
+ * make one file when they are put together; with length and checksum of what is in it.
  */
 final class DeflatedPart {
 
