@@ -25,8 +25,8 @@ import org.steelyard.model.Tail;
 import org.steelyard.model.ZoneLoad;
 
 /**
- * Flights of the invented twin-jet in full detail, drawn from a seed: the same number gives the same flight. About one
- * in fifty is outside a limit and one in twelve close to one, so that findings are written in earnest.
+ * Flights of the invented twin-jet in full detail, drawn from a seed: the same number gives the same flight. Some are
+ * outside a limit or close to one, so that findings are written in earnest.
  */
 final class Flights {
 
