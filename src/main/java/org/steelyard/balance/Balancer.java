@@ -1,8 +1,8 @@
 package org.steelyard.balance;
 
+import java.util.List;
 import java.util.Optional;
 import org.steelyard.model.AircraftType;
-import org.steelyard.model.Amounts;
 import org.steelyard.model.Fuel;
 import org.steelyard.model.FuelSystem;
 import org.steelyard.model.Hold;
@@ -48,11 +48,11 @@ public final class Balancer {
             massKg += distribution.zoneKg().at(i);
             momentKgM += distribution.zoneMomentKgM().at(i);
         }
-        int i = 0;
-        for (Hold hold : type.holds()) {
-            double holdKg = distribution.holdKg().at(i++);
+        List<Hold> holds = type.holds();
+        for (int i = 0; i < holds.size(); i++) {
+            double holdKg = distribution.holdKg().at(i);
             massKg += holdKg;
-            momentKgM += holdKg * hold.armM();
+            momentKgM += holdKg * holds.get(i).armM();
         }
         return new MassMoment(massKg, momentKgM);
     }
@@ -80,21 +80,18 @@ public final class Balancer {
         Fuel given = loading.fuel();
         FuelBalance fuel =
                 balancer.follow(FuelBalancer.rampKg(system, given, loading.change()), given.taxiKg(), given.tripKg());
-        MassMoment takeoff = state(balancer, fuel.takeoffKg());
-        MassMoment landing = state(balancer, fuel.landingKg());
+        List<MassMoment> path = fuel.path().points();
+        MassMoment takeoff = path.get(0);
+        MassMoment landing = path.get(path.size() - 1);
         return new Balance(
                 dryOperating,
                 Optional.of(zeroFuel),
-                Optional.of(state(balancer, fuel.rampKg())),
+                Optional.of(balancer.withFuel(fuel.rampKg().toArray())),
                 takeoff,
                 Optional.of(landing),
                 distribution,
                 Optional.of(fuel),
                 TrimReader.takeoff(loading.type(), loading.setting(), takeoff),
                 TrimReader.landing(loading.type(), loading.setting(), landing));
-    }
-
-    private static MassMoment state(FuelBalancer balancer, Amounts tanksKg) {
-        return balancer.withFuel(tanksKg.toArray());
     }
 }

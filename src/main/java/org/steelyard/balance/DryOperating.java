@@ -90,9 +90,11 @@ final class DryOperating {
         if (code.isBlank()) {
             return cabin.pantries().isEmpty() ? Pantry.NONE : cabin.pantries().get(0);
         }
-        return cabin.pantries().stream()
-                .filter(pantry -> pantry.code().equals(code))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("there is no pantry '" + code + "'"));
+        for (Pantry pantry : cabin.pantries()) {
+            if (pantry.code().equals(code)) {
+                return pantry;
+            }
+        }
+        throw new IllegalArgumentException("there is no pantry '" + code + "'");
     }
 }

@@ -20,6 +20,7 @@ final class FuelFlow {
     private final List<FuelStage> stages;
     private final boolean burning;
     private final double[] quantitiesKg;
+    private final double[] haltsKg;
     private final Runnable atHalt;
 
     private FuelFlow(
@@ -28,6 +29,7 @@ final class FuelFlow {
         this.stages = stages;
         this.burning = burning;
         this.quantitiesKg = quantitiesKg;
+        this.haltsKg = new double[quantitiesKg.length];
         this.atHalt = atHalt;
     }
 
@@ -69,9 +71,10 @@ final class FuelFlow {
     }
 
     private double activeShares(FuelStage stage) {
+        List<TankShare> parts = stage.shares();
         double sum = 0;
-        for (TankShare share : stage.shares()) {
-            sum += isActive(share) ? share.share() : 0;
+        for (int i = 0; i < parts.size(); i++) {
+            sum += isActive(parts.get(i)) ? parts.get(i).share() : 0;
         }
         return sum;
     }
@@ -83,14 +86,18 @@ final class FuelFlow {
 
     /** Flows to the nearest halt, at most a given amount; returns how much flowed. */
     private double step(FuelStage stage, double shares, double atMostKg) {
+        List<TankShare> parts = stage.shares();
         double flowKg = atMostKg;
-        for (TankShare share : stage.shares()) {
+        for (int i = 0; i < parts.size(); i++) {
+            TankShare share = parts.get(i);
             if (isActive(share)) {
-                double toHaltKg = Math.abs(haltKg(share) - quantitiesKg[share.tank()]);
+                haltsKg[share.tank()] = haltKg(share);
+                double toHaltKg = Math.abs(haltsKg[share.tank()] - quantitiesKg[share.tank()]);
                 flowKg = Math.min(flowKg, toHaltKg * shares / share.share());
             }
         }
-        for (TankShare share : stage.shares()) {
+        for (int i = 0; i < parts.size(); i++) {
+            TankShare share = parts.get(i);
             if (isActive(share)) {
                 move(share, flowKg * share.share() / shares);
             }
@@ -99,7 +106,7 @@ final class FuelFlow {
     }
 
     private void move(TankShare share, double partKg) {
-        double haltKg = haltKg(share);
+        double haltKg = haltsKg[share.tank()];
         double movedKg = quantitiesKg[share.tank()] + (burning ? -partKg : partKg);
         boolean there = Math.abs(movedKg - haltKg) <= NOTHING_KG || (burning ? movedKg < haltKg : movedKg > haltKg);
         quantitiesKg[share.tank()] = there ? haltKg : movedKg;
@@ -108,12 +115,13 @@ final class FuelFlow {
     /** The next quantity at which this tank makes the flow halt; nobody follows the moment while tanks fill. */
     private double haltKg(TankShare share) {
         double haltKg = share.untilKg();
+        if (!burning) {
+            return haltKg;
+        }
         double quantityKg = quantitiesKg[share.tank()];
-        for (TankPoint point : tanks.get(share.tank()).armTable()) {
-            double rowKg = point.quantityKg();
-            if (burning && rowKg < quantityKg && rowKg > haltKg) {
-                haltKg = rowKg;
-            }
+        List<TankPoint> table = tanks.get(share.tank()).armTable();
+        for (int i = 0; i < table.size() && table.get(i).quantityKg() < quantityKg; i++) {
+            haltKg = Math.max(haltKg, table.get(i).quantityKg());
         }
         return haltKg;
     }

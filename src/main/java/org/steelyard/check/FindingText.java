@@ -1,6 +1,5 @@
 package org.steelyard.check;
 
-import java.util.Locale;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.CgForm;
 import org.steelyard.model.DisplayUnits;
@@ -140,14 +139,18 @@ public final class FindingText {
         for (double step = stepUnits; decimals < 3 && Math.abs(step - Math.rint(step)) > 1e-9; step *= 10) {
             decimals++;
         }
-        String digits = fixed(Math.abs(trimUnits), decimals);
-        boolean zero = digits.chars().noneMatch(c -> c >= '1' && c <= '9');
-        String direction = zero ? "" : trimUnits > 0 ? " UP" : " DN";
+        String digits = FixedDecimals.of(Math.abs(trimUnits), decimals);
+        String direction = isZero(digits) ? "" : trimUnits > 0 ? " UP" : " DN";
         return digits + unit.symbol() + direction;
     }
 
-    private static String fixed(double value, int decimals) {
-        return String.format(Locale.ROOT, "%." + decimals + "f", value);
+    private static boolean isZero(String digits) {
+        for (int i = 0; i < digits.length(); i++) {
+            if (digits.charAt(i) >= '1' && digits.charAt(i) <= '9') {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**
@@ -270,7 +273,7 @@ public final class FindingText {
         }
 
         private String number(double shown) {
-            return fixed(shown, decimals(finding.quantity(), type));
+            return FixedDecimals.of(shown, decimals(finding.quantity(), type));
         }
 
         private String unit() {
@@ -278,7 +281,7 @@ public final class FindingText {
         }
 
         private static String whole(double count) {
-            return fixed(count, 0);
+            return FixedDecimals.of(count, 0);
         }
 
         private String trim(double units) {

@@ -3,6 +3,7 @@ package org.steelyard.check;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
 import org.steelyard.model.ChanceRule;
 import org.steelyard.model.Finding;
 import org.steelyard.model.FindingCode;
@@ -13,6 +14,9 @@ import org.steelyard.model.Severity;
 
 /** Gathers the findings of one flight. */
 final class Findings {
+
+    private static final Comparator<Finding> MOST_SERIOUS_FIRST =
+            Comparator.comparing(Finding::severity).reversed();
 
     private final Policy policy;
     private final boolean byChance;
@@ -36,22 +40,23 @@ final class Findings {
     /**
      * Adds a breach or a marginal, or nothing if there is room enough.
      *
+     * @param subject what it concerns; asked for only if there is something to add, as most flights have room
      * @param margin room to the limit, negative outside
      * @param nearby a margin below this is marginal; what lies on the limit but for rounding counts as zero
      */
     void measure(
             FindingCode code,
             Phase phase,
-            String subject,
+            Supplier<String> subject,
             Quantity quantity,
             double value,
             double limit,
             double margin,
             double nearby) {
-        if (Tolerance.isOutside(margin, limit)) {
-            found.add(new Finding(code, Severity.BREACH, phase, subject, quantity, value, limit, margin));
-        } else if (Math.max(margin, 0) < nearby) {
-            found.add(new Finding(code, Severity.MARGINAL, phase, subject, quantity, value, limit, margin));
+        boolean outside = Tolerance.isOutside(margin, limit);
+        if (outside || Math.max(margin, 0) < nearby) {
+            Severity severity = outside ? Severity.BREACH : Severity.MARGINAL;
+            found.add(new Finding(code, severity, phase, subject.get(), quantity, value, limit, margin));
         }
     }
 
@@ -70,7 +75,9 @@ final class Findings {
 
     /** The most serious first; within one severity in the order of the checks. */
     List<Finding> sorted() {
-        found.sort(Comparator.comparing(Finding::severity).reversed());
+        if (found.size() > 1) {
+            found.sort(MOST_SERIOUS_FIRST);
+        }
         return found;
     }
 }

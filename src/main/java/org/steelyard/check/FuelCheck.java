@@ -21,11 +21,12 @@ final class FuelCheck {
         List<Tank> tanks = system.tanks();
         for (int i = 0; i < tanks.size(); i++) {
             double quantityKg = fuel.rampKg().at(i);
-            double capacityKg = tanks.get(i).capacityKg();
+            Tank tank = tanks.get(i);
+            double capacityKg = tank.capacityKg();
             findings.measure(
                     FindingCode.TANK_CAPACITY,
                     Phase.RAMP,
-                    tanks.get(i).name(),
+                    tank::name,
                     Quantity.MASS,
                     quantityKg,
                     capacityKg,
@@ -67,7 +68,7 @@ final class FuelCheck {
         findings.measure(
                 FindingCode.FUEL_IMBALANCE,
                 worst,
-                tanks.get(limit.leftTank()).name() + " and "
+                () -> tanks.get(limit.leftTank()).name() + " and "
                         + tanks.get(limit.rightTank()).name(),
                 Quantity.MASS,
                 worstKg,

@@ -60,7 +60,8 @@ final class LastMinuteCheck {
 
     private static void amount(
             FindingCode code, String subject, Quantity quantity, double value, double limit, Findings findings) {
-        findings.measure(code, Phase.TAKEOFF, subject, quantity, value, limit, limit - value, Double.NEGATIVE_INFINITY);
+        findings.measure(
+                code, Phase.TAKEOFF, () -> subject, quantity, value, limit, limit - value, Double.NEGATIVE_INFINITY);
     }
 
     private static String effect(Loading loading, MassMoment before, MassMoment after) {

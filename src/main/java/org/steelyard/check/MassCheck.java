@@ -31,11 +31,10 @@ final class MassCheck {
     }
 
     private static void high(Phase phase, MassMoment state, double limitKg, boolean byPerformance, Findings findings) {
-        String subject = (byPerformance ? "performance-limited " : "maximum ") + phase.label() + " mass";
         findings.measure(
                 FindingCode.MASS_HIGH,
                 phase,
-                subject,
+                () -> (byPerformance ? "performance-limited " : "maximum ") + phase.label() + " mass",
                 Quantity.MASS,
                 state.massKg(),
                 limitKg,
@@ -54,7 +53,7 @@ final class MassCheck {
         findings.measure(
                 FindingCode.MASS_LOW,
                 phase,
-                "minimum mass in flight",
+                () -> "minimum mass in flight",
                 Quantity.MASS,
                 massKg,
                 minFlightKg,

@@ -21,7 +21,8 @@ import org.steelyard.model.Straightness;
 final class PathApproach {
 
     private final LimitLine line;
-    private MassMoment nearest = MassMoment.ZERO;
+    private double nearestKg;
+    private double nearestKgM;
     private double leastRoomM = Double.POSITIVE_INFINITY;
 
     private PathApproach(LimitLine line) {
@@ -38,32 +39,30 @@ final class PathApproach {
     static Optional<Approach> find(FuelPath path, LimitLine line) {
         PathApproach search = new PathApproach(line);
         List<MassMoment> points = path.points();
-        for (MassMoment point : points) {
-            search.visit(point);
+        for (int i = 0; i < points.size(); i++) {
+            search.visit(points.get(i));
         }
         for (int i = 1; i < points.size(); i++) {
             search.visit(points.get(i), points.get(i - 1));
         }
         return Double.isInfinite(search.leastRoomM)
                 ? Optional.empty()
-                : Optional.of(new Approach(search.nearest, search.leastRoomM));
+                : Optional.of(new Approach(new MassMoment(search.nearestKg, search.nearestKgM), search.leastRoomM));
     }
 
     private void visit(MassMoment point) {
         if (point.massKg() >= line.minMassKg() && point.massKg() <= line.maxMassKg()) {
-            keep(point, line.roomM(point.massKg(), point.armM()));
+            keep(point.massKg(), point.momentKgM(), line.roomM(point.massKg(), point.armM()));
         }
     }
 
     private void visit(MassMoment low, MassMoment high) {
         List<LimitPoint> vertices = line.points();
         for (int i = 1; i < vertices.size(); i++) {
-            LimitPoint below = vertices.get(i - 1);
-            LimitPoint above = vertices.get(i);
-            double fromKg = Math.max(low.massKg(), below.massKg());
-            double toKg = Math.min(high.massKg(), above.massKg());
+            double fromKg = Math.max(low.massKg(), vertices.get(i - 1).massKg());
+            double toKg = Math.min(high.massKg(), vertices.get(i).massKg());
             if (fromKg < toKg) {
-                visit(new Piece(low, high, below, above), fromKg, toKg);
+                visit(new Piece(low, high, vertices.get(i - 1), vertices.get(i)), fromKg, toKg);
             }
         }
     }
@@ -78,15 +77,17 @@ final class PathApproach {
     }
 
     private void keep(Piece piece, double massKg) {
-        MassMoment point = piece.pathAt(massKg);
+        double momentKgM = piece.momentKgM(massKg);
+        double armM = momentKgM / massKg;
         double limitM = piece.limitM(line.straight(), massKg);
-        keep(point, line.side() == Side.FORWARD ? point.armM() - limitM : limitM - point.armM());
+        keep(massKg, momentKgM, line.side() == Side.FORWARD ? armM - limitM : limitM - armM);
     }
 
-    private void keep(MassMoment point, double roomM) {
+    private void keep(double massKg, double momentKgM, double roomM) {
         if (roomM < leastRoomM) {
             leastRoomM = roomM;
-            nearest = point;
+            nearestKg = massKg;
+            nearestKgM = momentKgM;
         }
     }
 
@@ -97,14 +98,11 @@ final class PathApproach {
             return (high.momentKgM() - low.momentKgM()) / (high.massKg() - low.massKg());
         }
 
-        MassMoment pathAt(double massKg) {
+        double momentKgM(double massKg) {
             if (massKg == low.massKg()) {
-                return low;
+                return low.momentKgM();
             }
-            if (massKg == high.massKg()) {
-                return high;
-            }
-            return new MassMoment(massKg, low.momentKgM() + slopeM() * (massKg - low.massKg()));
+            return massKg == high.massKg() ? high.momentKgM() : low.momentKgM() + slopeM() * (massKg - low.massKg());
         }
 
         double limitM(Straightness straight, double massKg) {
@@ -118,9 +116,12 @@ final class PathApproach {
 
         /** The mass at which the room turns, or not a number. */
         double turnKg(Straightness straight) {
+            if (straight == Straightness.MOMENT) {
+                return Double.NaN;
+            }
             double p = low.momentKgM() - slopeM() * low.massKg();
             double b = (above.armM() - below.armM()) / (above.massKg() - below.massKg());
-            return straight == Straightness.ARM ? Math.sqrt(-p / b) : Double.NaN;
+            return Math.sqrt(-p / b);
         }
     }
 }

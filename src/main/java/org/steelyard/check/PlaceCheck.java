@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.steelyard.balance.Distribution;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.CabinZone;
@@ -92,7 +93,7 @@ final class PlaceCheck {
             hold(holds.get(i), distribution.holdKg().at(i));
         }
         for (LoadGroup group : type.groups()) {
-            load(FindingCode.GROUP_MASS, group.name(), Quantity.MASS, together(group, distribution), group.maxKg());
+            load(FindingCode.GROUP_MASS, group::name, Quantity.MASS, together(group, distribution), group.maxKg());
         }
     }
 
@@ -104,10 +105,10 @@ final class PlaceCheck {
     }
 
     private void hold(Hold hold, double massKg) {
-        load(FindingCode.HOLD_MASS, hold.name(), Quantity.MASS, massKg, hold.maxKg());
+        load(FindingCode.HOLD_MASS, hold::name, Quantity.MASS, massKg, hold.maxKg());
         if (hold.floor().isPresent()) {
             FloorLimit floor = hold.floor().get();
-            String subject = hold.name() + " floor";
+            Supplier<String> subject = () -> hold.name() + " floor";
             floor.maxRunningKgPerM()
                     .ifPresent(limit -> load(
                             FindingCode.FLOOR_RUNNING,
@@ -132,7 +133,7 @@ final class PlaceCheck {
         return massKg;
     }
 
-    private void load(FindingCode code, String subject, Quantity quantity, double value, double limit) {
+    private void load(FindingCode code, Supplier<String> subject, Quantity quantity, double value, double limit) {
         findings.measure(code, Phase.ZERO_FUEL, subject, quantity, value, limit, limit - value, nearbyShare * limit);
     }
 }

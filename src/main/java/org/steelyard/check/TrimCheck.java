@@ -29,8 +29,7 @@ final class TrimCheck {
     }
 
     void takeoff(Optional<TrimResult> trim, FlightSetting setting, MassMoment state) {
-        boolean hasScales = type.trimScales().stream().anyMatch(scale -> scale.phase() == Phase.TAKEOFF);
-        if (trim.isEmpty() && hasScales) {
+        if (trim.isEmpty() && hasTakeoffScales()) {
             String missing = setting.flaps().isBlank() ? "flap setting" : "thrust rating";
             findings.add(Finding.plain(
                     FindingCode.TRIM_UNKNOWN,
@@ -39,6 +38,10 @@ final class TrimCheck {
                     "no take-off trim, because the " + missing + " is not given"));
         }
         trim.ifPresent(result -> hold(result, state));
+    }
+
+    private boolean hasTakeoffScales() {
+        return type.trimScales().stream().anyMatch(scale -> scale.phase() == Phase.TAKEOFF);
     }
 
     void hold(TrimResult trim, MassMoment state) {
@@ -74,7 +77,7 @@ final class TrimCheck {
         findings.measure(
                 FindingCode.TRIM_RECORDED,
                 Phase.TAKEOFF,
-                RecordedTrimText.of(trim.scale(), setUnits, rightUnits, difference),
+                () -> RecordedTrimText.of(trim.scale(), setUnits, rightUnits, difference),
                 Quantity.TRIM,
                 setUnits,
                 rightUnits + Math.signum(difference) * rule.breachUnits(),
@@ -90,7 +93,7 @@ final class TrimCheck {
         findings.measure(
                 FindingCode.TRIM_BAND,
                 scale.phase(),
-                low ? "nose-down" : "nose-up",
+                () -> low ? "nose-down" : "nose-up",
                 Quantity.TRIM,
                 trimUnits,
                 limit,

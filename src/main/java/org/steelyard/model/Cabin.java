@@ -38,10 +38,11 @@ public record Cabin(
     }
 
     private static int seats(List<CrewStation> stations, CrewRole role) {
-        return stations.stream()
-                .filter(station -> station.role() == role)
-                .mapToInt(CrewStation::seats)
-                .sum();
+        int seats = 0;
+        for (CrewStation station : stations) {
+            seats += station.role() == role ? station.seats() : 0;
+        }
+        return seats;
     }
 
     /**

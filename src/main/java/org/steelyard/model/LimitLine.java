@@ -64,7 +64,7 @@ public record LimitLine(Side side, Straightness straight, List<LimitPoint> point
     public double armAtM(double massKg) {
         Require.that(
                 massKg >= minMassKg() && massKg <= maxMassKg(),
-                "the line runs from " + minMassKg() + " to " + maxMassKg() + " kg, not to " + massKg);
+                () -> "the line runs from " + minMassKg() + " to " + maxMassKg() + " kg, not to " + massKg);
         int i = 1;
         while (points.get(i).massKg() < massKg) {
             i++;

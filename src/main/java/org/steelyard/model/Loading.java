@@ -106,13 +106,14 @@ public record Loading(
                         && load.holdsIfGiven()
                                 .map(given -> given.size() == holds)
                                 .orElse(true),
-                "the load must have one entry for each zone and hold of " + type.id());
+                () -> "the load must have one entry for each zone and hold of " + type.id());
         List<ZoneLoad> given = load.zonesIfGiven().orElse(List.of());
         for (int i = 0; i < given.size(); i++) {
-            int rows = zones.get(i).rows().size();
+            CabinZone zone = zones.get(i);
+            int rows = zone.rows().size();
             Require.that(
                     given.get(i).rows().stream().allMatch(row -> row.row() < rows),
-                    "zone " + zones.get(i).id() + " of " + type.id() + " has " + rows + " seat rows");
+                    () -> "zone " + zone.id() + " of " + type.id() + " has " + rows + " seat rows");
         }
     }
 
@@ -120,7 +121,7 @@ public record Loading(
         Require.that(
                 crew.stations().isEmpty()
                         || crew.stations().size() == type.cabin().crewStations().size(),
-                "the crew must have one entry for each station of " + type.id());
+                () -> "the crew must have one entry for each station of " + type.id());
     }
 
     private static void requireFit(AircraftType type, Load load, LastMinuteChange change) {
@@ -134,7 +135,8 @@ public record Loading(
                 case FUEL -> type.fuel().tanks().size();
             };
             Require.that(
-                    part.place() < places && places > 0, "a change names a place that " + type.id() + " does not have");
+                    part.place() < places && places > 0,
+                    () -> "a change names a place that " + type.id() + " does not have");
         }
     }
 
@@ -142,7 +144,7 @@ public record Loading(
         if (fuel instanceof Fuel.ByTank byTank) {
             Require.that(
                     byTank.tanksKg().size() == type.fuel().tanks().size(),
-                    "the fuel must have one entry for each tank of " + type.id());
+                    () -> "the fuel must have one entry for each tank of " + type.id());
         }
         Require.that(
                 load instanceof Load.TakeoffGiven == fuel instanceof Fuel.NotGiven,

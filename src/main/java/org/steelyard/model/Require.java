@@ -1,5 +1,7 @@
 package org.steelyard.model;
 
+import java.util.function.Supplier;
+
 /** Checks that the constructors of the model share: each returns or throws. */
 final class Require {
 
@@ -34,6 +36,13 @@ final class Require {
     static void text(String name, String value) {
         if (value.isBlank()) {
             throw new IllegalArgumentException(name + " must not be blank");
+        }
+    }
+
+    /** For what is checked a million times: the message is only put together if it is needed. */
+    static void that(boolean holds, Supplier<String> message) {
+        if (!holds) {
+            throw new IllegalArgumentException(message.get());
         }
     }
 

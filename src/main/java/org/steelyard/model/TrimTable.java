@@ -46,8 +46,39 @@ public record TrimTable(Amounts massesKg, Amounts cgsPercentMac, List<Amounts> t
 
     @Override
     public OptionalDouble trimUnitsAt(double cgPercentMac, double massKg) {
-        List<TrimPoint> points = pointsAt(massKg);
-        return points.isEmpty() ? OptionalDouble.empty() : new TrimPoints(points).trimUnitsAt(cgPercentMac, massKg);
+        if (!reaches(massKg) || !cgRange().contains(cgPercentMac)) {
+            return OptionalDouble.empty();
+        }
+        int row = upper(massesKg, massKg);
+        int column = upper(cgsPercentMac, cgPercentMac);
+        double high = unitsAt(row, column, massKg);
+        if (cgPercentMac == cgsPercentMac.at(column)) {
+            return OptionalDouble.of(high);
+        }
+        double low = unitsAt(row, column - 1, massKg);
+        double t = (cgPercentMac - cgsPercentMac.at(column - 1))
+                / (cgsPercentMac.at(column) - cgsPercentMac.at(column - 1));
+        return OptionalDouble.of(low + t * (high - low));
+    }
+
+    private boolean reaches(double massKg) {
+        return massKg >= massesKg.at(0) && massKg <= massesKg.at(massesKg.size() - 1);
+    }
+
+    /** The first place after the first one whose value is not below. */
+    private static int upper(Amounts rising, double value) {
+        int i = 1;
+        while (rising.at(i) < value) {
+            i++;
+        }
+        return i;
+    }
+
+    /** The trim of a column between a row and the one before it. */
+    private double unitsAt(int row, int column, double massKg) {
+        double t = (massKg - massesKg.at(row - 1)) / (massesKg.at(row) - massesKg.at(row - 1));
+        double low = trimUnits.get(row - 1).at(column);
+        return low + t * (trimUnits.get(row).at(column) - low);
     }
 
     @Override
@@ -57,18 +88,13 @@ public record TrimTable(Amounts massesKg, Amounts cgsPercentMac, List<Amounts> t
 
     @Override
     public List<TrimPoint> pointsAt(double massKg) {
-        if (massKg < massesKg.at(0) || massKg > massesKg.at(massesKg.size() - 1)) {
+        if (!reaches(massKg)) {
             return List.of();
         }
-        int i = 1;
-        while (massesKg.at(i) < massKg) {
-            i++;
-        }
-        double t = (massKg - massesKg.at(i - 1)) / (massesKg.at(i) - massesKg.at(i - 1));
+        int row = upper(massesKg, massKg);
         double[] units = new double[cgsPercentMac.size()];
-        for (int j = 0; j < units.length; j++) {
-            double low = trimUnits.get(i - 1).at(j);
-            units[j] = low + t * (trimUnits.get(i).at(j) - low);
+        for (int column = 0; column < units.length; column++) {
+            units[column] = unitsAt(row, column, massKg);
         }
         return points(cgsPercentMac, Amounts.of(units));
     }

@@ -1,29 +1,36 @@
 package org.steelyard.report;
 
+import java.io.BufferedOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.Writer;
+import java.io.OutputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
 /** A CSV file being written: UTF-8 without a mark, lines ended by a line feed, headings first. */
 final class CsvFile implements Closeable {
 
-    private final Writer writer;
+    private final OutputStream out;
 
     CsvFile(Path file, List<String> headings) throws IOException {
-        writer = Utf8.writer(file);
+        out = new BufferedOutputStream(Files.newOutputStream(file), 1 << 16);
         CsvLine line = new CsvLine();
         headings.forEach(line::text);
         write(line);
     }
 
     void write(CsvLine line) throws IOException {
-        writer.write(line.end());
+        write(Utf8.bytes(line.end()));
+    }
+
+    /** Adds whole lines. */
+    void write(byte[] lines) throws IOException {
+        out.write(lines);
     }
 
     @Override
     public void close() throws IOException {
-        writer.close();
+        out.close();
     }
 }

@@ -42,20 +42,30 @@ final class FindingsCsv implements SeasonOutput {
             "remedy");
 
     private final CsvFile file;
-    private final CsvLine line = new CsvLine();
 
     FindingsCsv(Path path) throws IOException {
         file = new CsvFile(path, HEADINGS);
     }
 
     @Override
-    public void flight(AuditedFlight flight) throws IOException {
-        for (Finding finding : flight.assessment().findings()) {
-            write(flight.loading(), finding, RemedyCell.of(flight, finding));
-        }
+    public Work begin(List<AuditedFlight> flights) {
+        return () -> {
+            byte[] lines = Utf8.bytes(lines(flights));
+            return () -> file.write(lines);
+        };
     }
 
-    private void write(Loading loading, Finding finding, String remedy) throws IOException {
+    private static String lines(List<AuditedFlight> flights) {
+        CsvLine line = new CsvLine();
+        for (AuditedFlight flight : flights) {
+            for (Finding finding : flight.assessment().findings()) {
+                add(line, flight.loading(), finding, RemedyCell.of(flight, finding));
+            }
+        }
+        return line.take();
+    }
+
+    private static void add(CsvLine line, Loading loading, Finding finding, String remedy) {
         line.text(loading.origin().file())
                 .whole(loading.origin().row())
                 .text(loading.flight().flight())
@@ -66,14 +76,14 @@ final class FindingsCsv implements SeasonOutput {
                 .text(finding.code().code())
                 .text(finding.phase().label())
                 .text(finding.subject());
-        figures(loading.type(), finding);
+        figures(line, loading.type(), finding);
         line.text(FindingText.sentence(finding, loading.type()))
                 .text(loading.origin().sheet())
-                .text(remedy);
-        file.write(line);
+                .text(remedy)
+                .next();
     }
 
-    private void figures(AircraftType type, Finding finding) {
+    private static void figures(CsvLine line, AircraftType type, Finding finding) {
         if (finding.quantity() == Quantity.NONE) {
             for (int i = 0; i < 8; i++) {
                 line.blank();

@@ -15,9 +15,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.StringJoiner;
 import java.util.function.Function;
 import java.util.function.ToLongFunction;
-import java.util.stream.Collectors;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.EnvelopeMargin;
 import org.steelyard.check.Remedy;
@@ -167,18 +167,28 @@ final class FlightsCsv implements SeasonOutput {
             text("remedy", RemedyCell::of));
 
     private final CsvFile file;
-    private final CsvLine line = new CsvLine();
 
     FlightsCsv(Path path) throws IOException {
         file = new CsvFile(path, COLUMNS.stream().map(Column::name).toList());
     }
 
     @Override
-    public void flight(AuditedFlight flight) throws IOException {
-        for (Column column : COLUMNS) {
-            column.cell().add(flight, line);
+    public Work begin(List<AuditedFlight> flights) {
+        return () -> {
+            byte[] lines = Utf8.bytes(lines(flights));
+            return () -> file.write(lines);
+        };
+    }
+
+    private static String lines(List<AuditedFlight> flights) {
+        CsvLine line = new CsvLine();
+        for (AuditedFlight flight : flights) {
+            for (Column column : COLUMNS) {
+                column.cell().add(flight, line);
+            }
+            line.next();
         }
-        file.write(line);
+        return line.take();
     }
 
     @Override
@@ -215,12 +225,11 @@ final class FlightsCsv implements SeasonOutput {
     }
 
     private static String extras(AuditedFlight flight) {
-        List<Extra> extras = flight.loading().extras();
-        return extras.isEmpty()
-                ? ""
-                : extras.stream()
-                        .map(extra -> escaped(extra.name()) + "=" + escaped(extra.value()))
-                        .collect(Collectors.joining("; "));
+        StringJoiner all = new StringJoiner("; ");
+        for (Extra extra : flight.loading().extras()) {
+            all.add(escaped(extra.name()) + "=" + escaped(extra.value()));
+        }
+        return all.toString();
     }
 
     private static String escaped(String text) {

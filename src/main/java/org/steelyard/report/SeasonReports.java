@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Executor;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.SeasonTally;
 import org.steelyard.check.AuditedFlight;
@@ -16,7 +17,7 @@ import org.steelyard.model.SkippedRow;
 /**
  * All reports of a season, written while the flights go by. Everything goes into a hidden folder first; only
  * {@link #finish} moves the complete files into {@code reports/<season>/}. Closing without finishing leaves what was
- * there before as it was. For one thread.
+ * there before as it was. For one thread, which may have workers write for it.
  *
  * <pre>{@code
  * try (SeasonReports reports = SeasonReports.open(folder, "2025", policy)) {
@@ -28,11 +29,15 @@ import org.steelyard.model.SkippedRow;
  */
 public final class SeasonReports implements AutoCloseable {
 
+    private static final int BATCH_FLIGHTS = 500;
+
     private final StagedFolder folder;
     private final Policy policy;
     private final SeasonTally tally;
     private final List<SeasonOutput> outputs = new ArrayList<>();
     private final List<InputProblem> fileProblems = new ArrayList<>();
+    private final List<AuditedFlight> single = new ArrayList<>();
+    private BatchLine line = new BatchLine(Runnable::run, 0);
 
     /** Opens the files of one season's reports in their staging folder. */
     @FunctionalInterface
@@ -113,15 +118,51 @@ public final class SeasonReports implements AutoCloseable {
     }
 
     /**
+     * Lets workers share in the writing from now on. The bytes stay the same.
+     *
+     * @param workers run what they are given, in any order, at the latest when this object waits for it
+     * @param batches how many batches may be on their way at a time, at least 1
+     * @return this object
+     */
+    public SeasonReports writtenBy(Executor workers, int batches) {
+        line = new BatchLine(workers, batches);
+        return this;
+    }
+
+    /**
      * Takes the next flight.
      *
      * @param flight the flight
      * @throws IOException if a file cannot be written
      */
     public void flight(AuditedFlight flight) throws IOException {
-        tally.add(flight);
-        for (SeasonOutput output : outputs) {
-            output.flight(flight);
+        single.add(flight);
+        if (single.size() == BATCH_FLIGHTS) {
+            putSingle();
+        }
+    }
+
+    private void putSingle() throws IOException {
+        List<AuditedFlight> batch = List.copyOf(single);
+        single.clear();
+        put(batch);
+    }
+
+    /**
+     * Takes the next flights.
+     *
+     * @param flights some hundred flights in order
+     * @throws IOException if a file cannot be written
+     */
+    public void flights(List<AuditedFlight> flights) throws IOException {
+        putSingle();
+        put(List.copyOf(flights));
+    }
+
+    private void put(List<AuditedFlight> batch) throws IOException {
+        if (!batch.isEmpty()) {
+            batch.forEach(tally::add);
+            line.put(batch, outputs);
         }
     }
 
@@ -166,6 +207,8 @@ public final class SeasonReports implements AutoCloseable {
      * @throws IOException if a file cannot be written or moved
      */
     public SeasonSummary finish(RunFacts facts) throws IOException {
+        putSingle();
+        line.drain();
         SeasonResult result = new SeasonResult(tally.summary(), facts, fileProblems, policy, folder.files());
         for (SeasonOutput output : outputs) {
             output.finish(result);

@@ -1,8 +1,7 @@
 package org.steelyard.report;
 
-import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,12 +12,12 @@ import java.util.Date;
 import java.util.List;
 import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
-import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.model.Policy;
 import org.steelyard.model.RejectedRow;
+import org.steelyard.report.SeasonOutput.Work;
 
 /**
  * The workbook of a season. Flights, findings and rejected rows are streamed to disk as they come; the sheets that sum
@@ -32,14 +31,12 @@ public final class SeasonWorkbook implements AutoCloseable {
     /** The format wants a time; one that never changes keeps the bytes the same. */
     private static final Date STAMP = Date.from(Instant.parse("2000-01-01T00:00:00Z"));
 
-    private static final int ROWS_IN_MEMORY = 32;
-
     private final Path file;
     private final Path part;
     private final Policy policy;
     private final WorkbookLimits limits;
     private final XSSFWorkbook book = new XSSFWorkbook();
-    private final SXSSFWorkbook streamed = new SXSSFWorkbook(book, ROWS_IN_MEMORY);
+    private final StreamedSheets streamed;
     private final WorkbookStyles listStyles = WorkbookStyles.forLists(book);
     private final WorkbookStyles styles = WorkbookStyles.forPages(book);
     private final WorkbookTrimSteps steps = new WorkbookTrimSteps();
@@ -57,6 +54,7 @@ public final class SeasonWorkbook implements AutoCloseable {
         this.part = file.resolveSibling("." + file.getFileName() + ".part");
         this.policy = policy;
         this.limits = limits;
+        this.streamed = new StreamedSheets(book, file);
         text = new WorkbookText(limits.cellChars());
         findingRows = roll(SheetFindings.LAYOUT);
         noteRows = roll(SheetFindings.NOTES);
@@ -93,9 +91,17 @@ public final class SeasonWorkbook implements AutoCloseable {
      * @throws java.io.UncheckedIOException if the disk does not take it
      */
     public void flight(AuditedFlight flight) {
-        steps.see(flight);
-        flights.add(flight);
-        findings.add(flight);
+        try {
+            begin(List.of(flight)).make().add();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Keeps a place for the next flights with their findings; what is begun first is to be added first. */
+    Work begin(List<AuditedFlight> batch) {
+        batch.forEach(steps::see);
+        return Work.all(List.of(flights.begin(batch), findings.begin(batch)));
     }
 
     /**
@@ -179,9 +185,7 @@ public final class SeasonWorkbook implements AutoCloseable {
     }
 
     private void write() throws IOException {
-        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(part), 1 << 16)) {
-            streamed.write(out);
-        }
+        streamed.write(part);
         try {
             Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } catch (AtomicMoveNotSupportedException e) {
@@ -194,5 +198,6 @@ public final class SeasonWorkbook implements AutoCloseable {
     public void close() throws IOException {
         Files.deleteIfExists(part);
         streamed.close();
+        book.close();
     }
 }

@@ -2,6 +2,7 @@ package org.steelyard.report;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.model.Policy;
 import org.steelyard.model.RejectedRow;
@@ -16,8 +17,8 @@ final class SeasonWorkbookOutput implements SeasonOutput {
     }
 
     @Override
-    public void flight(AuditedFlight flight) {
-        workbook.flight(flight);
+    public Work begin(List<AuditedFlight> flights) {
+        return workbook.begin(flights);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.steelyard.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.FindingText;
@@ -9,6 +10,7 @@ import org.steelyard.model.FlightIdent;
 import org.steelyard.model.Loading;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
+import org.steelyard.report.SeasonOutput.Work;
 
 /** One row for each finding, in the order of the input; notes have a sheet of their own, as they may be many. */
 final class SheetFindings {
@@ -63,19 +65,28 @@ final class SheetFindings {
                 1);
     }
 
-    void add(AuditedFlight flight) {
-        for (Finding finding : flight.assessment().findings()) {
-            add(flight.loading(), finding, RemedyCell.of(flight, finding));
+    private record Found(AuditedFlight flight, Finding finding) {}
+
+    /** Keeps a row for each finding of some flights. */
+    Work begin(List<AuditedFlight> flights) {
+        List<Found> seriously = new ArrayList<>();
+        List<Found> worthKnowing = new ArrayList<>();
+        for (AuditedFlight flight : flights) {
+            for (Finding finding : flight.assessment().findings()) {
+                (finding.severity() == Severity.NOTE ? worthKnowing : seriously).add(new Found(flight, finding));
+            }
         }
+        return Work.all(List.of(findings.begin(seriously, this::fill), notes.begin(worthKnowing, this::fill)));
     }
 
-    private void add(Loading loading, Finding finding, String remedy) {
+    private void fill(SheetRow row, Found found) {
+        Loading loading = found.flight().loading();
+        Finding finding = found.finding();
         FlightIdent ident = loading.flight();
         AircraftType type = loading.type();
-        SheetRoll roll = finding.severity() == Severity.NOTE ? notes : findings;
         String sentence = WorkbookWords.sentence(FindingText.sentence(finding, type));
-        SheetRow row = roll.next()
-                .lines(1 + Math.max(sentence.length() / (SENTENCE_CHARS + 4), remedy.length() / (REMEDY_CHARS + 4)))
+        String remedy = RemedyCell.of(found.flight(), finding);
+        row.lines(1 + Math.max(sentence.length() / (SENTENCE_CHARS + 4), remedy.length() / (REMEDY_CHARS + 4)))
                 .label(WorkbookWords.severity(finding.severity()), styles.severity(finding.severity()))
                 .data(ident.flight(), styles.text)
                 .date(ident.date(), styles)

@@ -24,6 +24,7 @@ import org.steelyard.model.MassMoment;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Severity;
+import org.steelyard.report.SeasonOutput.Work;
 
 /** One row for each flight, in the order of the input. */
 final class SheetFlights {
@@ -95,8 +96,12 @@ final class SheetFlights {
         this.styles = styles;
     }
 
-    void add(AuditedFlight flight) {
-        SheetRow row = roll.next();
+    /** Keeps a row for each flight. */
+    Work begin(List<AuditedFlight> batch) {
+        return roll.begin(batch, this::fill);
+    }
+
+    private void fill(SheetRow row, AuditedFlight flight) {
         Loading loading = flight.loading();
         Balance balance = flight.balance();
         Assessment assessment = flight.assessment();

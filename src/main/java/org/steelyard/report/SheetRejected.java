@@ -51,7 +51,6 @@ final class SheetRejected {
             startFile(rejected);
         }
         SheetRow row = place(rejected)
-                .lines(lines(rejected))
                 .number(rejected.problems().size(), styles.whole.plain())
                 .data(reasons(rejected), styles.wrapped);
         cells(row, rejected.cells(), styles.original);
@@ -75,6 +74,7 @@ final class SheetRejected {
 
     private SheetRow place(RejectedRow rejected) {
         return roll.next()
+                .lines(lines(rejected))
                 .data(rejected.origin().file(), styles.text)
                 .data(rejected.origin().sheet(), styles.text)
                 .number(rejected.origin().row(), styles.rowNumber);

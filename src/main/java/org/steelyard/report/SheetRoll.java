@@ -5,16 +5,17 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import org.apache.poi.ss.usermodel.CellStyle;
-import org.apache.poi.ss.usermodel.Row;
-import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
-import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTWorksheet;
+import org.steelyard.report.SeasonOutput.Work;
 
 /**
  * A streamed sheet without end: past the last row that the format has it goes on with the next sheet, under the same
- * headings. Rows leave memory as they are written.
+ * headings. Rows leave memory as they are written: one by one through {@link #next}, or many at a time through
+ * {@link #begin}, whose cells any thread may fill.
  */
 final class SheetRoll {
 
@@ -22,20 +23,25 @@ final class SheetRoll {
     private static final int HEADING_ROW = 1;
     private static final int FIRST_ROW = 2;
     private static final float ROOM_FOR_FILTERS = 16;
+    private static final int CHARS_IN_MEMORY = 1 << 18;
 
-    private final SXSSFWorkbook book;
+    /** What is compressed at once: small enough to be still near the processor. */
+    private static final int CHARS_AT_ONCE = 1 << 15;
+
+    private final StreamedSheets book;
     private final WorkbookStyles styles;
     private final WorkbookText text;
     private final SheetLayout layout;
     private final int maxRows;
-    private final List<SXSSFSheet> parts = new ArrayList<>();
+    private final List<StreamedSheet> parts = new ArrayList<>();
     private final List<Integer> ends = new ArrayList<>();
     private final Optional<CellStyle> blank;
-    private SXSSFSheet sheet;
+    private final XmlRows xml = new XmlRows();
+    private StreamedSheet part;
     private int nextRow;
     private long rows;
 
-    SheetRoll(SXSSFWorkbook book, WorkbookStyles styles, WorkbookText text, SheetLayout layout, int maxRows) {
+    SheetRoll(StreamedSheets book, WorkbookStyles styles, WorkbookText text, SheetLayout layout, int maxRows) {
         if (maxRows <= FIRST_ROW) {
             throw new IllegalArgumentException("a sheet needs more than its headings");
         }
@@ -63,7 +69,7 @@ final class SheetRoll {
     }
 
     List<String> names() {
-        return parts.stream().map(SXSSFSheet::getSheetName).toList();
+        return parts.stream().map(each -> each.sheet().getSheetName()).toList();
     }
 
     /** Makes sure that so many rows come to stand on one sheet. */
@@ -82,29 +88,79 @@ final class SheetRoll {
     /** The next row, which is no row of its own but says what follows. */
     SheetRow nextHeading() {
         keepTogether(1);
-        return new SheetRow(createRow(nextRow++), text, blank);
+        if (xml.chars() > CHARS_IN_MEMORY) {
+            flush();
+        }
+        return row(xml, nextRow++);
+    }
+
+    private SheetRow row(XmlRows to, int rowIndex) {
+        to.begin(rowIndex);
+        return new SheetRow(to, text, blank);
+    }
+
+    /**
+     * Keeps a row for each of some items.
+     *
+     * @param items one for each row
+     * @param fill fills the row of an item; called by another thread
+     * @return makes the rows and then adds them
+     */
+    <T> Work begin(List<T> items, BiConsumer<SheetRow, T> fill) {
+        List<Work> works = new ArrayList<>(1);
+        int done = 0;
+        while (done < items.size()) {
+            keepTogether(1);
+            flush();
+            int count = Math.min(items.size() - done, maxRows - nextRow);
+            works.add(begin(part, nextRow, items.subList(done, done + count), fill));
+            nextRow += count;
+            done += count;
+        }
+        rows += done;
+        return Work.all(works);
+    }
+
+    private <T> Work begin(StreamedSheet to, int firstRow, List<T> items, BiConsumer<SheetRow, T> fill) {
+        return () -> {
+            XmlRows made = new XmlRows();
+            DeflatedPart.Maker maker = new DeflatedPart.Maker();
+            for (int i = 0; i < items.size(); i++) {
+                fill.accept(row(made, firstRow + i), items.get(i));
+                if (made.chars() > CHARS_AT_ONCE) {
+                    maker.add(made.take());
+                }
+            }
+            DeflatedPart deflated = maker.add(made.take()).made();
+            return () -> to.add(deflated);
+        };
     }
 
     /** Sets filters and pages, when all rows are written and the sheets are in order. */
     void finish(WorkbookPage page, String whenEmpty) {
         if (rows == 0) {
-            new SheetRow(createRow(nextRow++), text).label(whenEmpty, styles.note);
+            new SheetRow(begun(nextRow++), text, Optional.empty()).label(whenEmpty, styles.note);
         }
+        flush();
         ends.add(nextRow - 1);
-        for (int part = 0; part < parts.size(); part++) {
-            finishPart(parts.get(part), ends.get(part), page);
+        for (int i = 0; i < parts.size(); i++) {
+            finishPart(parts.get(i).sheet(), ends.get(i), page);
         }
     }
 
-    private void finishPart(Sheet part, int lastRow, WorkbookPage page) {
+    private void finishPart(XSSFSheet sheet, int lastRow, WorkbookPage page) {
         int lastColumn = layout.columns().size() - 1;
-        part.setAutoFilter(new CellRangeAddress(HEADING_ROW, lastRow, 0, lastColumn));
-        part.setRepeatingRows(new CellRangeAddress(HEADING_ROW, HEADING_ROW, -1, -1));
+        CTWorksheet written = sheet.getCTWorksheet();
+        (written.isSetDimension() ? written.getDimension() : written.addNewDimension())
+                .setRef(new CellRangeAddress(NOTE_ROW, lastRow, 0, Math.max(lastColumn, xml.lastColumn()))
+                        .formatAsString());
+        sheet.setAutoFilter(new CellRangeAddress(HEADING_ROW, lastRow, 0, lastColumn));
+        sheet.setRepeatingRows(new CellRangeAddress(HEADING_ROW, HEADING_ROW, -1, -1));
         if (layout.pagesWide() > 1) {
-            part.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, layout.frozenColumns() - 1));
-            book.setPrintArea(book.getSheetIndex(part), 0, lastColumn, HEADING_ROW, lastRow);
+            sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, layout.frozenColumns() - 1));
+            book.book().setPrintArea(book.book().getSheetIndex(sheet), 0, lastColumn, HEADING_ROW, lastRow);
         }
-        page.setUp(part, layout.pagesWide(), 0);
+        page.setUp(sheet, layout.pagesWide(), 0);
     }
 
     private void startPart() {
@@ -112,53 +168,53 @@ final class SheetRoll {
             ends.add(nextRow - 1);
             flush();
         }
-        String name = parts.isEmpty() ? layout.name() : layout.name() + " " + (parts.size() + 1);
-        sheet = book.createSheet(name);
-        parts.add(sheet);
+        part = create(parts.isEmpty() ? layout.name() : layout.name() + " " + (parts.size() + 1));
+        parts.add(part);
         widths();
-        sheet.setDisplayGridlines(false);
-        sheet.createFreezePane(layout.frozenColumns(), FIRST_ROW);
+        part.sheet().setDisplayGridlines(false);
+        part.sheet().createFreezePane(layout.frozenColumns(), FIRST_ROW);
         headings();
         nextRow = FIRST_ROW;
     }
 
-    private void flush() {
+    private StreamedSheet create(String name) {
         try {
-            sheet.flushRows();
+            return book.create(name);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
+    private void flush() {
+        if (xml.chars() > 0) {
+            try {
+                part.add(DeflatedPart.of(xml.take()));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+    }
+
     private void widths() {
-        sheet.setDefaultColumnWidth(14);
+        part.sheet().setDefaultColumnWidth(14);
         for (int column = 0; column < layout.columns().size(); column++) {
-            sheet.setColumnWidth(column, layout.columns().get(column).widthChars() * 256);
+            part.sheet().setColumnWidth(column, layout.columns().get(column).widthChars() * 256);
         }
     }
 
     private void headings() {
         String note = layout.note() + (parts.size() > 1 ? " Continued from the sheet before." : "");
-        Row noteRow = createRow(NOTE_ROW);
-        noteRow.setHeightInPoints(20);
-        new SheetRow(noteRow, text).label(note, styles.note);
-        Row headingRow = createRow(HEADING_ROW);
-        headingRow.setHeightInPoints(ROOM_FOR_FILTERS + 12.75f * layout.headingLines());
-        SheetRow headings = new SheetRow(headingRow, text);
+        begun(NOTE_ROW).height(20);
+        new SheetRow(xml, text, Optional.empty()).label(note, styles.note);
+        begun(HEADING_ROW).height(ROOM_FOR_FILTERS + 12.75f * layout.headingLines());
+        SheetRow headings = new SheetRow(xml, text, Optional.empty());
         for (SheetColumn column : layout.columns()) {
             headings.label(column.heading(), column.numbers() ? styles.headingRight : styles.heading);
         }
     }
 
-    /** The library wraps a full disk into an exception that does not say so. */
-    private Row createRow(int index) {
-        try {
-            return sheet.createRow(index);
-        } catch (IllegalStateException e) {
-            if (e.getCause() instanceof IOException cause) {
-                throw new UncheckedIOException(cause);
-            }
-            throw e;
-        }
+    private XmlRows begun(int rowIndex) {
+        xml.begin(rowIndex);
+        return xml;
     }
 }

@@ -3,7 +3,6 @@ package org.steelyard.report;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
 
@@ -18,19 +17,19 @@ final class SheetRow {
     private static final LocalDate FIRST_DATE = LocalDate.of(1900, 3, 1);
     private static final LocalDate LAST_DATE = LocalDate.of(9999, 12, 31);
 
-    private final Row row;
+    private final RowCells cells;
     private final WorkbookText text;
     private final Optional<CellStyle> blank;
     private int column;
 
     /** A row whose blank cells stay away. */
     SheetRow(Row row, WorkbookText text) {
-        this(row, text, Optional.empty());
+        this(new RowCells.InMemory(row), text, Optional.empty());
     }
 
     /** A row whose blank cells have a style of their own. */
-    SheetRow(Row row, WorkbookText text, Optional<CellStyle> blank) {
-        this.row = row;
+    SheetRow(RowCells cells, WorkbookText text, Optional<CellStyle> blank) {
+        this.cells = cells;
         this.text = text;
         this.blank = blank;
     }
@@ -38,7 +37,7 @@ final class SheetRow {
     /** Makes room for so many lines of text, within what the format allows for a row. */
     SheetRow lines(int count) {
         if (count > 1) {
-            row.setHeightInPoints(Math.min(MAX_HEIGHT_POINTS, 2 + LINE_POINTS * count));
+            cells.height(Math.min(MAX_HEIGHT_POINTS, 2 + LINE_POINTS * count));
         }
         return this;
     }
@@ -48,9 +47,11 @@ final class SheetRow {
         return this;
     }
 
-    SheetRow skip(int cells) {
-        for (int i = 0; i < cells; i++) {
-            blank.ifPresent(style -> row.createCell(column).setCellStyle(style));
+    SheetRow skip(int count) {
+        for (int i = 0; i < count; i++) {
+            if (blank.isPresent()) {
+                cells.blank(column, blank.get());
+            }
             column++;
         }
         return this;
@@ -71,12 +72,12 @@ final class SheetRow {
     }
 
     private SheetRow string(String shown, CellStyle style) {
-        cell(style).setCellValue(shown);
+        cells.text(column++, shown, style);
         return this;
     }
 
     SheetRow number(double value, CellStyle style) {
-        cell(style).setCellValue(value);
+        cells.number(column++, value, style);
         return this;
     }
 
@@ -95,11 +96,5 @@ final class SheetRow {
             return data(date.toString(), styles.text);
         }
         return number(date.toEpochDay() + DAY_OF_EPOCH, styles.date);
-    }
-
-    private Cell cell(CellStyle style) {
-        Cell cell = row.createCell(column++);
-        cell.setCellStyle(style);
-        return cell;
     }
 }

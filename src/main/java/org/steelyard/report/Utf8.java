@@ -13,9 +13,32 @@ import java.nio.file.Path;
 /** Text files in UTF-8. Halves of surrogate pairs, which stand for no character, become the sign U+FFFD. */
 final class Utf8 {
 
+    private static final int REPLACEMENT = 0xFFFD;
     private static final int BUFFER = 1 << 16;
 
     private Utf8() {}
+
+    /** The bytes of a text. */
+    static byte[] bytes(String text) {
+        return (hasSurrogates(text) ? whole(text) : text).getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static boolean hasSurrogates(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (Character.isSurrogate(text.charAt(i))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static String whole(String text) {
+        StringBuilder whole = new StringBuilder(text.length());
+        text.codePoints()
+                .map(c -> c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE ? REPLACEMENT : c)
+                .forEach(whole::appendCodePoint);
+        return whole.toString();
+    }
 
     static Writer writer(Path file) throws IOException {
         CharsetEncoder encoder = StandardCharsets.UTF_8

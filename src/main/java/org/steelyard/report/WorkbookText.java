@@ -1,13 +1,14 @@
 package org.steelyard.report;
 
 import java.util.Locale;
+import java.util.concurrent.atomic.LongAdder;
 import java.util.regex.Pattern;
 
 /**
  * Makes any text fit for a cell. Control characters, which the format cannot carry, are shown by their control picture
  * (NUL as ␀); half surrogates and non-characters as �; line ends become line feeds. What the format would read as an
  * escape ({@code _x0041_}) is escaped itself (ECMA-376 part 1, 22.9.2.19, ST_Xstring). Too long a text is cut with a
- * mark that says so, and counted.
+ * mark that says so, and counted. Safe for use by several threads.
  */
 final class WorkbookText {
 
@@ -17,7 +18,7 @@ final class WorkbookText {
     private static final char REPLACEMENT = '\uFFFD';
 
     private final int maxChars;
-    private long cutCells;
+    private final LongAdder cutCells = new LongAdder();
 
     WorkbookText(int maxChars) {
         this.maxChars = maxChars;
@@ -25,12 +26,12 @@ final class WorkbookText {
 
     /** How many cells were cut so far. */
     long cutCells() {
-        return cutCells;
+        return cutCells.sum();
     }
 
     /** Notes that something did not fit. */
     void countCut() {
-        cutCells++;
+        cutCells.increment();
     }
 
     /** The text as a cell can hold it; the same object if nothing is to be done. */
@@ -79,7 +80,7 @@ final class WorkbookText {
     }
 
     private String cut(String text) {
-        cutCells++;
+        cutCells.increment();
         String mark = String.format(
                 Locale.ROOT, " … [cut here: %,d characters in all; the CSV file has them]", text.length());
         int end = Math.max(0, maxChars - mark.length());

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
+import org.steelyard.check.AuditedFlight;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Loading;
 import org.steelyard.model.Origin;
@@ -90,9 +91,7 @@ final class Collector {
 
     private void take(Step step) throws IOException {
         if (step instanceof Step.Rows rows) {
-            for (AuditedRow row : rows.rows()) {
-                take(row);
-            }
+            take(rows.rows());
             allRows += rows.rows().size();
             progress.rows(allRows);
         } else if (step instanceof Step.FileBegins begins) {
@@ -113,50 +112,57 @@ final class Collector {
         }
     }
 
-    private void take(AuditedRow row) throws IOException {
-        if (row instanceof AuditedRow.Flight flight) {
-            take(flight);
-        } else if (row instanceof AuditedRow.Rejected reject) {
-            reject(reject.row());
-        } else if (row instanceof AuditedRow.Item) {
-            accepted++;
-            items++;
-        } else if (row instanceof AuditedRow.Skipped skip) {
-            skip(skip.row());
-        } else {
-            blank++;
+    private void take(List<AuditedRow> rows) throws IOException {
+        List<AuditedFlight> flights = new ArrayList<>(rows.size());
+        for (AuditedRow row : rows) {
+            if (row instanceof AuditedRow.Flight flight) {
+                if (stands(flight)) {
+                    flights.add(flight.flight());
+                }
+            } else if (row instanceof AuditedRow.Rejected reject) {
+                reject(reject.row());
+            } else if (row instanceof AuditedRow.Item) {
+                accepted++;
+                items++;
+            } else if (row instanceof AuditedRow.Skipped skip) {
+                skip(skip.row());
+            } else {
+                blank++;
+            }
         }
+        accepted += flights.size();
+        reports.flights(flights);
     }
 
-    private void take(AuditedRow.Flight flight) throws IOException {
+    /** Whether the flight counts; one that does not goes where it is listed. */
+    private boolean stands(AuditedRow.Flight flight) throws IOException {
         Loading loading = flight.flight().loading();
         Duplicates.Verdict verdict = duplicates.judge(flight.key(), loading.origin());
-        switch (verdict.kind()) {
-            case REPEATS ->
+        return switch (verdict.kind()) {
+            case REPEATS -> {
                 skip(new SkippedRow(
                         loading.origin(),
                         SkipKind.REPEATED,
                         "the flight stands in " + verdict.other().orElseThrow() + " cell for cell"));
-            case DIFFERS ->
+                yield false;
+            }
+            case DIFFERS -> {
                 reject(flight.reader()
                         .reject(flight.row(), differs(loading, verdict.other().orElseThrow())));
-            case STANDS -> accept(flight);
+                yield false;
+            }
+            case STANDS -> true;
             case COUNTS_AGAIN -> {
                 countedAgain++;
                 told(loading, verdict.other().orElseThrow());
-                accept(flight);
+                yield true;
             }
             case COUNTS_TOO -> {
                 countedToo++;
                 told(loading, verdict.other().orElseThrow());
-                accept(flight);
+                yield true;
             }
-        }
-    }
-
-    private void accept(AuditedRow.Flight flight) throws IOException {
-        accepted++;
-        reports.flight(flight.flight());
+        };
     }
 
     private void reject(RejectedRow row) throws IOException {

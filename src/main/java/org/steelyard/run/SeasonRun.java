@@ -44,12 +44,18 @@ public final class SeasonRun {
                         request.configuration().schemes().values()));
         Duplicates duplicates = new Duplicates(request.configuration().policy().duplicates());
         duplicates.survey(files);
+        ExecutorService workers = Executors.newFixedThreadPool(request.threads());
         try (SeasonReports reports = SeasonReports.open(
-                request.reports(), request.name(), request.configuration().policy(), request.by(), request.room())) {
+                        request.reports(),
+                        request.name(),
+                        request.configuration().policy(),
+                        request.by(),
+                        request.room())
+                .writtenBy(workers, request.threads() * BATCHES_AHEAD_PER_THREAD)) {
             BlockingQueue<Future<Step>> steps = new ArrayBlockingQueue<>(request.threads() * BATCHES_AHEAD_PER_THREAD);
             Collector collector =
                     new Collector(steps, reports, progress, folder.files().size(), duplicates);
-            collect(request, files, steps, collector);
+            collect(request, files, workers, steps, collector);
             requireRows(collector);
             progress.finishing();
             RunFacts facts = facts(request, folder, collector);
@@ -60,13 +66,18 @@ public final class SeasonRun {
                     collector.problems(),
                     request.reports().resolve(request.name()),
                     request.configuration().policy().chance());
+        } finally {
+            workers.shutdownNow();
         }
     }
 
     private static void collect(
-            SeasonRequest request, SeasonFiles files, BlockingQueue<Future<Step>> steps, Collector collector)
+            SeasonRequest request,
+            SeasonFiles files,
+            ExecutorService workers,
+            BlockingQueue<Future<Step>> steps,
+            Collector collector)
             throws IOException, InterruptedException {
-        ExecutorService workers = Executors.newFixedThreadPool(request.threads());
         Thread reader = new Thread(
                 new Reading(files, new RowAuditor(request.configuration().policy()), workers, steps),
                 "steelyard-reading");
@@ -75,7 +86,6 @@ public final class SeasonRun {
             collector.collect();
         } finally {
             reader.interrupt();
-            workers.shutdownNow();
             reader.join();
         }
     }

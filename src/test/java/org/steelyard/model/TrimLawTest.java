@@ -42,6 +42,19 @@ class TrimLawTest {
         assertThat(TABLE.trimUnitsAt(cg, mass).orElseThrow()).isCloseTo(trim, within(1e-12));
     }
 
+    /** The scale at one mass, made of the table's rows, is a law of its own: both must agree to the bit. */
+    @Test
+    void aTableAgreesWithItsScaleAtAnyMass() {
+        SplittableRandom random = new SplittableRandom(6);
+        for (int i = 0; i < 2000; i++) {
+            double massKg = i % 20 == 0 ? 70_000 : random.nextDouble(50_000, 70_000);
+            double cg = i % 7 == 0 ? 10.0 * (1 + i % 3) : random.nextDouble(9, 31);
+            assertThat(TABLE.trimUnitsAt(cg, massKg))
+                    .as("cg %s, mass %s", cg, massKg)
+                    .isEqualTo(new TrimPoints(TABLE.pointsAt(massKg)).trimUnitsAt(cg, massKg));
+        }
+    }
+
     @Test
     void aSlopeGoesThroughItsAnchor() {
         assertThat(SLOPE.trimUnitsAt(27.5, 1).orElseThrow()).isEqualTo(0.2);

@@ -12,12 +12,15 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.steelyard.analyse.SeasonSummary;
+import org.steelyard.check.AuditedFlight;
 
 class SeasonReportsTest {
 
@@ -54,6 +57,24 @@ class SeasonReportsTest {
         Path first = Runs.write(reports.resolve("a"), Flights.season(2, 400), List.of());
         Path second = Runs.write(reports.resolve("b"), Flights.season(2, 400), List.of());
         assertThat(files(second)).isEqualTo(files(first));
+    }
+
+    @Test
+    void workersAndBatchesDoNotChangeABitOfWhatIsWritten() throws IOException {
+        List<AuditedFlight> flights = Flights.season(3, 1700);
+        Path alone = Runs.write(reports.resolve("a"), flights, List.of());
+        Path shared = reports.resolve("b");
+        ExecutorService workers = Executors.newFixedThreadPool(3);
+        try (SeasonReports season =
+                SeasonReports.open(shared, Runs.SEASON, POLICY).writtenBy(workers, 2)) {
+            for (int from = 0; from < flights.size(); from += 500) {
+                season.flights(flights.subList(from, Math.min(from + 500, flights.size())));
+            }
+            season.finish(Runs.facts(flights.size(), 0));
+        } finally {
+            workers.shutdownNow();
+        }
+        assertThat(files(shared.resolve(Runs.SEASON))).isEqualTo(files(alone));
     }
 
     @Test
