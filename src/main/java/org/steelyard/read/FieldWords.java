@@ -2,6 +2,8 @@ package org.steelyard.read;
 
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.steelyard.model.Field;
 import org.steelyard.model.PassengerCategory;
 
@@ -62,75 +64,38 @@ final class FieldWords {
         "bin"
     };
 
+    private static final String[] OTHERS = {
+        "fuel",
+        "tank",
+        "tanks",
+        "block",
+        "ramp",
+        "total",
+        "all",
+        "tot",
+        "sum",
+        "mass",
+        "weight",
+        "wt",
+        "no",
+        "nr",
+        "number",
+        "of",
+        "in",
+        "on",
+        "the",
+        "zone",
+        "cabin",
+        "lap",
+        "actual",
+        "count",
+        "quantity",
+        "qty"
+    };
+
     /** Words that say what is counted or measured, and so name no place. */
-    static final Set<String> PLAIN = Set.of(
-            "pax",
-            "passenger",
-            "passengers",
-            "seat",
-            "seats",
-            "seated",
-            "souls",
-            "people",
-            "persons",
-            "adult",
-            "adults",
-            "child",
-            "children",
-            "kids",
-            "chd",
-            "infant",
-            "infants",
-            "inf",
-            "men",
-            "women",
-            "male",
-            "males",
-            "female",
-            "females",
-            "bags",
-            "bag",
-            "pcs",
-            "pieces",
-            "piece",
-            "hold",
-            "holds",
-            "cpt",
-            "cpts",
-            "compartment",
-            "compartments",
-            "baggage",
-            "luggage",
-            "cargo",
-            "freight",
-            "load",
-            "bin",
-            "fuel",
-            "tank",
-            "tanks",
-            "block",
-            "ramp",
-            "total",
-            "all",
-            "tot",
-            "sum",
-            "mass",
-            "weight",
-            "wt",
-            "no",
-            "nr",
-            "number",
-            "of",
-            "in",
-            "on",
-            "the",
-            "zone",
-            "cabin",
-            "lap",
-            "actual",
-            "count",
-            "quantity",
-            "qty");
+    static final Set<String> PLAIN =
+            Stream.of(PERSONS, PIECES, GOODS, OTHERS).flatMap(Stream::of).collect(Collectors.toUnmodifiableSet());
 
     private FieldWords() {}
 

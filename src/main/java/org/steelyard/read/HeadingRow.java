@@ -80,8 +80,7 @@ final class HeadingRow {
 
     /** How many headings of the map the row has. */
     static int known(ColumnMap map, RawRow row) {
-        Set<String> known = known(rules(map), row);
-        return known.size();
+        return known(rules(map), row).size();
     }
 
     /** The headings of the map that the row has, as they compare. */
