@@ -31,6 +31,7 @@ import java.util.TimeZone;
 import java.util.Timer;
 import java.util.UUID;
 import java.util.stream.Stream;
+import javax.xml.stream.XMLInputFactory;
 
 /** Holds the arrows of the design: config, read → balance → check → analyse, grade → report, wired by cli. */
 @AnalyzeClasses(packages = "org.steelyard", importOptions = DoNotIncludeTests.class)
@@ -101,6 +102,15 @@ class ArchitectureTest {
                     .or(name("org.apache.poi.ss.usermodel.WorkbookFactory")))
             .because("a season may be larger than the memory: sheets are read event by event")
             .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule nobodyMakesAnXmlReaderOfTheirOwn = noClasses()
+            .should()
+            .accessTargetWhere(member(XMLInputFactory.class, "newInstance", "newFactory", "newDefaultFactory"))
+            .orShould()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javax.xml.parsers..", "javax.xml.transform..", "javax.xml.xpath..", "org.xml.sax..")
+            .because("POI makes readers of XML without document types and outside entities; a new one would have both");
 
     @ArchTest
     static final ArchRule balanceUsesModelOnly = only("balance", packages("model", "balance"), JDK_VALUES)
