@@ -1,5 +1,8 @@
 package org.steelyard.report;
 
+import java.util.List;
+import java.util.stream.Stream;
+
 /** The files of a season's reports. */
 enum OutputFile {
     SEASON("season.xlsx", "the workbook: overview, findings, flights, charts, statistics, rejected rows, run facts"),
@@ -18,6 +21,19 @@ enum OutputFile {
     OutputFile(String fileName, String content) {
         this.fileName = fileName;
         this.content = content;
+    }
+
+    /** The one of a name. */
+    static OutputFile named(String fileName) {
+        return Stream.of(values())
+                .filter(file -> file.fileName.equals(fileName))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Names of all of them. */
+    static List<String> fileNames() {
+        return Stream.of(values()).map(OutputFile::fileName).toList();
     }
 
     String fileName() {

@@ -65,6 +65,7 @@ public final class SeasonRun {
                     facts,
                     collector.problems(),
                     request.reports().resolve(request.name()),
+                    reports.fileNames(),
                     request.configuration().policy().chance());
         } finally {
             workers.shutdownNow();
