@@ -10,6 +10,7 @@ final class ByteText {
     /** Longest whole number with its sign, and its zeros and point before a fraction. */
     private static final int NUMBER = 40;
 
+    private static final int MOST_DIGITS = 19;
     private static final int FEW_DECIMALS = 3;
     private static final double FEW = 1e3;
     private static final double FEW_BELOW = 1e11;
@@ -126,7 +127,7 @@ final class ByteText {
 
     private static int digits(long number) {
         int digits = 1;
-        for (long rest = number; rest >= 10; rest /= 10) {
+        for (long power = 10; digits < MOST_DIGITS && power <= number; power *= 10) {
             digits++;
         }
         return digits;
