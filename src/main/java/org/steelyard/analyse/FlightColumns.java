@@ -5,6 +5,8 @@ import java.time.YearMonth;
 import java.time.temporal.IsoFields;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -61,8 +63,9 @@ final class FlightColumns {
     private final Map<String, GroupColumn<String>> named = new LinkedHashMap<>();
     private final Map<String, Boolean> seen = new LinkedHashMap<>();
     private final Map<String, AircraftType> typesById = new LinkedHashMap<>();
-    private final Map<Measure, NumberColumn> measures = new LinkedHashMap<>();
-    private final Map<Phase, MassColumn> massesKg = new LinkedHashMap<>();
+    private final Map<Measure, NumberColumn> measures = new EnumMap<>(Measure.class);
+    private final Map<Phase, MassColumn> massesKg = new EnumMap<>(Phase.class);
+    private final Map<LocalDate, Day> days = new HashMap<>();
     private final GroupColumn<Status> statuses = new GroupColumn<>("status", Status::label, Comparator.naturalOrder());
 
     /**
@@ -101,9 +104,14 @@ final class FlightColumns {
         statuses.add(status);
     }
 
+    /** Positions of month and week; found once for each date, as months share few hash codes. */
+    private record Day(int month, int week) {}
+
     private void addTime(FlightIdent ident) {
-        months.add(YearMonth.from(ident.date()));
-        weeks.add(Week.of(ident.date()));
+        Day day = days.computeIfAbsent(
+                ident.date(), date -> new Day(months.position(YearMonth.from(date)), weeks.position(Week.of(date))));
+        months.add(day.month());
+        weeks.add(day.week());
     }
 
     private String value(Loading loading, String name) {

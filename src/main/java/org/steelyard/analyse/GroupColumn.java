@@ -34,14 +34,25 @@ final class GroupColumn<K> {
 
     /** Takes the next flight's group and hands back its position. */
     int add(K key) {
-        Integer known = positions.get(key);
-        int position = known == null ? keys.size() : known;
-        if (known == null) {
-            positions.put(key, position);
-            keys.add(key);
-        }
-        codes.add(position);
+        int position = position(key);
+        add(position);
         return position;
+    }
+
+    /** Takes the next flight's group by its {@link #position}. */
+    void add(int position) {
+        codes.add(position);
+    }
+
+    /** The position of a group, which is kept for it if it is new. */
+    int position(K key) {
+        Integer known = positions.get(key);
+        if (known != null) {
+            return known;
+        }
+        positions.put(key, keys.size());
+        keys.add(key);
+        return keys.size() - 1;
     }
 
     String grouping() {

@@ -1,5 +1,6 @@
 package org.steelyard.analyse;
 
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -13,7 +14,13 @@ import org.steelyard.model.Severity;
 /** Counts flights and findings by month and type. */
 final class MonthTally {
 
-    private record Key(YearMonth month, String typeId) {}
+    /** Year and month apart, as months of one year share few hash codes. */
+    private record Key(int year, int month, String typeId) {
+
+        static Key of(LocalDate date, String typeId) {
+            return new Key(date.getYear(), date.getMonthValue(), typeId);
+        }
+    }
 
     private static final Comparator<MonthCount> IN_TIME = Comparator.comparing(MonthCount::month)
             .thenComparing(Comparator.comparing(MonthCount::typeId, GroupOrder.BY_NAME));
@@ -21,8 +28,9 @@ final class MonthTally {
     private final Map<Key, Counts> groups = new HashMap<>();
 
     void add(AuditedFlight flight, Status status) {
-        YearMonth month = YearMonth.from(flight.loading().flight().date());
-        groups.computeIfAbsent(new Key(month, flight.loading().type().id()), key -> new Counts())
+        Key month = Key.of(
+                flight.loading().flight().date(), flight.loading().type().id());
+        groups.computeIfAbsent(month, key -> new Counts())
                 .add(flight.assessment().findings(), status);
     }
 
@@ -50,7 +58,8 @@ final class MonthTally {
         MonthCount named(Key key) {
             StatusCount count = flights.named(key.typeId());
             return new MonthCount(
-                    key.month(), key.typeId(), count.flights(), count.marginal(), count.breached(), findings);
+                    YearMonth.of(key.year(), key.month()),
+                    key.typeId(), count.flights(), count.marginal(), count.breached(), findings);
         }
     }
 }

@@ -21,6 +21,7 @@ final class PartTallies {
     private static final int MOST_GROUPS = 50_000;
 
     private final FlightColumns columns;
+    private final List<GroupColumn<?>> groupings = new ArrayList<>();
     private final Map<String, LoadParts> names = new HashMap<>();
     private final Map<Integer, PartTally> byType = new HashMap<>();
     private final Map<Integer, PartTally> bySetting = new HashMap<>();
@@ -28,6 +29,8 @@ final class PartTallies {
 
     PartTallies(FlightColumns columns) {
         this.columns = columns;
+        groupings.addAll(List.of(columns.tails, columns.routes, columns.weeks));
+        groupings.addAll(columns.named());
     }
 
     /** Takes the flight that the columns took last; hands back its parts if they are known. */
@@ -41,10 +44,10 @@ final class PartTallies {
         int index = columns.flights() - 1;
         OptionalDouble trim = columns.of(Measure.TAKEOFF_TRIM).at(index);
         int typeCode = columns.types.of(index);
-        tally(byType, typeCode, parts).add(figures, OptionalDouble.empty());
-        tally(bySetting, columns.settings.of(index), parts).add(figures, trim);
         double[] all = figures.all();
-        for (GroupColumn<?> column : groupings()) {
+        tally(byType, typeCode, parts).add(figures, all, OptionalDouble.empty());
+        tally(bySetting, columns.settings.of(index), parts).add(figures, all, trim);
+        for (GroupColumn<?> column : groupings) {
             add(new Key(column.grouping(), typeCode, column.of(index)), parts, all);
         }
         return Optional.of(figures);
@@ -59,12 +62,6 @@ final class PartTallies {
             first.add(figures);
             byGroup.put(key, first);
         }
-    }
-
-    private List<GroupColumn<?>> groupings() {
-        List<GroupColumn<?>> all = new ArrayList<>(List.of(columns.tails, columns.routes, columns.weeks));
-        all.addAll(columns.named());
-        return all;
     }
 
     private static <K> PartTally tally(Map<K, PartTally> tallies, K key, LoadParts parts) {

@@ -18,8 +18,8 @@ final class PartTally {
         massSumsKg = new double[parts];
     }
 
-    void add(PartFigures flight, OptionalDouble trimUnits) {
-        double[] figures = flight.all();
+    /** Takes a flight with {@link PartFigures#all all its figures}. */
+    void add(PartFigures flight, double[] figures, OptionalDouble trimUnits) {
         double cg = flight.aboutReference();
         withCg.add(figures, cg);
         for (int j = 0; j < parts; j++) {

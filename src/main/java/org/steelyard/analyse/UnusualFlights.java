@@ -38,6 +38,13 @@ final class UnusualFlights {
         private final PriorityQueue<Candidate> low = new PriorityQueue<>(LEAST_FIRST.reversed());
         private final PriorityQueue<Candidate> high = new PriorityQueue<>(LEAST_FIRST);
 
+        /** Most flights are neither, which is seen without making a candidate of them. */
+        boolean mayKeep(double value) {
+            return low.size() < UnusualFlight.KEPT_EACH_SIDE
+                    || value < low.element().value()
+                    || value >= high.element().value();
+        }
+
         void add(Candidate candidate) {
             keep(low, candidate);
             keep(high, candidate);
@@ -69,7 +76,7 @@ final class UnusualFlights {
                 bySetting.add(new Extremes());
             }
             OptionalDouble value = columns.of(measure).at(index);
-            if (value.isPresent()) {
+            if (value.isPresent() && bySetting.get(setting).mayKeep(value.getAsDouble())) {
                 bySetting.get(setting).add(candidate(flight, parts, value.getAsDouble(), index));
             }
         }

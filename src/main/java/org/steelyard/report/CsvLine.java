@@ -12,7 +12,7 @@ import org.steelyard.model.GuardedText;
  */
 final class CsvLine {
 
-    private final StringBuilder cells = new StringBuilder(512);
+    private final ByteText cells = new ByteText();
     private boolean first = true;
 
     /** Adds a text from data. */
@@ -24,22 +24,22 @@ final class CsvLine {
     CsvLine raw(String text) {
         separate();
         if (needsQuotes(text)) {
-            cells.append('"').append(text.replace("\"", "\"\"")).append('"');
+            cells.ascii('"').add(text.replace("\"", "\"\"")).ascii('"');
         } else {
-            cells.append(text);
+            cells.add(text);
         }
         return this;
     }
 
     CsvLine whole(long number) {
         separate();
-        cells.append(number);
+        cells.whole(number);
         return this;
     }
 
     CsvLine number(double number) {
         separate();
-        cells.append(PlainNumber.of(number));
+        cells.number(number);
         return this;
     }
 
@@ -55,28 +55,26 @@ final class CsvLine {
 
     /** Ends the line; the next cell begins a new one. */
     void next() {
-        cells.append('\n');
+        cells.ascii('\n');
         first = true;
     }
 
     /** Ends the line and hands over all lines since the last call. */
-    String end() {
+    byte[] end() {
         next();
         return take();
     }
 
-    /** Hands over all whole lines since the last call. */
-    String take() {
-        String lines = cells.toString();
-        cells.setLength(0);
-        return lines;
+    /** Hands over all whole lines since the last call, in UTF-8. */
+    byte[] take() {
+        return cells.take();
     }
 
     private void separate() {
         if (first) {
             first = false;
         } else {
-            cells.append(',');
+            cells.ascii(',');
         }
     }
 

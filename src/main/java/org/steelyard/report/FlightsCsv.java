@@ -175,12 +175,12 @@ final class FlightsCsv implements SeasonOutput {
     @Override
     public Work begin(List<AuditedFlight> flights) {
         return () -> {
-            byte[] lines = Utf8.bytes(lines(flights));
+            byte[] lines = lines(flights);
             return () -> file.write(lines);
         };
     }
 
-    private static String lines(List<AuditedFlight> flights) {
+    private static byte[] lines(List<AuditedFlight> flights) {
         CsvLine line = new CsvLine();
         for (AuditedFlight flight : flights) {
             for (Column column : COLUMNS) {

@@ -44,11 +44,13 @@ final class ReportPage implements SeasonOutput {
     }
 
     @Override
-    public void flight(AuditedFlight flight) throws IOException {
-        AircraftType type = flight.loading().type();
-        clouds.computeIfAbsent(type.id(), id -> new EnvelopeCloud(type))
-                .add(flight, flight.assessment().status());
-        flights.add(flight);
+    public Work begin(List<AuditedFlight> batch) {
+        for (AuditedFlight flight : batch) {
+            AircraftType type = flight.loading().type();
+            clouds.computeIfAbsent(type.id(), id -> new EnvelopeCloud(type))
+                    .add(flight, flight.assessment().status());
+        }
+        return flights.begin(batch);
     }
 
     @Override
