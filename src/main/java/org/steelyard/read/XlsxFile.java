@@ -75,6 +75,7 @@ final class XlsxFile implements Closeable {
      */
     static XlsxFile open(Path path) throws SourceFault {
         TableName name = new TableName(SeasonFolder.nameOf(path), "");
+        SeasonFolder.requireFile(path);
         requireWorkbook(path, name);
         requireSmallDirectory(path, name);
         OPCPackage container = container(path, name);

@@ -30,6 +30,7 @@ final class XlsxRows implements RowStream {
     private CellKind[] kinds = new CellKind[32];
     private int width;
     private long rowChars;
+    private long size;
     private long rowRead;
     private long rowGiven;
     private long formulas;
@@ -72,6 +73,7 @@ final class XlsxRows implements RowStream {
                 if (event == XMLStreamConstants.START_ELEMENT
                         && xml.getLocalName().equals("row")) {
                     readRow();
+                    size += rowChars + width;
                     RawRow row = RawRow.of(rowRead, Arrays.copyOf(texts, width), Arrays.copyOf(kinds, width));
                     if (!row.isBlank()) {
                         hiddenRows += hidden ? 1 : 0;
@@ -229,6 +231,11 @@ final class XlsxRows implements RowStream {
             column = column * 26 + (c - 'A' + 1);
         }
         return column - 1;
+    }
+
+    @Override
+    public long size() {
+        return size;
     }
 
     @Override
