@@ -1,5 +1,7 @@
 package org.steelyard.config;
 
+import org.steelyard.model.Shown;
+
 /**
  * One thing that is wrong in the configuration.
  *
@@ -14,16 +16,16 @@ package org.steelyard.config;
 public record ConfigFault(String file, int line, String place, String value, String reason, String expected) {
 
     /**
-     * The fault in one line.
+     * The fault in one line, with long values cut.
      *
      * @return {@code file:line:place: reason (value '…'; expected …)}
      */
     public String message() {
-        String where = file + (line > 0 ? ":" + line : "") + (place.isBlank() ? "" : ":" + place);
-        String given = value.isBlank() ? "" : "value '" + value + "'";
-        String wanted = expected.isBlank() ? "" : "expected " + expected;
+        String where = Shown.value(file) + (line > 0 ? ":" + line : "") + (place.isBlank() ? "" : ":" + Shown.value(place));
+        String given = value.isBlank() ? "" : "value '" + Shown.value(value) + "'";
+        String wanted = expected.isBlank() ? "" : "expected " + Shown.text(expected);
         String between = given.isEmpty() || wanted.isEmpty() ? "" : "; ";
         String detail = given + between + wanted;
-        return where + ": " + reason + (detail.isEmpty() ? "" : " (" + detail + ")");
+        return where + ": " + Shown.text(reason) + (detail.isEmpty() ? "" : " (" + detail + ")");
     }
 }

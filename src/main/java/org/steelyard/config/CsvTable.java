@@ -28,7 +28,8 @@ final class CsvTable {
 
     private record Column(String name, String unit) {}
 
-    private static final Pattern HEADING = Pattern.compile("(.*?)(?:\\s*\\((.*)\\))?");
+    private static final Pattern HEADING = Pattern.compile("(.*?)(?:\\s*\\((.*)\\))?", Pattern.DOTALL);
+    private static final int LONGEST_HEADING = 100;
     private static final CSVFormat FORMAT =
             CSVFormat.RFC4180.builder().setIgnoreEmptyLines(false).setTrim(true).get();
 
@@ -82,8 +83,8 @@ final class CsvTable {
         List<String> names = new ArrayList<>();
         boolean sound = true;
         for (String heading : record) {
-            Matcher parts = HEADING.matcher(heading);
-            String name = parts.matches() ? parts.group(1) : heading;
+            Matcher parts = HEADING.matcher(heading.length() > LONGEST_HEADING ? "" : heading);
+            String name = parts.matches() && heading.length() <= LONGEST_HEADING ? parts.group(1) : heading;
             if (!headings.all().contains(name)) {
                 sound = faulty(
                         heading, "unknown heading" + Nearest.hint(name, headings.all()), Words.or(headings.all()));

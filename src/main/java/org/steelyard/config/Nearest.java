@@ -9,10 +9,15 @@ import org.steelyard.model.EditDistance;
 /** Finds the known name that a mistyped one most likely stands for. */
 final class Nearest {
 
+    private static final int LONGEST = 100;
+
     private Nearest() {}
 
     /** The known name with the fewest letters to change; empty where more than half of the letters would change. */
     static Optional<String> to(String typed, Collection<String> known) {
+        if (typed.length() > LONGEST) {
+            return Optional.empty();
+        }
         return known.stream()
                 .min(Comparator.comparingInt((String name) -> distance(typed, name))
                         .thenComparing(Comparator.naturalOrder()))

@@ -18,6 +18,8 @@ import java.util.stream.Stream;
 /** The files of a configuration folder: finds and reads them, and notes the checksum of each. */
 final class SourceFiles {
 
+    private static final long MOST_BYTES = 8L << 20;
+
     private final Path folder;
     private final Faults faults;
     private final List<ConfigSource> sources = new ArrayList<>();
@@ -74,7 +76,10 @@ final class SourceFiles {
     /** The text of a file for a first look, by which nothing is noted; blank where it cannot be read. */
     String peek(String path) {
         try {
-            return Files.readString(folder.resolve(path), StandardCharsets.UTF_8);
+            Path file = folder.resolve(path);
+            return Files.isRegularFile(file) && Files.size(file) <= MOST_BYTES
+                    ? Files.readString(file, StandardCharsets.UTF_8)
+                    : "";
         } catch (IOException e) {
             return "";
         }
@@ -88,6 +93,10 @@ final class SourceFiles {
             return Optional.empty();
         }
         try {
+            if (Files.size(file) > MOST_BYTES) {
+                faults.add(path, "the file is larger than 8 MB", "a configuration file, which is smaller");
+                return Optional.empty();
+            }
             byte[] bytes = Files.readAllBytes(file);
             sources.add(new ConfigSource(path, sha256(bytes)));
             String text = StandardCharsets.UTF_8

@@ -38,7 +38,8 @@ public record Origin(String file, String sheet, long row, Optional<Origin> forme
 
     @Override
     public String toString() {
-        String place = sheet.isBlank() ? file : file + "[" + sheet + "]";
+        String name = Shown.value(file);
+        String place = sheet.isBlank() ? name : name + "[" + Shown.value(sheet) + "]";
         String numbered = row == 0 ? place : place + ":" + row;
         return former.isPresent() ? numbered + " (for " + former.get() + ")" : numbered;
     }

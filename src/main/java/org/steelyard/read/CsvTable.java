@@ -39,6 +39,7 @@ final class CsvTable implements Table {
 
     static CsvTable open(Path path, ReadOptions options) throws SourceFault {
         TableName name = new TableName(SeasonFolder.nameOf(path), "");
+        SeasonFolder.requireFile(path);
         try (InputStream in = Files.newInputStream(path)) {
             byte[] head = in.readNBytes(HEAD_BYTES);
             if (head.length > 3 && head[0] == 'P' && head[1] == 'K' && head[2] == 3 && head[3] == 4) {

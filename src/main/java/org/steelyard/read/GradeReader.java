@@ -32,6 +32,7 @@ import org.steelyard.model.StudentSheet;
 public final class GradeReader {
 
     private static final int BATCH = 500;
+    private static final int LONGEST_HEADINGS = 1 << 16;
 
     private final Tails tails;
     private final ReadOptions options;
@@ -154,9 +155,13 @@ public final class GradeReader {
         if (!SeasonFolder.endingOf(SeasonFolder.nameOf(file)).equals("csv")) {
             return Optional.empty();
         }
+        if (!Files.isRegularFile(file)) {
+            return Optional.empty();
+        }
         try (BufferedReader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-            String line = reader.readLine();
-            String text = line == null ? "" : line.replace("\uFEFF", "");
+            char[] head = new char[LONGEST_HEADINGS];
+            int length = Math.max(0, reader.read(head));
+            String text = new String(head, 0, length).replace("\uFEFF", "").lines().findFirst().orElse("");
             return text.isBlank() ? Optional.empty() : PlainHeadings.map(List.of(text.split(",", -1)));
         } catch (IOException e) {
             return Optional.empty();

@@ -52,6 +52,11 @@ final class OpenRejected implements OpenRows {
     }
 
     @Override
+    public long size() {
+        return rows.size();
+    }
+
+    @Override
     public List<String> notes() {
         return List.of("rows that were rejected, read again each through the heading map of its own file");
     }

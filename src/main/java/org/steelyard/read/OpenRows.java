@@ -26,6 +26,9 @@ interface OpenRows extends Closeable {
      */
     Optional<RawRow> next() throws SourceFault;
 
+    /** How many characters and cells have been read so far, give or take a buffer. */
+    long size();
+
     /** What is to be known of the table; complete once there are no more rows. */
     List<String> notes();
 }

@@ -109,6 +109,11 @@ final class OpenTable implements OpenRows {
     }
 
     @Override
+    public long size() {
+        return rows.size();
+    }
+
+    @Override
     public List<String> notes() {
         List<String> all = new ArrayList<>(notes);
         hidden(all);

@@ -189,9 +189,7 @@ public final class RowParser implements TableParser {
         Origin origin = name.row(row);
         RowProblems problems = new RowProblems(origin);
         binding.shape().check(row, problems);
-        if (!binding.columns().has(Slot.TAIL)) {
-            problems.add("", ProblemCode.MISSING, "the row holds no loading", "", "columns for tail, load and fuel");
-        }
+        requireColumns(problems);
         if (!problems.isEmpty()) {
             return rejected(row, origin, problems);
         }
@@ -208,6 +206,24 @@ public final class RowParser implements TableParser {
 
     Binding binding() {
         return binding;
+    }
+
+    /** A map may leave them out for sheets of figures alone, and rejected rows may have lost them. */
+    private void requireColumns(RowProblems problems) {
+        if (!binding.columns().has(Slot.TAIL)) {
+            problems.add("", ProblemCode.MISSING, "the row holds no loading", "", "columns for tail, load and fuel");
+            return;
+        }
+        for (Slot slot : List.of(Slot.FLIGHT, Slot.DATE)) {
+            if (!binding.columns().has(slot)) {
+                problems.add(
+                        "",
+                        ProblemCode.MISSING,
+                        "there is no column for the " + slot.label(),
+                        "",
+                        "columns for flight, date and tail");
+            }
+        }
     }
 
     private Optional<Tail> tail(RawRow row) {

@@ -5,11 +5,10 @@ import java.util.List;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Origin;
 import org.steelyard.model.ProblemCode;
+import org.steelyard.model.Shown;
 
 /** Collects every fault of one row; costs nothing while there is none. */
 final class RowProblems {
-
-    private static final int LONGEST_VALUE = 120;
 
     private final Origin origin;
     private List<InputProblem> problems = List.of();
@@ -35,12 +34,6 @@ final class RowProblems {
 
     /** A value that fits into a message: one line, not endless. */
     static String shown(String value) {
-        StringBuilder shown = new StringBuilder();
-        String part = value.length() > LONGEST_VALUE ? value.substring(0, LONGEST_VALUE) + "…" : value;
-        for (int i = 0; i < part.length(); i++) {
-            char c = part.charAt(i);
-            shown.append(Character.isISOControl(c) ? ' ' : c);
-        }
-        return shown.toString();
+        return Shown.value(value);
     }
 }

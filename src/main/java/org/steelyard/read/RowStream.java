@@ -14,6 +14,9 @@ interface RowStream extends Closeable {
      */
     Optional<RawRow> next() throws SourceFault;
 
+    /** How many characters and cells have been read so far, give or take a buffer. */
+    long size();
+
     /** How many formulas the rows read so far hold. */
     long formulas();
 

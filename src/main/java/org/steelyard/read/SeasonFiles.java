@@ -3,7 +3,10 @@ package org.steelyard.read;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * The files of one season and what they say of each other: which rows of rejected rows put others right, and which load
@@ -17,13 +20,21 @@ public final class SeasonFiles {
     private final Tails tails;
     private final Corrections corrections;
     private final ItemBook items;
+    private final Map<Path, FileStamp> stamps;
 
-    private SeasonFiles(List<Path> inOrder, ReadOptions options, Tails tails, Corrections corrections, ItemBook items) {
+    private SeasonFiles(
+            List<Path> inOrder,
+            ReadOptions options,
+            Tails tails,
+            Corrections corrections,
+            ItemBook items,
+            Map<Path, FileStamp> stamps) {
         this.inOrder = List.copyOf(inOrder);
         this.options = options;
         this.tails = tails;
         this.corrections = corrections;
         this.items = items;
+        this.stamps = Map.copyOf(stamps);
     }
 
     /**
@@ -35,12 +46,14 @@ public final class SeasonFiles {
      * @return the files; what is wrong with one is said when it is opened
      */
     public static SeasonFiles of(List<Path> files, ReadOptions options, Tails tails) {
+        Map<Path, FileStamp> stamps = new HashMap<>();
+        files.forEach(file -> FileStamp.of(file).ifPresent(stamp -> stamps.put(file, stamp)));
         Corrections corrections = Corrections.in(files, options);
         List<Path> ordered = new ArrayList<>(files);
         ordered.sort(Comparator.comparing(corrections::isOfRejected));
         ItemBook items = ItemBook.gather(ordered, options, tails, corrections);
         ordered.sort(Comparator.comparing(corrections::isOfRejected).thenComparing(items::isOfItems));
-        return new SeasonFiles(ordered, options, tails, corrections, items);
+        return new SeasonFiles(ordered, options, tails, corrections, items, stamps);
     }
 
     /**
@@ -58,6 +71,8 @@ public final class SeasonFiles {
      * @return the file; if it cannot be read, one without rows whose problems say why
      */
     public SourceFile open(Path file) {
-        return SourceFile.open(file, options, tails, items, corrections);
+        SourceFile source = SourceFile.open(file, options, tails, items, corrections);
+        Optional.ofNullable(stamps.get(file)).ifPresent(source::unlessChangedSince);
+        return source;
     }
 }

@@ -24,6 +24,7 @@ public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
 
     private static final Set<String> TEXT = Set.of("csv", "tsv", "txt");
     private static final String WORKBOOK = "xlsx";
+    private static final String NO_FILE = "a pipe or a device, not a file";
     private static final String KINDS = ".csv, .tsv, .txt or .xlsx";
 
     /**
@@ -49,7 +50,7 @@ public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
      */
     public static SeasonFolder list(Path path) throws SeasonUnreadableException {
         if (!Files.exists(path)) {
-            throw unreadable(path, "there is no such file or folder", "a file (" + KINDS + ") or a folder of them");
+            throw unreadable(path, absence(path), "a file (" + KINDS + ") or a folder of them");
         }
         if (Files.isDirectory(path)) {
             return folder(path);
@@ -59,6 +60,10 @@ public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
             throw unreadable(path, reason.get(), "a file (" + KINDS + ") or a folder of them");
         }
         return new SeasonFolder(List.of(path), List.of());
+    }
+
+    private static String absence(Path path) {
+        return Files.isSymbolicLink(path) ? "the link leads to nothing" : "there is no such file or folder";
     }
 
     private static SeasonFolder folder(Path folder) throws SeasonUnreadableException {
@@ -103,6 +108,9 @@ public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
         if (Files.isDirectory(path)) {
             return Optional.of("sub-folders are not read");
         }
+        if (Files.exists(path) && !Files.isRegularFile(path)) {
+            return Optional.of(NO_FILE);
+        }
         String ending = endingOf(name);
         if (TEXT.contains(ending) || ending.equals(WORKBOOK)) {
             return Optional.empty();
@@ -116,6 +124,27 @@ public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
     private static SeasonUnreadableException unreadable(Path path, String reason, String expected) {
         return new SeasonUnreadableException(new InputProblem(
                 new Origin(nameOf(path), "", 0), "", ProblemCode.UNREADABLE, reason, path.toString(), expected));
+    }
+
+    /**
+     * Refuses what is not there, or is no file: a pipe that nobody writes to would never end.
+     *
+     * @throws SourceFault if it is none
+     */
+    static void requireFile(Path path) throws SourceFault {
+        if (!Files.isRegularFile(path)) {
+            boolean there = Files.exists(path) && !Files.isDirectory(path);
+            throw new SourceFault(new TableName(nameOf(path), "")
+                    .unreadable(
+                            0,
+                            there
+                                    ? NO_FILE
+                                    : Files.isSymbolicLink(path)
+                                            ? absence(path)
+                                            : "the file cannot be opened",
+                            "",
+                            "a file that is there and may be read"));
+        }
     }
 
     static String nameOf(Path path) {

@@ -25,6 +25,9 @@ public final class SourceFile implements AutoCloseable {
 
     private static final String BY_ROW = "of each row";
 
+    /** Characters and cells of a batch. */
+    private static final long MOST_BATCH_SIZE = 2_000_000;
+
     private final TableName file;
     private final List<InputProblem> problems = new ArrayList<>();
     private final List<Skipped> skipped = new ArrayList<>();
@@ -35,6 +38,7 @@ public final class SourceFile implements AutoCloseable {
     private final Deque<Opening> waiting = new ArrayDeque<>();
     private Optional<OpenRows> first = Optional.empty();
     private Optional<OpenRows> table = Optional.empty();
+    private Optional<FileStamp> stamp = Optional.empty();
     private boolean severalTables;
     private long rows;
 
@@ -182,7 +186,7 @@ public final class SourceFile implements AutoCloseable {
     }
 
     /**
-     * The next rows, all of one table.
+     * The next rows, all of one table; fewer where rows are so long that many would fill the memory.
      *
      * @param max how many at most, at least 1
      * @return the rows in order, at least one; empty at the end of the file
@@ -203,13 +207,31 @@ public final class SourceFile implements AutoCloseable {
                 return Optional.of(new RawRows(from.reader(), batch));
             }
         }
+        requireUnchanged();
         return Optional.empty();
+    }
+
+    /** The file as it was before anything of it was read, to be compared at the end. */
+    void unlessChangedSince(FileStamp before) {
+        stamp = Optional.of(before);
+    }
+
+    private void requireUnchanged() {
+        if (stamp.filter(FileStamp::isOutdated).isPresent()) {
+            problems.add(file.unreadable(
+                    0,
+                    "the file was written to while it was read, so its rows may be of two states",
+                    "",
+                    "a file that nobody writes to during the run; run it again"));
+        }
+        stamp = Optional.empty();
     }
 
     /** Reads up to so many rows; whether there may be more. */
     private boolean fill(List<RawRow> batch, OpenRows from, int max) {
         try {
-            while (batch.size() < max) {
+            long most = from.size() + MOST_BATCH_SIZE;
+            while (batch.size() < max && from.size() < most) {
                 Optional<RawRow> row = from.next();
                 if (row.isEmpty()) {
                     return false;

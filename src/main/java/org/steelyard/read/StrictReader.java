@@ -30,12 +30,18 @@ final class StrictReader extends Reader {
     private int undecodableBytes;
     private char last = '\n';
     private long recordChars;
+    private long allChars;
 
     StrictReader(InputStream in, Charset charset) {
         this.in = in;
         this.decoder = charset.newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
                 .onUnmappableCharacter(CodingErrorAction.REPORT);
+    }
+
+    /** How many characters have been read. */
+    long chars() {
+        return allChars;
     }
 
     /** Says that a new record begins. */
@@ -57,6 +63,7 @@ final class StrictReader extends Reader {
         if (count > 0) {
             last = out.get(out.position() - 1);
             recordChars += count;
+            allChars += count;
             return count;
         }
         if (undecodable) {

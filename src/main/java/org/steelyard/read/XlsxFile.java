@@ -40,9 +40,11 @@ final class XlsxFile implements Closeable {
         this.name = name;
         this.xml = XMLHelper.newXMLInputFactory();
         this.parts = new XlsxParts(container);
-        this.workbook = read(Optional.of(parts.workbook()), XlsxWorkbook::read).orElseThrow();
-        this.styles = read(parts.styles(), XlsxStyles::read).orElse(XlsxStyles.NONE);
-        this.texts = read(parts.texts(), XlsxTexts::shared).orElse(List.of());
+        XlsxMemory memory = XlsxMemory.ofProgram();
+        this.workbook =
+                read(Optional.of(parts.workbook()), part -> XlsxWorkbook.read(part, memory)).orElseThrow();
+        this.styles = read(parts.styles(), part -> XlsxStyles.read(part, memory)).orElse(XlsxStyles.NONE);
+        this.texts = read(parts.texts(), part -> XlsxTexts.shared(part, memory)).orElse(List.of());
     }
 
     /** Reads one part. */
@@ -57,7 +59,7 @@ final class XlsxFile implements Closeable {
             return Optional.empty();
         }
         try (InputStream bytes = part.get()) {
-            XMLStreamReader stream = xml.createXMLStreamReader(bytes);
+            XMLStreamReader stream = stream(bytes);
             try {
                 return Optional.of(reader.read(stream));
             } finally {
@@ -73,7 +75,9 @@ final class XlsxFile implements Closeable {
      */
     static XlsxFile open(Path path) throws SourceFault {
         TableName name = new TableName(SeasonFolder.nameOf(path), "");
+        SeasonFolder.requireFile(path);
         requireWorkbook(path, name);
+        requireSmallDirectory(path, name);
         OPCPackage container = container(path, name);
         try {
             return new XlsxFile(container, name);
@@ -115,6 +119,14 @@ final class XlsxFile implements Closeable {
         }
     }
 
+    private static void requireSmallDirectory(Path path, TableName name) throws SourceFault {
+        try {
+            XlsxParts.requireSmallDirectory(path);
+        } catch (IOException e) {
+            throw damaged(name, 0, e);
+        }
+    }
+
     private static boolean isEncrypted(Path path) throws IOException {
         try (POIFSFileSystem files = new POIFSFileSystem(path.toFile(), true)) {
             return files.getRoot().hasEntryCaseInsensitive("EncryptedPackage");
@@ -123,11 +135,13 @@ final class XlsxFile implements Closeable {
 
     /** A fault of the format, after some row. */
     static SourceFault damaged(TableName name, long afterRow, Exception cause) {
+        Optional<XlsxLimitException> limit = XlsxLimitException.behind(cause);
         boolean bomb = String.valueOf(cause.getMessage()).contains("Zip bomb");
-        String reason = bomb ? "the workbook unpacks to a suspicious size" : "the workbook is damaged or cut short";
+        String reason = limit.map(Throwable::getMessage)
+                .orElse(bomb ? "the workbook unpacks to a suspicious size" : "the workbook is damaged or cut short");
         String rest = afterRow > 0 ? "; the rows after this one were not read" : "";
-        return new SourceFault(
-                name.unreadable(afterRow, reason + rest, "", "a workbook that opens without repair"), cause);
+        String expected = limit.map(XlsxLimitException::expected).orElse("a workbook that opens without repair");
+        return new SourceFault(name.unreadable(afterRow, reason + rest, "", expected), cause);
     }
 
     TableName name() {
@@ -163,11 +177,12 @@ final class XlsxFile implements Closeable {
                 return List.of();
             }
         }
-        return read(Optional.of(open(sheet)), XlsxMerged::read).orElseThrow();
+        XlsxMemory memory = XlsxMemory.ofProgram();
+        return read(Optional.of(open(sheet)), part -> XlsxMerged.read(part, memory)).orElseThrow();
     }
 
     XMLStreamReader stream(InputStream part) throws XMLStreamException {
-        return xml.createXMLStreamReader(part);
+        return XlsxXml.of(part, xml);
     }
 
     @Override

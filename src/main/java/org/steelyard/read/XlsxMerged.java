@@ -22,7 +22,7 @@ final class XlsxMerged {
 
     private XlsxMerged() {}
 
-    /** Whether bytes hold a word of plain letters. */
+    /** Whether bytes hold a word of plain letters, in UTF-8 or UTF-16. */
     static boolean isIn(InputStream part, String word) throws IOException {
         byte[] chunk = new byte[CHUNK_BYTES];
         int kept = 0;
@@ -30,21 +30,23 @@ final class XlsxMerged {
                 read >= 0;
                 read = part.read(chunk, kept, CHUNK_BYTES - kept)) {
             int length = kept + read;
-            if (new String(chunk, 0, length, StandardCharsets.ISO_8859_1).contains(word)) {
+            String text = new String(chunk, 0, length, StandardCharsets.ISO_8859_1);
+            if (text.contains(word) || (text.indexOf('\0') >= 0 && text.replace("\0", "").contains(word))) {
                 return true;
             }
-            kept = Math.min(length, word.length() - 1);
+            kept = Math.min(length, 2 * word.length() - 1);
             System.arraycopy(chunk, length - kept, chunk, 0, kept);
         }
         return false;
     }
 
     /** All areas by their first row. */
-    static List<MergedArea> read(XMLStreamReader xml) throws XMLStreamException {
+    static List<MergedArea> read(XMLStreamReader xml, XlsxMemory memory) throws XMLStreamException {
         List<MergedArea> areas = new ArrayList<>();
         while (xml.hasNext()) {
             if (xml.next() == XMLStreamConstants.START_ELEMENT
                     && xml.getLocalName().equals(ELEMENT)) {
+                memory.hold(0);
                 MergedArea.of(XlsxWorkbook.attribute(xml, "ref")).ifPresent(areas::add);
             }
         }

@@ -18,6 +18,7 @@ final class XlsxRows implements RowStream {
 
     private static final int MOST_COLUMNS = 16_384;
     private static final int MOST_ROWS = 1_048_576;
+    private static final int MOST_ROW_CHARS = 4_000_000;
 
     private final InputStream part;
     private final XMLStreamReader xml;
@@ -28,6 +29,8 @@ final class XlsxRows implements RowStream {
     private String[] texts = new String[32];
     private CellKind[] kinds = new CellKind[32];
     private int width;
+    private long rowChars;
+    private long size;
     private long rowRead;
     private long rowGiven;
     private long formulas;
@@ -70,6 +73,7 @@ final class XlsxRows implements RowStream {
                 if (event == XMLStreamConstants.START_ELEMENT
                         && xml.getLocalName().equals("row")) {
                     readRow();
+                    size += rowChars + width;
                     RawRow row = RawRow.of(rowRead, Arrays.copyOf(texts, width), Arrays.copyOf(kinds, width));
                     if (!row.isBlank()) {
                         hiddenRows += hidden ? 1 : 0;
@@ -115,6 +119,7 @@ final class XlsxRows implements RowStream {
         }
         rowRead = number;
         width = 0;
+        rowChars = 0;
         while (true) {
             int event = xml.next();
             if (event == XMLStreamConstants.START_ELEMENT && xml.getLocalName().equals("c")) {
@@ -158,10 +163,10 @@ final class XlsxRows implements RowStream {
             if (event == XMLStreamConstants.START_ELEMENT) {
                 switch (xml.getLocalName()) {
                     case "v" -> {
-                        value = content();
+                        value = XlsxXml.content(xml);
                         stored = true;
                     }
-                    case "f" -> formula = Optional.of(content());
+                    case "f" -> formula = Optional.of(XlsxXml.content(xml));
                     case "is" -> {
                         value = XlsxTexts.text(xml, "is");
                         stored = true;
@@ -185,28 +190,6 @@ final class XlsxRows implements RowStream {
         return stored ? cells.decode(type, style, value) : XlsxCells.Cell.BLANK;
     }
 
-    /** The text of the element that has just begun; as a rule it comes in one piece. */
-    private String content() throws XMLStreamException {
-        String first = "";
-        String all = "";
-        for (int event = xml.next(); event != XMLStreamConstants.END_ELEMENT; event = xml.next()) {
-            if (event == XMLStreamConstants.START_ELEMENT || event == XMLStreamConstants.ENTITY_REFERENCE) {
-                throw new XMLStreamException("an element or entity within a value");
-            }
-            if (xml.hasText()
-                    && event != XMLStreamConstants.COMMENT
-                    && event != XMLStreamConstants.PROCESSING_INSTRUCTION) {
-                String piece = xml.getText();
-                if (first.isEmpty()) {
-                    first = piece;
-                } else {
-                    all = (all.isEmpty() ? first : all) + piece;
-                }
-            }
-        }
-        return all.isEmpty() ? first : all;
-    }
-
     /** Whether a formula has a result; where all are to be calculated on opening, 0 stands for want of one. */
     private boolean isCalculated(String type, boolean stored, String value) {
         if (!stored || (value.isEmpty() && !type.equals("str"))) {
@@ -228,6 +211,11 @@ final class XlsxRows implements RowStream {
             texts[width] = "";
             kinds[width++] = CellKind.TEXT;
         }
+        rowChars += cell.text().length();
+        if (rowChars > MOST_ROW_CHARS) {
+            throw new XlsxLimitException("a row of the workbook holds more than 4,000,000 characters", "shorter rows")
+                    .whileParsing();
+        }
         texts[width] = cell.text();
         kinds[width++] = cell.kind();
     }
@@ -243,6 +231,11 @@ final class XlsxRows implements RowStream {
             column = column * 26 + (c - 'A' + 1);
         }
         return column - 1;
+    }
+
+    @Override
+    public long size() {
+        return size;
     }
 
     @Override

@@ -24,7 +24,7 @@ final class XlsxStyles {
         this.dates = dates;
     }
 
-    static XlsxStyles read(XMLStreamReader xml) throws XMLStreamException {
+    static XlsxStyles read(XMLStreamReader xml, XlsxMemory memory) throws XMLStreamException {
         Map<Integer, String> codes = new HashMap<>();
         BitSet dates = new BitSet();
         int style = 0;
@@ -35,7 +35,11 @@ final class XlsxStyles {
                 inCellFormats = false;
             } else if (event == XMLStreamConstants.START_ELEMENT) {
                 switch (xml.getLocalName()) {
-                    case "numFmt" -> codes.putIfAbsent(id(xml), XlsxWorkbook.attribute(xml, "formatCode"));
+                    case "numFmt" -> {
+                        String code = XlsxWorkbook.attribute(xml, "formatCode");
+                        memory.hold(code.length());
+                        codes.putIfAbsent(id(xml), code);
+                    }
                     case "cellXfs" -> inCellFormats = true;
                     case "xf" -> {
                         if (inCellFormats) {

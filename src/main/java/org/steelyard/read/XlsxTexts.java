@@ -11,26 +11,34 @@ import java.util.zip.ZipFile;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import org.apache.commons.io.input.BoundedInputStream;
 
 /** Texts of a workbook, whose runs are joined and whose phonetic hints are left out (ECMA-376, part 1, clause 18.4). */
 final class XlsxTexts {
 
+    private static final long LEAST_LOOKED_AT = 1 << 20;
+
+    /** How many times as large as it is packed a part may be; the reading of parts draws the same line. */
+    private static final long MOST_UNPACKED = 100;
+
     private XlsxTexts() {}
 
     /** The list of shared texts. */
-    static List<String> shared(XMLStreamReader xml) throws XMLStreamException {
+    static List<String> shared(XMLStreamReader xml, XlsxMemory memory) throws XMLStreamException {
         List<String> texts = new ArrayList<>();
         while (xml.hasNext()) {
             if (xml.next() == XMLStreamConstants.START_ELEMENT
                     && xml.getLocalName().equals("si")) {
-                texts.add(text(xml, "si"));
+                String text = text(xml, "si");
+                memory.hold(text.length());
+                texts.add(text);
             }
         }
         return texts;
     }
 
     /**
-     * Whether the shared texts of a workbook hold a word.
+     * Whether the shared texts of a workbook hold a word; a part that unpacks to a suspicious size is looked at in part.
      *
      * @throws IOException if the file is no archive
      */
@@ -38,7 +46,11 @@ final class XlsxTexts {
         try (ZipFile zip = new ZipFile(workbook.toFile())) {
             for (ZipEntry part : zip.stream().toList()) {
                 if (part.getName().toLowerCase(Locale.ROOT).endsWith("sharedstrings.xml")) {
-                    try (InputStream bytes = zip.getInputStream(part)) {
+                    long most = Math.max(LEAST_LOOKED_AT, part.getCompressedSize() * MOST_UNPACKED);
+                    try (InputStream bytes = BoundedInputStream.builder()
+                            .setInputStream(zip.getInputStream(part))
+                            .setMaxCount(most)
+                            .get()) {
                         return XlsxMerged.isIn(bytes, word);
                     }
                 }
@@ -57,7 +69,8 @@ final class XlsxTexts {
                 if (xml.getLocalName().equals("rPh")) {
                     phonetic++;
                 } else if (xml.getLocalName().equals("t") && phonetic == 0) {
-                    text.append(xml.getElementText());
+                    text.append(XlsxXml.content(xml));
+                    XlsxXml.requireShort(text.length());
                 }
             } else if (event == XMLStreamConstants.END_ELEMENT) {
                 if (xml.getLocalName().equals(element)) {

@@ -29,14 +29,18 @@ record XlsxWorkbook(List<Sheet> sheets, boolean date1904, boolean uncalculated) 
         sheets = List.copyOf(sheets);
     }
 
-    static XlsxWorkbook read(XMLStreamReader xml) throws XMLStreamException {
+    static XlsxWorkbook read(XMLStreamReader xml, XlsxMemory memory) throws XMLStreamException {
         List<Sheet> sheets = new ArrayList<>();
         boolean date1904 = false;
         boolean uncalculated = false;
         while (xml.hasNext()) {
             if (xml.next() == XMLStreamConstants.START_ELEMENT) {
                 switch (xml.getLocalName()) {
-                    case "sheet" -> sheets.add(sheet(xml));
+                    case "sheet" -> {
+                        Sheet sheet = sheet(xml);
+                        memory.hold(sheet.name().length() + sheet.relation().length());
+                        sheets.add(sheet);
+                    }
                     case "workbookPr" -> date1904 = isTrue(attribute(xml, "date1904"));
                     case "calcPr" -> uncalculated = isTrue(attribute(xml, "fullCalcOnLoad"));
                     default -> {

@@ -2,6 +2,8 @@ package org.steelyard.report;
 
 import java.io.IOException;
 import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,6 +24,7 @@ import org.steelyard.analyse.SeasonSide.Kind;
 import org.steelyard.check.Status;
 import org.steelyard.model.FindingCode;
 import org.steelyard.model.Severity;
+import org.steelyard.model.Shown;
 
 /** Reads the reports of a season back, row by row, for a comparison: {@code flights.csv} and {@code findings.csv}. */
 public final class WrittenSeason {
@@ -54,16 +57,31 @@ public final class WrittenSeason {
         StagedFolder.putRight(folder);
         SeasonSide side = new SeasonSide();
         Path flights = folder.resolve(OutputFile.FLIGHTS.fileName());
-        try (CSVParser rows = open(flights)) {
+        read(flights, rows -> {
             for (CSVRecord row : rows) {
                 side.add(flight(row, by, flights));
             }
-        }
+        });
         Path findings = folder.resolve(OutputFile.FINDINGS.fileName());
-        try (CSVParser rows = open(findings)) {
-            readFindings(rows, side, findings);
-        }
+        read(findings, rows -> readFindings(rows, side, findings));
         return side;
+    }
+
+    /** What is done with the rows of a file. */
+    private interface Rows {
+        void read(CSVParser rows) throws IOException;
+    }
+
+    /** Reads a table; one that is damaged, or no text, is not as an audit writes it. */
+    private static void read(Path file, Rows reader) throws IOException {
+        try (CSVParser rows = open(file)) {
+            reader.read(rows);
+        } catch (UncheckedIOException | CharacterCodingException | IllegalArgumentException e) {
+            throw new IOException(
+                    file.getFileName() + ": this is not as an audit writes it (expected a whole table in UTF-8; run the"
+                            + " audit of that season again)",
+                    e);
+        }
     }
 
     private static CSVParser open(Path file) throws IOException {
@@ -105,10 +123,14 @@ public final class WrittenSeason {
             return OptionalDouble.empty();
         }
         try {
-            return OptionalDouble.of(Double.parseDouble(cell));
+            double number = Double.parseDouble(cell);
+            if (Double.isFinite(number)) {
+                return OptionalDouble.of(number);
+            }
         } catch (NumberFormatException e) {
             throw unreadable(row, column, cell, file);
         }
+        throw unreadable(row, column, cell, file);
     }
 
     private static Status status(CSVRecord row, Path file) throws IOException {
@@ -123,7 +145,7 @@ public final class WrittenSeason {
 
     private static IOException unreadable(CSVRecord row, String column, String value, Path file) {
         return new IOException(file.getFileName() + ":" + (row.getRecordNumber() + 1) + ":" + column
-                + ": this is not as an audit writes it (value '" + value + "'; run the audit of that season again)");
+                + ": this is not as an audit writes it (value '" + Shown.value(value) + "'; run the audit of that season again)");
     }
 
     /** Names in small letters; a backslash stands before signs that belong to a name or value. */

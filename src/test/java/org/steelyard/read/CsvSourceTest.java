@@ -316,7 +316,7 @@ class CsvSourceTest {
         assertThat(read.flights()).containsExactly("T1");
         assertThat(read.problems())
                 .containsExactly(
-                        "s.csv:3: the row has no end; a quotation mark in it is probably never closed; the rows"
+                        "s.csv:3: the row has more than 1,000,000 characters; a quotation mark in it is probably never closed; the rows"
                                 + " from here on were not read (expected quotation marks around a whole cell, doubled inside it)");
     }
 
