@@ -1,5 +1,6 @@
 package org.steelyard.analyse;
 
+import java.io.Serializable;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.temporal.IsoFields;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.function.Function;
 import org.steelyard.balance.TrimResult;
 import org.steelyard.check.AuditedFlight;
@@ -25,13 +27,13 @@ import org.steelyard.model.Phase;
  * The season as columns of primitives: four numbers, three masses and the groups of every flight, some 55 bytes
  * together. What is written out once (types, tails, routes) stands in the columns as a position of one or two bytes.
  */
-final class FlightColumns {
+final class FlightColumns implements SeasonFigures {
 
     /** What keeps trims together: one scale. */
-    record Setting(String typeId, String flaps) {}
+    record Setting(String typeId, String flaps) implements Serializable {}
 
     /** An ISO week. */
-    record Week(int year, int week) {
+    record Week(int year, int week) implements Serializable {
 
         static final Comparator<Week> IN_TIME =
                 Comparator.comparingInt(Week::year).thenComparingInt(Week::week);
@@ -151,13 +153,87 @@ final class FlightColumns {
         return statuses.key(statuses.of(flight));
     }
 
+    @Override
+    public GroupColumn<String> types() {
+        return types;
+    }
+
+    @Override
+    public GroupColumn<Setting> settings() {
+        return settings;
+    }
+
+    @Override
+    public GroupColumn<String> tails() {
+        return tails;
+    }
+
+    @Override
+    public GroupColumn<String> routes() {
+        return routes;
+    }
+
+    @Override
+    public GroupColumn<YearMonth> months() {
+        return months;
+    }
+
+    @Override
+    public GroupColumn<Week> weeks() {
+        return weeks;
+    }
+
+    @Override
+    public GroupColumn<Band> massBands() {
+        return massBands;
+    }
+
+    @Override
+    public GroupColumn<Band> loadFactors() {
+        return loadFactors;
+    }
+
+    @Override
+    public Grouped grouped(Measure measure, GroupNames<?> names) {
+        GroupColumn<?> within = measure.byFlaps() ? settings : types;
+        GroupColumn<?> groups = (GroupColumn<?>) names;
+        int width = groups.groups();
+        return new Buckets(
+                this, measure, flight -> within.of(flight) * width + groups.of(flight), within.groups() * width);
+    }
+
+    @Override
+    public Grouped bySetting(Measure measure) {
+        return new Buckets(this, measure, settings::of, settings.groups());
+    }
+
+    @Override
+    public Grouped byType(Measure measure) {
+        return new Buckets(this, measure, types::of, types.groups());
+    }
+
+    @Override
+    public FlightCloud.Cells cells(Setting wanted, Measure measure, double width) {
+        int setting = settings.find(wanted);
+        NumberColumn column = of(measure);
+        TreeMap<Long, Long> counts = new TreeMap<>();
+        for (int flight = 0; flight < flights(); flight++) {
+            if (settings.of(flight) == setting && column.knows(flight)) {
+                counts.merge((long) Math.floor(column.get(flight) / width + 0.5), 1L, Long::sum);
+            }
+        }
+        return FlightCloud.Cells.of(counts, width);
+    }
+
     /** The columns that the user named. */
-    List<GroupColumn<String>> named() {
+    @Override
+    public List<GroupColumn<String>> named() {
         return List.copyOf(named.values());
     }
 
     /** Columns that the user named and no flight has. */
-    List<String> missing() {
+    @Override
+    public List<String> missing() {
         List<String> missing = new ArrayList<>();
         seen.forEach((name, found) -> {
             if (!found && flights() > 0) {

@@ -1,5 +1,6 @@
 package org.steelyard.analyse;
 
+import java.io.Serializable;
 import java.time.YearMonth;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -11,9 +12,11 @@ import org.steelyard.model.Finding;
 import org.steelyard.model.Severity;
 
 /** Counts flights and findings by month and type. */
-final class MonthTally {
+final class MonthTally implements Serializable {
 
-    private record Key(YearMonth month, String typeId) {}
+    private static final long serialVersionUID = 1;
+
+    private record Key(YearMonth month, String typeId) implements Serializable {}
 
     private static final Comparator<MonthCount> IN_TIME = Comparator.comparing(MonthCount::month)
             .thenComparing(Comparator.comparing(MonthCount::typeId, GroupOrder.BY_NAME));
@@ -26,6 +29,12 @@ final class MonthTally {
                 .add(flight.assessment().findings(), status);
     }
 
+    /** Adds the counts of other flights. */
+    void merge(MonthTally other) {
+        other.groups.forEach((key, counts) ->
+                groups.computeIfAbsent(key, absent -> new Counts()).merge(counts));
+    }
+
     List<MonthCount> counts() {
         return groups.entrySet().stream()
                 .map(entry -> entry.getValue().named(entry.getKey()))
@@ -33,7 +42,9 @@ final class MonthTally {
                 .toList();
     }
 
-    private static final class Counts {
+    private static final class Counts implements Serializable {
+
+    private static final long serialVersionUID = 1;
 
         private final StatusTally.Counts flights = new StatusTally.Counts();
         private long findings;
@@ -45,6 +56,11 @@ final class MonthTally {
                     findings++;
                 }
             }
+        }
+
+        void merge(Counts other) {
+            flights.merge(other.flights);
+            findings += other.findings;
         }
 
         MonthCount named(Key key) {

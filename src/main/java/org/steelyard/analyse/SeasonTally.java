@@ -24,7 +24,7 @@ public final class SeasonTally {
     private final StatusTally<String> tails = new StatusTally<>();
     private final StatusTally<String> routes = new StatusTally<>();
     private final FindingTally findings = new FindingTally();
-    private final TrimTally trim;
+    private final TrimTally trim = new TrimTally();
     private final StatisticsTally statistics;
     private final MonthTally months = new MonthTally();
     private final RecordedTrimTally recordedTrim;
@@ -55,7 +55,6 @@ public final class SeasonTally {
                 .ifPresent(columns::add);
         columns.addAll(by);
         statistics = new StatisticsTally(columns);
-        trim = new TrimTally(statistics.columns());
         worst = new WorstFlights(policy, WORST);
         recordedTrim = new RecordedTrimTally(policy);
         chance = policy.chance();
@@ -117,7 +116,7 @@ public final class SeasonTally {
                 tails.counts(tail -> tail, StatusTally.WORST_FIRST),
                 routes.counts(route -> route, StatusTally.WORST_FIRST),
                 findings.counts(),
-                trim.groups(),
+                trim.groups(statistics.columns()),
                 worst.worstFirst(),
                 months.counts(),
                 recordedTrim.groups(),
