@@ -31,6 +31,10 @@ final class PartMeans implements Serializable {
         }
     }
 
+    int parts() {
+        return parts;
+    }
+
     long n() {
         return n;
     }

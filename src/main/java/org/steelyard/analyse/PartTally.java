@@ -44,6 +44,10 @@ final class PartTally implements Serializable {
         }
     }
 
+    int parts() {
+        return parts;
+    }
+
     long n() {
         return withCg.n();
     }

@@ -17,7 +17,7 @@ import org.steelyard.model.RecordedTrimRule;
  */
 public final class SeasonTally {
 
-    private static final int WORST = 20;
+    static final int WORST = 20;
 
     private final StatusTally.Counts all = new StatusTally.Counts();
     private final StatusTally<String> types = new StatusTally<>();
@@ -48,16 +48,21 @@ public final class SeasonTally {
      * @param by headings of carried columns by which statistics are grouped, beside the one that the policy names
      */
     public SeasonTally(Policy policy, List<String> by) {
+        statistics = new StatisticsTally(columns(policy, by));
+        worst = new WorstFlights(policy, WORST);
+        recordedTrim = new RecordedTrimTally(policy);
+        chance = policy.chance();
+    }
+
+    /** The carried columns by which statistics are grouped. */
+    static List<String> columns(Policy policy, List<String> by) {
         List<String> columns = new ArrayList<>();
         policy.recordedTrim()
                 .map(RecordedTrimRule::groupBy)
                 .filter(name -> !name.isBlank())
                 .ifPresent(columns::add);
         columns.addAll(by);
-        statistics = new StatisticsTally(columns);
-        worst = new WorstFlights(policy, WORST);
-        recordedTrim = new RecordedTrimTally(policy);
-        chance = policy.chance();
+        return columns;
     }
 
     /**
@@ -81,6 +86,10 @@ public final class SeasonTally {
     }
 
     private boolean isLikelyOutside(AuditedFlight flight) {
+        return isLikelyOutside(flight, chance);
+    }
+
+    static boolean isLikelyOutside(AuditedFlight flight, Optional<ChanceRule> chance) {
         return chance.isPresent()
                 && flight.assessment()
                         .sureness()

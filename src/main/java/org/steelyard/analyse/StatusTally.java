@@ -31,8 +31,8 @@ final class StatusTally<K> implements Serializable {
                 groups.computeIfAbsent(group, key -> new Counts()).merge(counts));
     }
 
-    int groups() {
-        return groups.size();
+    void clear() {
+        groups.clear();
     }
 
     void add(K group, Status status) {
