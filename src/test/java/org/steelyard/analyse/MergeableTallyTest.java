@@ -88,7 +88,7 @@ class MergeableTallyTest {
                 .drift(24, 600)
                 .gates(9)
                 .flights());
-        flights.addAll(new PlantedSeason(12, 1, 6).tailAft(9).flights());
+        flights.addAll(new PlantedSeason(12, 1, 24).routeWithRearHold(9000).flights());
         exact = exact(flights);
     }
 
