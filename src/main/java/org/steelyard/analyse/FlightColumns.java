@@ -1,5 +1,6 @@
 package org.steelyard.analyse;
 
+import java.io.Serializable;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.temporal.IsoFields;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.function.Function;
 import org.steelyard.balance.TrimResult;
 import org.steelyard.check.AuditedFlight;
@@ -27,13 +29,13 @@ import org.steelyard.model.Phase;
  * The season as columns of primitives: four numbers, three masses and the groups of every flight, some 55 bytes
  * together. What is written out once (types, tails, routes) stands in the columns as a position of one or two bytes.
  */
-final class FlightColumns {
+final class FlightColumns implements SeasonFigures {
 
     /** What keeps trims together: one scale. */
-    record Setting(String typeId, String flaps) {}
+    record Setting(String typeId, String flaps) implements Serializable {}
 
     /** An ISO week. */
-    record Week(int year, int week) {
+    record Week(int year, int week) implements Serializable {
 
         static final Comparator<Week> IN_TIME =
                 Comparator.comparingInt(Week::year).thenComparingInt(Week::week);
@@ -66,6 +68,7 @@ final class FlightColumns {
     private final Map<Measure, NumberColumn> measures = new EnumMap<>(Measure.class);
     private final Map<Phase, MassColumn> massesKg = new EnumMap<>(Phase.class);
     private final Map<LocalDate, Day> days = new HashMap<>();
+    private final List<GroupColumn<?>> withinTypes = new ArrayList<>(List.of(tails, routes, weeks));
     private final GroupColumn<Status> statuses = new GroupColumn<>("status", Status::label, Comparator.naturalOrder());
 
     /**
@@ -80,6 +83,7 @@ final class FlightColumns {
                 seen.put(name, false);
             }
         }
+        withinTypes.addAll(named.values());
         for (Measure measure : Measure.values()) {
             measures.put(measure, new NumberColumn());
         }
@@ -107,9 +111,14 @@ final class FlightColumns {
     /** Positions of month and week; found once for each date, as months share few hash codes. */
     private record Day(int month, int week) {}
 
+    /** The groupings that are looked at within each type. */
+    List<GroupColumn<?>> withinTypes() {
+        return withinTypes;
+    }
+
     private void addTime(FlightIdent ident) {
         Day day = days.computeIfAbsent(
-                ident.date(), date -> new Day(months.position(YearMonth.from(date)), weeks.position(Week.of(date))));
+                ident.date(), date -> new Day(months.make(YearMonth.from(date)), weeks.make(Week.of(date))));
         months.add(day.month());
         weeks.add(day.week());
     }
@@ -159,13 +168,87 @@ final class FlightColumns {
         return statuses.key(statuses.of(flight));
     }
 
+    @Override
+    public GroupColumn<String> types() {
+        return types;
+    }
+
+    @Override
+    public GroupColumn<Setting> settings() {
+        return settings;
+    }
+
+    @Override
+    public GroupColumn<String> tails() {
+        return tails;
+    }
+
+    @Override
+    public GroupColumn<String> routes() {
+        return routes;
+    }
+
+    @Override
+    public GroupColumn<YearMonth> months() {
+        return months;
+    }
+
+    @Override
+    public GroupColumn<Week> weeks() {
+        return weeks;
+    }
+
+    @Override
+    public GroupColumn<Band> massBands() {
+        return massBands;
+    }
+
+    @Override
+    public GroupColumn<Band> loadFactors() {
+        return loadFactors;
+    }
+
+    @Override
+    public Grouped grouped(Measure measure, GroupNames<?> names) {
+        GroupColumn<?> within = measure.byFlaps() ? settings : types;
+        GroupColumn<?> groups = (GroupColumn<?>) names;
+        int width = groups.groups();
+        return new Buckets(
+                this, measure, flight -> within.of(flight) * width + groups.of(flight), within.groups() * width);
+    }
+
+    @Override
+    public Grouped bySetting(Measure measure) {
+        return new Buckets(this, measure, settings::of, settings.groups());
+    }
+
+    @Override
+    public Grouped byType(Measure measure) {
+        return new Buckets(this, measure, types::of, types.groups());
+    }
+
+    @Override
+    public FlightCloud.Cells cells(Setting wanted, Measure measure, double width) {
+        int setting = settings.find(wanted);
+        NumberColumn column = of(measure);
+        TreeMap<Long, Long> counts = new TreeMap<>();
+        for (int flight = 0; flight < flights(); flight++) {
+            if (settings.of(flight) == setting && column.knows(flight)) {
+                counts.merge((long) Math.floor(column.get(flight) / width + 0.5), 1L, Long::sum);
+            }
+        }
+        return FlightCloud.Cells.of(counts, width);
+    }
+
     /** The columns that the user named. */
-    List<GroupColumn<String>> named() {
+    @Override
+    public List<GroupColumn<String>> named() {
         return List.copyOf(named.values());
     }
 
     /** Columns that the user named and no flight has. */
-    List<String> missing() {
+    @Override
+    public List<String> missing() {
         List<String> missing = new ArrayList<>();
         seen.forEach((name, found) -> {
             if (!found && flights() > 0) {

@@ -1,5 +1,6 @@
 package org.steelyard.analyse;
 
+import java.io.Serializable;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.Comparator;
@@ -12,10 +13,12 @@ import org.steelyard.model.Finding;
 import org.steelyard.model.Severity;
 
 /** Counts flights and findings by month and type. */
-final class MonthTally {
+final class MonthTally implements Serializable {
+
+    private static final long serialVersionUID = 1;
 
     /** Year and month apart, as months of one year share few hash codes. */
-    private record Key(int year, int month, String typeId) {
+    private record Key(int year, int month, String typeId) implements Serializable {
 
         static Key of(LocalDate date, String typeId) {
             return new Key(date.getYear(), date.getMonthValue(), typeId);
@@ -34,6 +37,12 @@ final class MonthTally {
                 .add(flight.assessment().findings(), status);
     }
 
+    /** Adds the counts of other flights. */
+    void merge(MonthTally other) {
+        other.groups.forEach((key, counts) ->
+                groups.computeIfAbsent(key, absent -> new Counts()).merge(counts));
+    }
+
     List<MonthCount> counts() {
         return groups.entrySet().stream()
                 .map(entry -> entry.getValue().named(entry.getKey()))
@@ -41,7 +50,9 @@ final class MonthTally {
                 .toList();
     }
 
-    private static final class Counts {
+    private static final class Counts implements Serializable {
+
+    private static final long serialVersionUID = 1;
 
         private final StatusTally.Counts flights = new StatusTally.Counts();
         private long findings;
@@ -53,6 +64,11 @@ final class MonthTally {
                     findings++;
                 }
             }
+        }
+
+        void merge(Counts other) {
+            flights.merge(other.flights);
+            findings += other.findings;
         }
 
         MonthCount named(Key key) {
