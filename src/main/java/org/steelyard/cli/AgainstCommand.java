@@ -87,17 +87,24 @@ final class AgainstCommand implements Callable<Integer> {
         String beforeName = OutputName.of(beforeReports);
         Path folder = reports.resolve(afterName + "-against-" + beforeName);
         List<String> columns = columns(configuration);
+        List<SeasonChange> changes = changes(beforeReports, afterReports, columns);
         try {
-            List<SeasonChange> changes = SeasonChanges.between(
-                    WrittenSeason.read(beforeReports, columns), WrittenSeason.read(afterReports, columns));
             SeasonChangeFiles.write(folder, beforeName, afterName, changes);
-            SeasonChangeFiles.lines(beforeName, afterName, changes).forEach(out::println);
         } catch (IOException e) {
-            throw new CannotException("The seasons cannot be compared: " + WriteFault.of(e) + ".");
+            throw CannotException.unwritten("The comparison", folder, e);
         }
+        SeasonChangeFiles.lines(beforeName, afterName, changes).forEach(out::println);
         out.println("The comparison is in " + folder + ": " + SeasonChangeFiles.BOOK + ", " + SeasonChangeFiles.TABLE);
         out.println(Caution.TEXT);
         return ExitCode.FINISHED;
+    }
+
+    private static List<SeasonChange> changes(Path before, Path after, List<String> columns) throws CannotException {
+        try {
+            return SeasonChanges.between(WrittenSeason.read(before, columns), WrittenSeason.read(after, columns));
+        } catch (IOException e) {
+            throw new CannotException("The seasons cannot be compared: " + WriteFault.of(e) + ".");
+        }
     }
 
     private List<String> columns(Configuration configuration) {

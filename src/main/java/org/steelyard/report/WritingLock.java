@@ -68,8 +68,15 @@ final class WritingLock implements Closeable {
                 channel.close();
                 return Optional.empty();
             }
-            if (isStill(file, channel)) {
-                return Optional.of(new WritingLock(file, channel));
+            WritingLock lock = new WritingLock(file, channel);
+            try {
+                if (isStill(file, channel)) {
+                    return Optional.of(lock);
+                }
+            } catch (IOException e) { // as on a full disk
+                try (lock) {
+                    throw e;
+                }
             }
             channel.close();
         }
