@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.PriorityQueue;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.steelyard.check.Status;
 import org.steelyard.model.AircraftType;
@@ -79,13 +78,14 @@ public final class FlightCloud {
         for (int flight = 0; flight < flights; flight++) {
             int type = columns.types.of(flight);
             counts[type]++;
+            PriorityQueue<Integer> others = kept.get(type);
             if (columns.status(flight) == Status.BREACHED) {
                 breached.get(type).add(flight);
-            } else {
-                kept.get(type).add(flight);
+            } else if (others.size() < most - breached.get(type).size() || comesBeforeLast(flight, others)) {
+                others.add(flight);
             }
-            if (kept.get(type).size() > Math.max(0, most - breached.get(type).size())) {
-                kept.get(type).poll();
+            if (others.size() > Math.max(0, most - breached.get(type).size())) {
+                others.poll();
             }
         }
         List<OfType> clouds = new ArrayList<>();
@@ -97,6 +97,10 @@ public final class FlightCloud {
             clouds.add(new OfType(columns.type(columns.types.key(type)), counts[type], points));
         }
         return Collections.unmodifiableList(clouds);
+    }
+
+    private static boolean comesBeforeLast(int flight, PriorityQueue<Integer> kept) {
+        return !kept.isEmpty() && scrambled(flight) < scrambled(kept.element());
     }
 
     private Point point(int flight) {
@@ -151,19 +155,30 @@ public final class FlightCloud {
         for (int i = 0; i < columns.settings.groups(); i++) {
             setting = columns.settings.key(i).equals(new FlightColumns.Setting(typeId, flaps)) ? i : setting;
         }
-        TreeMap<Long, Long> counts = new TreeMap<>();
-        for (int flight = 0; flight < flights; flight++) {
-            if (columns.settings.of(flight) == setting && columns.of(measure).knows(flight)) {
-                counts.merge((long) Math.floor(columns.of(measure).get(flight) / width + 0.5), 1L, Long::sum);
-            }
+        NumberColumn values = columns.of(measure);
+        int wanted = setting;
+        int[] those = IntStream.range(0, flights)
+                .filter(flight -> columns.settings.of(flight) == wanted && values.knows(flight))
+                .toArray();
+        long first = Long.MAX_VALUE;
+        long last = Long.MIN_VALUE;
+        for (int flight : those) {
+            long cell = cell(values.get(flight), width);
+            first = Math.min(first, cell);
+            last = Math.max(last, cell);
         }
-        List<Long> all = new ArrayList<>();
-        if (!counts.isEmpty()) {
-            for (long cell = counts.firstKey(); cell <= counts.lastKey(); cell++) {
-                all.add(counts.getOrDefault(cell, 0L));
-            }
+        if (those.length == 0) {
+            return new Cells(0, width, List.of());
         }
-        return new Cells(counts.isEmpty() ? 0 : counts.firstKey() * width, width, all);
+        long[] counts = new long[Math.toIntExact(last - first + 1)];
+        for (int flight : those) {
+            counts[(int) (cell(values.get(flight), width) - first)]++;
+        }
+        return new Cells(first * width, width, Arrays.stream(counts).boxed().toList());
+    }
+
+    private static long cell(double value, double width) {
+        return (long) Math.floor(value / width + 0.5);
     }
 
     /**

@@ -94,13 +94,15 @@ final class UnusualFlights {
 
     /** The unusual ones by type and setting, the farthest first; a flight that is so by two measures stands once. */
     List<UnusualFlight> found(PartTallies tallies) {
+        Map<Measure, Buckets> values = new EnumMap<>(Measure.class);
+        for (Measure measure : MEASURES) {
+            values.put(measure, new Buckets(columns, measure, columns.settings::of, columns.settings.groups()));
+        }
         List<UnusualFlight> found = new ArrayList<>();
         for (int setting : columns.settings.inOrder()) {
             Map<Long, UnusualFlight> byFlight = new HashMap<>();
             for (Measure measure : MEASURES) {
-                Buckets buckets =
-                        new Buckets(columns, measure, flight -> columns.settings.of(flight) == setting ? 1 : 0, 2);
-                find(measure, setting, buckets.sorted(1), tallies)
+                find(measure, setting, values.get(measure).sorted(setting), tallies)
                         .forEach((order, flight) -> byFlight.merge(order, flight, UnusualFlights::farther));
             }
             byFlight.values().stream()
