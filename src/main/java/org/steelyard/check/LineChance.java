@@ -160,8 +160,7 @@ final class LineChance {
         double sum = 0;
         for (int i = 0; i < AT.length; i++) {
             sum += WEIGHT[i]
-                    * (given(piece, middle - half * AT[i], sdLeftKgM)
-                            + given(piece, middle + half * AT[i], sdLeftKgM));
+                    * (given(piece, middle - half * AT[i], sdLeftKgM) + given(piece, middle + half * AT[i], sdLeftKgM));
         }
         return half * sum;
     }
