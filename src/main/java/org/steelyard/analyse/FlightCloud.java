@@ -90,19 +90,19 @@ public final class FlightCloud {
         int types = columns.types.groups();
         for (int type = 0; type < types; type++) {
             kept.add(new PriorityQueue<>(
-                    Comparator.<Integer>comparingLong(flight -> scrambled(placeOf.applyAsLong(flight)))
-                            .reversed()));
+                    Comparator.<Integer>comparingLong(this::rank).reversed()));
             breached.add(new ArrayList<>());
         }
         for (int flight = 0; flight < flights; flight++) {
             int type = columns.types.of(flight);
+            PriorityQueue<Integer> others = kept.get(type);
             if (columns.status(flight) == Status.BREACHED) {
                 breached.get(type).add(flight);
-            } else {
-                kept.get(type).add(flight);
+            } else if (others.size() < most - breached.get(type).size() || comesBeforeLast(flight, others)) {
+                others.add(flight);
             }
-            if (kept.get(type).size() > Math.max(0, most - breached.get(type).size())) {
-                kept.get(type).poll();
+            if (others.size() > Math.max(0, most - breached.get(type).size())) {
+                others.poll();
             }
         }
         Grouped all = figures.byType(Measure.TAKEOFF_CG);
@@ -116,6 +116,14 @@ public final class FlightCloud {
             clouds.add(new OfType(columns.type(id), all.n(figures.types().find(id)), points));
         }
         return Collections.unmodifiableList(clouds);
+    }
+
+    private boolean comesBeforeLast(int flight, PriorityQueue<Integer> kept) {
+        return !kept.isEmpty() && rank(flight) < rank(kept.element());
+    }
+
+    private long rank(int flight) {
+        return scrambled(placeOf.applyAsLong(flight));
     }
 
     private Point point(int flight) {

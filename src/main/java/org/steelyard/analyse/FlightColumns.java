@@ -5,17 +5,20 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.temporal.IsoFields;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.LongSummaryStatistics;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Function;
 import org.steelyard.balance.TrimResult;
+import java.util.stream.IntStream;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.Status;
 import org.steelyard.model.AircraftType;
@@ -231,13 +234,20 @@ final class FlightColumns implements SeasonFigures {
     public FlightCloud.Cells cells(Setting wanted, Measure measure, double width) {
         int setting = settings.find(wanted);
         NumberColumn column = of(measure);
-        TreeMap<Long, Long> counts = new TreeMap<>();
-        for (int flight = 0; flight < flights(); flight++) {
-            if (settings.of(flight) == setting && column.knows(flight)) {
-                counts.merge((long) Math.floor(column.get(flight) / width + 0.5), 1L, Long::sum);
-            }
+        long[] cells = IntStream.range(0, flights())
+                .filter(flight -> settings.of(flight) == setting && column.knows(flight))
+                .mapToLong(flight -> (long) Math.floor(column.get(flight) / width + 0.5))
+                .toArray();
+        LongSummaryStatistics span = Arrays.stream(cells).summaryStatistics();
+        if (cells.length == 0) {
+            return new FlightCloud.Cells(0, width, List.of());
         }
-        return FlightCloud.Cells.of(counts, width);
+        long[] counts = new long[Math.toIntExact(span.getMax() - span.getMin() + 1)];
+        for (long cell : cells) {
+            counts[(int) (cell - span.getMin())]++;
+        }
+        return new FlightCloud.Cells(
+                span.getMin() * width, width, Arrays.stream(counts).boxed().toList());
     }
 
     /** The columns that the user named. */

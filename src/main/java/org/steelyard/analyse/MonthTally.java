@@ -31,8 +31,8 @@ final class MonthTally implements Serializable {
     private final Map<Key, Counts> groups = new HashMap<>();
 
     void add(AuditedFlight flight, Status status) {
-        Key month = Key.of(
-                flight.loading().flight().date(), flight.loading().type().id());
+        Key month =
+                Key.of(flight.loading().flight().date(), flight.loading().type().id());
         groups.computeIfAbsent(month, key -> new Counts())
                 .add(flight.assessment().findings(), status);
     }
@@ -75,7 +75,11 @@ final class MonthTally implements Serializable {
             StatusCount count = flights.named(key.typeId());
             return new MonthCount(
                     YearMonth.of(key.year(), key.month()),
-                    key.typeId(), count.flights(), count.marginal(), count.breached(), findings);
+                    key.typeId(),
+                    count.flights(),
+                    count.marginal(),
+                    count.breached(),
+                    findings);
         }
     }
 }

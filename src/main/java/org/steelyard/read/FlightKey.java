@@ -33,8 +33,7 @@ public record FlightKey(long high, long low, int places, long content) {
 
     private static FlightKey of(FlightIdent flight, String registration, long content, MessageDigest digests) {
         ByteBuffer digest = digest(
-                digests,
-                Blanks.fold(flight.flight()) + BETWEEN + flight.date() + BETWEEN + Blanks.fold(registration));
+                digests, Blanks.fold(flight.flight()) + BETWEEN + flight.date() + BETWEEN + Blanks.fold(registration));
         return new FlightKey(digest.getLong(), digest.getLong(), places(flight, digests), content);
     }
 

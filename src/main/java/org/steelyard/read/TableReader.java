@@ -14,6 +14,7 @@ import org.steelyard.model.SourceForm;
 /** Understands the rows of a table through one heading map, and knows which of them stand put right elsewhere. */
 final class TableReader implements RowReader {
 
+    private static final int ROOM_FOR_CELLS = 1 << 10;
     private static final long KEYS = Slot.bits(Slot.FLIGHT, Slot.DATE, Slot.TAIL);
 
     private final TableName name;
@@ -114,7 +115,7 @@ final class TableReader implements RowReader {
 
     @Override
     public FlightKey key(RawRow row, Loading loading) {
-        StringBuilder cells = new StringBuilder();
+        StringBuilder cells = new StringBuilder(ROOM_FOR_CELLS);
         for (Content column : content) {
             String cell = Blanks.strip(row.cell(column.index()));
             if (!cell.isEmpty()) {

@@ -6,8 +6,8 @@ import java.nio.charset.StandardCharsets;
 
 /**
  * Numbers at full precision as plain decimals: the fewest digits that read back as the same double, without exponent
- * and without zeros at the end of the decimals. Not {@link Double#toString(double)}, which before Java 19 sometimes writes more
- * digits than needed, so that bytes would depend on the version of Java.
+ * and without zeros at the end of the decimals. Not {@link Double#toString(double)}, which before Java 19 sometimes
+ * writes more digits than needed, so that bytes would depend on the version of Java.
  */
 final class PlainNumber {
 

@@ -2,8 +2,8 @@ package org.steelyard.report;
 
 import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.Reader;
 import java.io.OutputStream;
+import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;

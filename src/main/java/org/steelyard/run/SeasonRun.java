@@ -19,7 +19,7 @@ import org.steelyard.report.SeasonReports;
 /** Audits one season. */
 public final class SeasonRun {
 
-    private static final int BATCHES_AHEAD_PER_THREAD = 4;
+    private static final int BATCHES_AHEAD_PER_THREAD = 2;
 
     private SeasonRun() {}
 

@@ -16,7 +16,11 @@ class ByteTextTest {
     @Test
     void piecesFollowEachOtherInUtf8() {
         ByteText text = new ByteText();
-        text.add("trim 5\u00BD").ascii(' ').add(ByteText.of("\u2192")).add(" \uD83D\uDE00 ").whole(-12);
+        text.add("trim 5\u00BD")
+                .ascii(' ')
+                .add(ByteText.of("\u2192"))
+                .add(" \uD83D\uDE00 ")
+                .whole(-12);
         assertThat(written(text)).isEqualTo("trim 5\u00BD \u2192 \uD83D\uDE00 -12");
         assertThat(text.length()).isZero();
     }

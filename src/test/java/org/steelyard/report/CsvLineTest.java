@@ -43,7 +43,9 @@ class CsvLineTest {
 
     @Test
     void textFromDataIsGuardedAndOurOwnIsNot() {
-        assertThat(new CsvLine().text("=1+1").raw("=1+1").end()).asString(StandardCharsets.UTF_8).isEqualTo("'=1+1,=1+1\n");
+        assertThat(new CsvLine().text("=1+1").raw("=1+1").end())
+                .asString(StandardCharsets.UTF_8)
+                .isEqualTo("'=1+1,=1+1\n");
     }
 
     /** Read back with Commons CSV's parser for RFC 4180. */
@@ -63,8 +65,8 @@ class CsvLineTest {
                 cells.add(text.toString());
                 line.text(text.toString());
             }
-            try (CSVParser parser = CSVParser.parse(
-                    new String(line.text("end").end(), StandardCharsets.UTF_8), CSVFormat.RFC4180)) {
+            try (CSVParser parser =
+                    CSVParser.parse(new String(line.text("end").end(), StandardCharsets.UTF_8), CSVFormat.RFC4180)) {
                 List<String> read = parser.getRecords().get(0).toList();
                 assertThat(read.subList(0, 4).stream().map(GuardedText::free).toList())
                         .as("cells %s", cells)
