@@ -85,7 +85,7 @@ final class CsvTable implements Table {
         try {
             InputStream in = Files.newInputStream(path);
             in.skipNBytes(encoding.markBytes());
-            return new CsvRows(new StrictReader(in, encoding.charset()), delimiter, name);
+            return new CsvRows(new StrictReader(in, encoding.charset(), head.length), delimiter, name);
         } catch (IOException e) {
             throw unreadable(name, e);
         }
@@ -143,7 +143,7 @@ final class CsvTable implements Table {
         List<RawRow> rows = new ArrayList<>();
         boolean cut = !whole;
         InputStream in = new ByteArrayInputStream(head, encoding.markBytes(), head.length - encoding.markBytes());
-        try (CsvRows all = new CsvRows(new StrictReader(in, encoding.charset()), delimiter, name)) {
+        try (CsvRows all = new CsvRows(new StrictReader(in, encoding.charset(), head.length), delimiter, name)) {
             Optional<RawRow> row = all.next();
             while (row.isPresent() && rows.size() < HEAD_ROWS) {
                 row.filter(Predicate.not(RawRow::isBlank)).ifPresent(rows::add);
