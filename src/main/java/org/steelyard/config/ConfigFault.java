@@ -1,6 +1,6 @@
 package org.steelyard.config;
 
-import org.steelyard.model.Shown;
+import org.steelyard.model.OneLine;
 
 /**
  * One thing that is wrong in the configuration.
@@ -21,11 +21,11 @@ public record ConfigFault(String file, int line, String place, String value, Str
      * @return {@code file:line:place: reason (value '…'; expected …)}
      */
     public String message() {
-        String where = Shown.value(file) + (line > 0 ? ":" + line : "") + (place.isBlank() ? "" : ":" + Shown.value(place));
-        String given = value.isBlank() ? "" : "value '" + Shown.value(value) + "'";
-        String wanted = expected.isBlank() ? "" : "expected " + Shown.text(expected);
+        String where = OneLine.value(file) + (line > 0 ? ":" + line : "") + (place.isBlank() ? "" : ":" + OneLine.value(place));
+        String given = value.isBlank() ? "" : "value '" + OneLine.value(value) + "'";
+        String wanted = expected.isBlank() ? "" : "expected " + OneLine.text(expected);
         String between = given.isEmpty() || wanted.isEmpty() ? "" : "; ";
         String detail = given + between + wanted;
-        return where + ": " + Shown.text(reason) + (detail.isEmpty() ? "" : " (" + detail + ")");
+        return where + ": " + OneLine.text(reason) + (detail.isEmpty() ? "" : " (" + detail + ")");
     }
 }

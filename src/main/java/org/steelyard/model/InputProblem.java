@@ -26,17 +26,17 @@ public record InputProblem(
     }
 
     /**
-     * The problem without its place, on one line and with long values cut ({@link Shown}).
+     * The problem without its place, on one line and with long values cut ({@link OneLine}).
      *
      * @return {@code column: reason (value '…'; expected …)}
      */
     public String detail() {
-        String where = column.isBlank() ? "" : Shown.value(column) + ": ";
-        String given = value.isBlank() ? "" : "value '" + Shown.value(value) + "'";
-        String wanted = expected.isBlank() ? "" : "expected " + Shown.text(expected);
+        String where = column.isBlank() ? "" : OneLine.value(column) + ": ";
+        String given = value.isBlank() ? "" : "value '" + OneLine.value(value) + "'";
+        String wanted = expected.isBlank() ? "" : "expected " + OneLine.text(expected);
         String between = given.isEmpty() || wanted.isEmpty() ? "" : "; ";
         String tail = given + between + wanted;
-        return where + Shown.text(reason) + (tail.isEmpty() ? "" : " (" + tail + ")");
+        return where + OneLine.text(reason) + (tail.isEmpty() ? "" : " (" + tail + ")");
     }
 
     /**

@@ -38,8 +38,8 @@ public record Origin(String file, String sheet, long row, Optional<Origin> forme
 
     @Override
     public String toString() {
-        String name = Shown.value(file);
-        String place = sheet.isBlank() ? name : name + "[" + Shown.value(sheet) + "]";
+        String name = OneLine.value(file);
+        String place = sheet.isBlank() ? name : name + "[" + OneLine.value(sheet) + "]";
         String numbered = row == 0 ? place : place + ":" + row;
         return former.isPresent() ? numbered + " (for " + former.get() + ")" : numbered;
     }

@@ -28,6 +28,6 @@ public record SkippedRow(Origin origin, SkipKind kind, String reason) {
      * @return {@code file:row: reason}
      */
     public String message() {
-        return origin + ": " + Shown.text(reason);
+        return origin + ": " + OneLine.text(reason);
     }
 }

@@ -73,7 +73,27 @@ final class CellParser {
         }
     }
 
+    /** Notes what no output could show; tabs and line ends within a cell are text. */
+    static boolean isPlain(String text, BoundColumn column, RowDraft draft) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if ((c < ' ' && c != '\t' && c != '\n' && c != '\r') || c == '\u007F') {
+                draft.fault(
+                        column,
+                        ProblemCode.BAD_CELL,
+                        "the cell holds a control character",
+                        text,
+                        "text without character " + (int) c);
+                return false;
+            }
+        }
+        return true;
+    }
+
     private static void text(String text, BoundColumn column, RowDraft draft) {
+        if (!isPlain(text, column, draft)) {
+            return;
+        }
         Optional<Names> names = draft.plan().namesFor(column.slot());
         Optional<String> name = names.isEmpty() ? Optional.of(text) : names.flatMap(known -> known.find(text));
         if (name.isPresent()) {

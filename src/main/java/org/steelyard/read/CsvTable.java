@@ -9,9 +9,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.steelyard.model.ColumnMap;
+import org.steelyard.model.ColumnRule;
 
 /**
  * A delimited text file. The delimiter is the option's, else that of a first line {@code sep=;}, else the map's, else
@@ -85,7 +87,7 @@ final class CsvTable implements Table {
         try {
             InputStream in = Files.newInputStream(path);
             in.skipNBytes(encoding.markBytes());
-            return new CsvRows(new StrictReader(in, encoding.charset()), delimiter, name);
+            return new CsvRows(new StrictReader(in, encoding.charset(), head.length), delimiter, name);
         } catch (IOException e) {
             throw unreadable(name, e);
         }
@@ -119,8 +121,9 @@ final class CsvTable implements Table {
     private char bestDelimiter(TextEncoding encoding, ColumnMap map) {
         char best = DELIMITERS[0];
         long bestScore = -1;
+        Map<String, ColumnRule> rules = HeadingRow.rules(map);
         for (char delimiter : DELIMITERS) {
-            long score = score(encoding, delimiter, map);
+            long score = score(encoding, delimiter, rules);
             if (score > bestScore) {
                 best = delimiter;
                 bestScore = score;
@@ -130,11 +133,11 @@ final class CsvTable implements Table {
     }
 
     /** How well a delimiter serves; best of all where it leaves nothing but blanks. */
-    private long score(TextEncoding encoding, char delimiter, ColumnMap map) {
+    private long score(TextEncoding encoding, char delimiter, Map<String, ColumnRule> rules) {
         try {
             List<RawRow> rows = head(encoding, delimiter);
             int known = rows.stream()
-                    .mapToInt(row -> HeadingRow.known(map, row))
+                    .mapToInt(row -> HeadingRow.known(rules, row).size())
                     .max()
                     .orElse(0);
             return rows.isEmpty()
@@ -149,7 +152,7 @@ final class CsvTable implements Table {
         List<RawRow> rows = new ArrayList<>();
         boolean cut = !whole;
         InputStream in = new ByteArrayInputStream(head, encoding.markBytes(), head.length - encoding.markBytes());
-        try (CsvRows all = new CsvRows(new StrictReader(in, encoding.charset()), delimiter, name)) {
+        try (CsvRows all = new CsvRows(new StrictReader(in, encoding.charset(), head.length), delimiter, name)) {
             Optional<RawRow> row = all.next();
             while (row.isPresent() && rows.size() < HEAD_ROWS) {
                 row.filter(Predicate.not(RawRow::isBlank)).ifPresent(rows::add);

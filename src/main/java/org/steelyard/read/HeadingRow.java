@@ -84,7 +84,7 @@ final class HeadingRow {
     }
 
     /** The headings of the map that the row has, as they compare. */
-    private static Set<String> known(Map<String, ColumnRule> rules, RawRow row) {
+    static Set<String> known(Map<String, ColumnRule> rules, RawRow row) {
         Set<String> known = new HashSet<>();
         for (String heading : headings(row)) {
             rule(rules, heading).ifPresent(rule -> known.add(Blanks.fold(rule.heading())));

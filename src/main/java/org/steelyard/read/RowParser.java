@@ -253,7 +253,9 @@ public final class RowParser implements TableParser {
         List<Extra> extras = new ArrayList<>(binding.extras());
         for (BoundColumn column : binding.columns().all()) {
             if (column.slot() == Slot.EXTRA) {
-                extras.add(new Extra(column.heading(), Blanks.strip(row.cell(column.index()))));
+                String text = Blanks.strip(row.cell(column.index()));
+                CellParser.isPlain(text, column, draft);
+                extras.add(new Extra(column.heading(), text));
             } else {
                 cells.read(row, column, densityKgPerL, draft);
                 requireGiven(column, draft, tail);

@@ -5,7 +5,7 @@ import java.util.List;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Origin;
 import org.steelyard.model.ProblemCode;
-import org.steelyard.model.Shown;
+import org.steelyard.model.OneLine;
 
 /** Collects every fault of one row; costs nothing while there is none. */
 final class RowProblems {
@@ -34,6 +34,6 @@ final class RowProblems {
 
     /** A value that fits into a message: one line, not endless. */
     static String shown(String value) {
-        return Shown.value(value);
+        return OneLine.value(value);
     }
 }

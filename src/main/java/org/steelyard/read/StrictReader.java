@@ -20,11 +20,12 @@ final class StrictReader extends Reader {
     /** Characters that one record may have at most, give or take a buffer. */
     static final int LONGEST_RECORD = 1_000_000;
 
-    private static final int BUFFER_BYTES = 1 << 16;
+    private static final int LEAST_BUFFER_BYTES = 1 << 8;
+    private static final int MOST_BUFFER_BYTES = 1 << 16;
 
     private final InputStream in;
     private final CharsetDecoder decoder;
-    private final ByteBuffer bytes = ByteBuffer.allocate(BUFFER_BYTES).flip();
+    private final ByteBuffer bytes;
     private boolean inputEnded;
     private boolean undecodable;
     private int undecodableBytes;
@@ -32,8 +33,17 @@ final class StrictReader extends Reader {
     private long recordChars;
     private long allChars;
 
-    StrictReader(InputStream in, Charset charset) {
+    /**
+     * Reads from a source.
+     *
+     * @param in bytes
+     * @param charset how they are characters
+     * @param size how many there are, about; a head or a small file needs no large buffer
+     */
+    StrictReader(InputStream in, Charset charset, int size) {
         this.in = in;
+        this.bytes = ByteBuffer.allocate(Math.min(MOST_BUFFER_BYTES, Math.max(LEAST_BUFFER_BYTES, size)))
+                .flip();
         this.decoder = charset.newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
                 .onUnmappableCharacter(CodingErrorAction.REPORT);

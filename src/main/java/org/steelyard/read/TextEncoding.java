@@ -29,10 +29,15 @@ record TextEncoding(Charset charset, int markBytes) {
             return new TextEncoding(StandardCharsets.UTF_16BE, 2);
         }
         Optional<Charset> declared = options.charset().isPresent() ? options.charset() : declared(map, name);
-        if (declared.isEmpty()) {
-            requireText(head, name);
+        if (declared.filter(TextEncoding::isWide).isEmpty()) {
+            requireText(head, declared.isPresent(), name);
         }
         return new TextEncoding(declared.orElse(StandardCharsets.UTF_8), 0);
+    }
+
+    /** Whether a charset has zeros in plain text. */
+    private static boolean isWide(Charset charset) {
+        return charset.name().startsWith("UTF-16") || charset.name().startsWith("UTF-32");
     }
 
     private static boolean begins(byte[] head, int... mark) {
@@ -64,7 +69,8 @@ record TextEncoding(Charset charset, int markBytes) {
         }
     }
 
-    private static void requireText(byte[] head, TableName name) throws SourceFault {
+    /** Refuses zeros, which text does not hold; where a charset is declared a stray one is a fault of its cell. */
+    private static void requireText(byte[] head, boolean declared, TableName name) throws SourceFault {
         int evenZeros = 0;
         int oddZeros = 0;
         int length = Math.min(head.length, SAMPLE);
@@ -78,6 +84,9 @@ record TextEncoding(Charset charset, int markBytes) {
             return;
         }
         boolean wide = Math.max(evenZeros, oddZeros) > length / 4 && Math.min(evenZeros, oddZeros) < length / 16;
+        if (declared && !wide) {
+            return;
+        }
         String charset = oddZeros > evenZeros ? "UTF-16LE" : "UTF-16BE";
         throw new SourceFault(
                 wide

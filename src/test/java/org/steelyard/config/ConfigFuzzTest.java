@@ -78,12 +78,12 @@ class ConfigFuzzTest {
 
     @Test
     void yamlIsReadOrRefused() {
-        Fuzz.run("yaml", 1_500, new Yaml());
+        Fuzz.run("yaml", 300, new Yaml());
     }
 
     @Test
     void tablesAreReadOrRefused() {
-        Fuzz.run("fleet", 5_000, new Fleet());
+        Fuzz.run("fleet", 1_000, new Fleet());
     }
 
     /** A value, or faults. */

@@ -66,17 +66,17 @@ class SeasonFuzzTest {
 
     @Test
     void textsOfFlightsAreReadOrRefused() {
-        Fuzz.run("csv", 3_000, new Texts());
+        Fuzz.run("csv", 300, new Texts());
     }
 
     @Test
     void textsOfFlightsItemsAndRejectedRowsAreReadTogetherOrRefused() {
-        Fuzz.run("seasons", 1_000, new Seasons());
+        Fuzz.run("seasons", 60, new Seasons());
     }
 
     @Test
     void workbooksAreReadOrRefused() {
-        Fuzz.run("xlsx", 300, new Workbooks());
+        Fuzz.run("xlsx", 60, new Workbooks());
     }
 
     /** One text file, by one of the maps. */

@@ -56,7 +56,7 @@ class RowFuzzTest {
 
     @Test
     void rowsAreReadOrRejected() {
-        Fuzz.run("rows", 20_000, new Rows());
+        Fuzz.run("rows", 5_000, new Rows());
     }
 
     /** A row whose cells are parted by a sign that none of them holds; in front, the parser and the kinds of cells. */

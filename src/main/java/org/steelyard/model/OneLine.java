@@ -1,7 +1,7 @@
 package org.steelyard.model;
 
 /** What comes from outside, as it stands in a message: on one line, and not endless. */
-public final class Shown {
+public final class OneLine {
 
     /** Characters that a value or heading may have in a message. */
     public static final int LONGEST = 120;
@@ -9,7 +9,7 @@ public final class Shown {
     /** Characters that a reason, or what is expected, may have in a message: they may list names. */
     public static final int LONGEST_TEXT = 1_000;
 
-    private Shown() {}
+    private OneLine() {}
 
     /**
      * A value or heading.
