@@ -33,7 +33,16 @@ final class PageFlights implements Closeable {
     }
 
     void add(AuditedFlight flight) throws IOException {
-        long place = next++;
+        add(flight, next++);
+    }
+
+    /** Says how many flights of a status the season has, where only some of them come. */
+    void seen(Status status, long flights) {
+        sample.seen(status, flights);
+    }
+
+    /** Takes a flight by its place in the season. */
+    void add(AuditedFlight flight, long place) throws IOException {
         Status status = flight.assessment().status();
         if (sample.offer(status, place)) {
             writer.write(Long.toString(place));
