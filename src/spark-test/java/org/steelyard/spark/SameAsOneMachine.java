@@ -2,6 +2,7 @@ package org.steelyard.spark;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,6 +15,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -81,9 +84,7 @@ final class SameAsOneMachine {
 
     private void rows(String name, List<OutputColumn> columns) throws IOException {
         Sorted exact = new Sorted();
-        try (Stream<String> lines = records(one.resolve(name + ".csv"))) {
-            lines.forEach(exact::add);
-        }
+        records(one.resolve(name + ".csv"), exact::add);
         Sorted parts = new Sorted();
         for (Path file : files(spark.resolve(name + ".parquet"))) {
             try (ParquetReader<Group> rows = ParquetReader.builder(
@@ -115,24 +116,24 @@ final class SameAsOneMachine {
         return cells;
     }
 
-    /** The records of a file of ours, with their line ends; a record may go over several lines. */
-    private static Stream<String> records(Path file) throws IOException {
-        List<String> records = new ArrayList<>();
-        StringBuilder open = new StringBuilder();
-        boolean first = true;
-        try (Stream<String> lines = Files.lines(file, StandardCharsets.UTF_8)) {
-            for (String line : (Iterable<String>) lines::iterator) {
-                open.append(line).append('\n');
-                if (open.chars().filter(sign -> sign == '"').count() % 2 == 0) {
-                    if (!first) {
-                        records.add(open.toString());
+    /** The records of a file of ours below its headings, with their line ends; a record may go over several lines. */
+    private static void records(Path file, Consumer<String> each) throws IOException {
+        try (Reader in = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+            StringBuilder open = new StringBuilder();
+            boolean quoted = false;
+            boolean headings = true;
+            for (int sign = in.read(); sign >= 0; sign = in.read()) {
+                open.append((char) sign);
+                quoted ^= sign == '"';
+                if (sign == '\n' && !quoted) {
+                    if (!headings) {
+                        each.accept(open.toString());
                     }
-                    first = false;
+                    headings = false;
                     open.setLength(0);
                 }
             }
         }
-        return records.stream();
     }
 
     /** Lines in order, kept as digests so that millions fit. */
@@ -345,11 +346,9 @@ final class SameAsOneMachine {
     // the workbook: every sheet but that of the run's facts, as long as it lists all flights
 
     private void workbook() throws IOException {
-        long flights;
-        try (Stream<String> rows = records(one.resolve("flights.csv"))) {
-            flights = rows.count();
-        }
-        if (flights > 4096) {
+        AtomicLong flights = new AtomicLong();
+        records(one.resolve("flights.csv"), row -> flights.incrementAndGet());
+        if (flights.get() > 4096) {
             return;
         }
         int same = 0;
