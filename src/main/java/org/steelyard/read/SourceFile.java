@@ -68,6 +68,30 @@ public final class SourceFile implements AutoCloseable {
     }
 
     /**
+     * Opens a table of a format that knows what its cells are.
+     *
+     * @param name name of the file
+     * @param headings headings of its columns; they count as row 1
+     * @param rows its rows
+     * @param options heading maps and the like
+     * @param tails the fleet
+     * @return the file; if it cannot be read, one without rows whose problems say why
+     */
+    public static SourceFile ofTyped(
+            String name, List<String> headings, TypedRows rows, ReadOptions options, Tails tails) {
+        TableName table = new TableName(name, "");
+        SourceFile source = new SourceFile(table);
+        try {
+            source.choose(
+                    List.of(new TypedTable(table, headings, rows)), options, tails, ItemBook.NONE, Corrections.NONE);
+            source.openNext();
+        } catch (SourceFault e) {
+            source.problems.addAll(e.problems());
+        }
+        return source;
+    }
+
+    /**
      * Opens a file of a season whose other files may hold load items of its flights, and rejected rows put right.
      *
      * @param path the file

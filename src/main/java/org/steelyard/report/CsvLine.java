@@ -10,7 +10,7 @@ import org.steelyard.model.GuardedText;
  * <p>Written here because a line is built a million times: the printer of the CSV library took 1.6 times as long for
  * the same cells. What it writes is read back with that library in tests.
  */
-final class CsvLine {
+class CsvLine {
 
     private final ByteText cells = new ByteText();
     private boolean first = true;

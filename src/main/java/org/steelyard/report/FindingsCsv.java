@@ -2,6 +2,7 @@ package org.steelyard.report;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.FindingText;
@@ -40,6 +41,31 @@ final class FindingsCsv implements SeasonOutput {
             "sentence",
             "sheet",
             "remedy");
+
+    private static final List<String> NUMBERS =
+            List.of("value", "limit", "margin", "value_si", "limit_si", "margin_si");
+
+    /** The columns, as other formats need them. */
+    static List<OutputColumn> columns() {
+        return HEADINGS.stream()
+                .map(name -> new OutputColumn(
+                        name,
+                        NUMBERS.contains(name)
+                                ? OutputColumn.Kind.NUMBER
+                                : name.equals("row") ? OutputColumn.Kind.WHOLE : OutputColumn.Kind.TEXT))
+                .toList();
+    }
+
+    /** The cells of each finding of one flight. */
+    static List<List<Object>> cells(AuditedFlight flight) {
+        List<List<Object>> rows = new ArrayList<>();
+        for (Finding finding : flight.assessment().findings()) {
+            TypedRow row = new TypedRow();
+            add(row, flight.loading(), finding, RemedyCell.of(flight, finding));
+            rows.add(row.cells());
+        }
+        return rows;
+    }
 
     private final CsvFile file;
 

@@ -44,17 +44,32 @@ final class PageFlights implements Closeable {
     Work begin(List<AuditedFlight> flights) {
         List<Offered> offered = new ArrayList<>();
         for (AuditedFlight flight : flights) {
-            long place = next++;
-            Status status = flight.assessment().status();
-            if (sample.offer(status, place)) {
-                record.meet(flight);
-                offered.add(new Offered(place, status, flight));
-            }
+            offer(flight, next++, offered);
         }
         return () -> {
             String lines = lines(offered);
             return () -> writer.write(lines);
         };
+    }
+
+    /** Says how many flights of a status the season has, where only some of them come. */
+    void seen(Status status, long flights) {
+        sample.seen(status, flights);
+    }
+
+    /** Takes a flight by its place in the season. */
+    void add(AuditedFlight flight, long place) throws IOException {
+        List<Offered> offered = new ArrayList<>();
+        offer(flight, place, offered);
+        writer.write(lines(offered));
+    }
+
+    private void offer(AuditedFlight flight, long place, List<Offered> offered) {
+        Status status = flight.assessment().status();
+        if (sample.offer(status, place)) {
+            record.meet(flight);
+            offered.add(new Offered(place, status, flight));
+        }
     }
 
     private String lines(List<Offered> offered) {

@@ -85,6 +85,11 @@ final class RejectedCsv implements SeasonOutput {
 
     @Override
     public void finish(SeasonResult result) throws IOException {
+        write();
+    }
+
+    /** Writes the rows under all headings that they have. */
+    void write() throws IOException {
         out.close();
         List<String> headings = new ArrayList<>(RejectedColumns.PLACE);
         headings.addAll(columns.keySet());
