@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIOException;
 
 import java.io.FileNotFoundException;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
@@ -12,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -86,6 +88,40 @@ class WholeFileTest {
         assertThat(target).hasContent("new");
         WholeFile.write(Path.of("/dev/null"), "gone");
         assertThat(Files.isRegularFile(Path.of("/dev/null"))).isFalse();
+    }
+
+    @Test
+    void aFullDiskUnderTheLibraryIsAFaultOfTheDiskAtEveryByte() throws IOException {
+        try (XSSFWorkbook book = new XSSFWorkbook()) {
+            book.createSheet("a").createRow(0).createCell(0).setCellValue("b");
+            for (int room = 0; room < 3000; room += 150) {
+                int bytes = room;
+                try (WatchedOutput out = new WatchedOutput(new Full(bytes))) {
+                    assertThatIOException()
+                            .as(bytes + " bytes")
+                            .isThrownBy(() -> out.write(book))
+                            .withMessage("No space left on device");
+                }
+            }
+        }
+    }
+
+    /** A disk with room for so many bytes. */
+    private static final class Full extends OutputStream {
+
+        private int room;
+
+        private Full(int room) {
+            this.room = room;
+        }
+
+        @Override
+        public void write(int one) throws IOException {
+            if (room == 0) {
+                throw new IOException("No space left on device");
+            }
+            room--;
+        }
     }
 
     static Stream<Arguments> faults() {
