@@ -13,9 +13,9 @@ final class NormalChance {
     private static final int DEPTH = 60;
 
     /** From each of these on so many terms give the same double as the full depth. */
-    private static final double[] FAR_OUT = {15, 10, 8, 6, 4};
+    private static final double[] FAR_OUT = {15, 10, 8, 6};
 
-    private static final int[] SHALLOW = {14, 18, 20, 30, 50};
+    private static final int[] SHALLOW = {14, 18, 20, 40};
 
     private NormalChance() {}
 

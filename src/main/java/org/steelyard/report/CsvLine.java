@@ -12,8 +12,19 @@ import org.steelyard.model.GuardedText;
  */
 class CsvLine {
 
-    private final ByteText cells = new ByteText();
+    private static final int FEW_LINES = 1 << 10;
+
+    private final ByteText cells;
     private boolean first = true;
+
+    CsvLine() {
+        this(FEW_LINES);
+    }
+
+    /** Lines that will need so many bytes or more. */
+    CsvLine(int bytes) {
+        cells = new ByteText(bytes);
+    }
 
     /** Adds a text from data. */
     CsvLine text(String text) {

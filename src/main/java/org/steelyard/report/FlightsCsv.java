@@ -53,6 +53,8 @@ import org.steelyard.model.Phase;
  */
 final class FlightsCsv implements SeasonOutput {
 
+    private static final int LINE_BYTES = 1 << 10;
+
     private record Column(String name, OutputColumn.Kind kind, Cell cell) {}
 
     @FunctionalInterface
@@ -195,7 +197,7 @@ final class FlightsCsv implements SeasonOutput {
     }
 
     private static byte[] lines(List<AuditedFlight> flights) {
-        CsvLine line = new CsvLine();
+        CsvLine line = new CsvLine(flights.size() * LINE_BYTES);
         for (AuditedFlight flight : flights) {
             for (Column column : COLUMNS) {
                 column.cell().add(flight, line);
