@@ -24,6 +24,9 @@ record Measure(String noun, String example, Map<String, BigDecimal> factors, Roo
         POSITIVE;
 
         void require(double value, String expected) throws Unfit {
+            if (!Double.isFinite(value)) {
+                throw new Unfit("too large a number", expected);
+            }
             if (this == POSITIVE && value <= 0) {
                 throw new Unfit("must be more than zero", expected);
             }
@@ -74,7 +77,9 @@ record Measure(String noun, String example, Map<String, BigDecimal> factors, Roo
         if (!isNumber(text)) {
             throw new Unfit("not a number", "a number with a decimal point, as '-0.2'");
         }
-        return Double.parseDouble(text);
+        double number = Double.parseDouble(text);
+        Room.ANY.require(number, "a number, as '-0.2'");
+        return number;
     }
 
     /** A number above zero without a unit. */
