@@ -63,8 +63,8 @@ final class Agreement {
 
     private static Map<String, String> columns(String pairs) {
         Map<String, String> columns = new LinkedHashMap<>();
-        for (String pair : pairs.split(",")) {
-            String[] names = pair.split("=");
+        for (String pair : pairs.split(",", -1)) {
+            String[] names = pair.split("=", -1);
             columns.put(names[0].replace(';', ','), names[1]);
         }
         return columns;
@@ -321,7 +321,7 @@ final class Agreement {
         assertThat(flightsInRun.keySet()).isEqualTo(on.keySet());
         on.forEach((kind, places) -> {
             assertThat(flightsInRun.get(kind)).as(kind).isEqualTo(places.size());
-            String[] names = kind.split(" ");
+            String[] names = kind.split(" ", -1);
             if (!names[1].equals("note")) {
                 assertThat(words).contains("|" + names[0] + "|" + places.size() + "|" + counted.get(kind) + "|");
             }
@@ -376,7 +376,7 @@ final class Agreement {
     }
 
     private static void setting(Object shown, String csv) {
-        String[] parts = shown.toString().replace("°", "").split(" ");
+        String[] parts = shown.toString().replace("°", "").split(" ", -1);
         double units = Double.parseDouble(parts[0]) * (parts.length > 1 && parts[1].equals("DN") ? -1 : 1);
         assertThat(Math.abs(units - Double.parseDouble(csv)))
                 .as(shown + " for " + csv)
@@ -392,7 +392,7 @@ final class Agreement {
             if (cell != null
                     && cell.toString().equals(heading)
                     && (!heading.equals("Type")
-                            || flaps != null && flaps.toString().equals("Flaps"))) {
+                            || (flaps != null && flaps.toString().equals("Flaps")))) {
                 return WrittenReports.table(sheet, row.getRowNum(), column);
             }
         }
