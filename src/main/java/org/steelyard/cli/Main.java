@@ -113,10 +113,11 @@ final class Main implements Callable<Integer> {
 
     private static int outOfMemory(PrintWriter err) {
         long mib = Runtime.getRuntime().maxMemory() >> 20;
-        err.println("There is not enough memory: the program may use " + mib + " MB. Give it more, as JDK_JAVA_OPTIONS=-Xmx"
-                + Math.max(2, 2 * mib / 1024 + 1)
-                + "g in the environment or java -Xmx… -jar, or audit the season in parts. Nothing was written; what stood"
-                + " there before is as it was.");
+        err.println(
+                "There is not enough memory: the program may use " + mib + " MB. Give it more, as JDK_JAVA_OPTIONS=-Xmx"
+                        + Math.max(2, 2 * mib / 1024 + 1)
+                        + "g in the environment or java -Xmx… -jar, or audit the season in parts. Nothing was written; what stood"
+                        + " there before is as it was.");
         return ExitCode.CANNOT;
     }
 

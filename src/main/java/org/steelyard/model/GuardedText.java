@@ -4,9 +4,9 @@ import java.util.regex.Pattern;
 
 /**
  * Text made harmless for spreadsheets. A spreadsheet that opens a CSV file takes a cell for a formula if it begins with
- * {@code = + - @}, also in full width, a tab or a line break, and runs it. An apostrophe in front keeps such a cell text (common practice).
- * Every cell that the outputs write from data is guarded, and every cell that the readers read from a CSV file is freed
- * again, so that nothing changes on the way round:
+ * {@code = + - @}, also in full width, a tab or a line break, and runs it. An apostrophe in front keeps such a cell
+ * text (common practice). Every cell that the outputs write from data is guarded, and every cell that the readers read
+ * from a CSV file is freed again, so that nothing changes on the way round:
  *
  * <ul>
  *   <li>{@code =A1} is written as {@code '=A1}; plain numbers as {@code -0.5} or {@code +12,5} stay as they are.

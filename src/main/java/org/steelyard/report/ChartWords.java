@@ -3,7 +3,9 @@ package org.steelyard.report;
 import java.util.Locale;
 import org.apache.poi.util.LocaleUtil;
 
-/** The library marks the words of a chart with the language of the machine; the same inputs are to give the same bytes. */
+/**
+ * The library marks the words of a chart with the language of the machine; the same inputs are to give the same bytes.
+ */
 final class ChartWords {
 
     private ChartWords() {}

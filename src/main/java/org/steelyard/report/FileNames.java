@@ -11,7 +11,9 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** Names of files made of data. No two of one object are the same on a system that takes upper and lower case for one. */
+/**
+ * Names of files made of data. No two of one object are the same on a system that takes upper and lower case for one.
+ */
 public final class FileNames {
 
     private static final int MOST = 40;

@@ -56,7 +56,8 @@ final class PageOverview {
                     .closeBlock();
             return;
         }
-        Tables.open(html, "Typical take-off trim", "stack", "Type", "Flaps", "#Median", "#90 % between", "#With a trim");
+        Tables.open(
+                html, "Typical take-off trim", "stack", "Type", "Flaps", "#Median", "#90 % between", "#With a trim");
         groups.stream().limit(GROUPS).forEach(group -> row(html, group, names));
         Tables.close(html);
         if (groups.size() > GROUPS) {

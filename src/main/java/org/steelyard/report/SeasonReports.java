@@ -17,7 +17,8 @@ import org.steelyard.model.SkippedRow;
 /**
  * All reports of a season, written while the flights go by. Everything goes into a hidden folder first; only
  * {@link #finish} moves the complete files into {@code reports/<season>/}, and removes what an earlier run wrote there
- * and this one does not. Closing without finishing leaves what was there before as it was. For one thread, which may have workers write for it.
+ * and this one does not. Closing without finishing leaves what was there before as it was. For one thread, which may
+ * have workers write for it.
  *
  * <pre>{@code
  * try (SeasonReports reports = SeasonReports.open(folder, "2025", policy)) {

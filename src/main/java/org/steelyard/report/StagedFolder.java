@@ -21,8 +21,8 @@ import java.util.TreeSet;
 
 /**
  * A folder whose files appear only when all of them are complete, and belong to one run. They are written into the
- * hidden folder {@value #STAGING} in it. When all are complete a list of them is put beside them ({@link MoveList}), and
- * then each is moved to its place in one step that replaces an older file whole.
+ * hidden folder {@value #STAGING} in it. When all are complete a list of them is put beside them ({@link MoveList}),
+ * and then each is moved to its place in one step that replaces an older file whole.
  *
  * <p>A run that is killed before there is a list has changed nothing, and the next that writes here removes what it
  * left. One that is killed after that has moved some files: the next run, and whoever reads the folder back, moves the

@@ -43,7 +43,8 @@ public final class TypePages {
         List<String> written = new ArrayList<>();
         try (StagedFolder staged = StagedFolder.at(folder)) {
             for (Map.Entry<AircraftType, List<Tail>> one : types.entrySet()) {
-                String name = names.unique("type-" + FileNames.plain(one.getKey().id()), ".html");
+                String name =
+                        names.unique("type-" + FileNames.plain(one.getKey().id()), ".html");
                 Files.writeString(
                         staged.file(name), page(one.getKey(), one.getValue(), version), StandardCharsets.UTF_8);
                 written.add(name);

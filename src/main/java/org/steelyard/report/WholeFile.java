@@ -103,8 +103,7 @@ public final class WholeFile {
                 Optional<WritingLock> left = WritingLock.take(path);
                 if (left.isPresent()) {
                     String name = String.valueOf(path.getFileName());
-                    Files.deleteIfExists(
-                            path.resolveSibling(name.substring(0, name.length() - LOCK.length()) + PART));
+                    Files.deleteIfExists(path.resolveSibling(name.substring(0, name.length() - LOCK.length()) + PART));
                     left.get().close();
                 }
             }
@@ -115,7 +114,8 @@ public final class WholeFile {
         String name = String.valueOf(path.getFileName());
         return name.startsWith(hidden)
                 && name.endsWith(ending)
-                && name.length() == hidden.length() + UUID.randomUUID().toString().length() + ending.length();
+                && name.length()
+                        == hidden.length() + UUID.randomUUID().toString().length() + ending.length();
     }
 
     static void move(Path part, Path whole) throws IOException {

@@ -72,8 +72,10 @@ public final class WriteFault {
                 .filter(words -> words.fit(lower))
                 .findFirst()
                 .map(Words::plain)
-                .orElse(e instanceof FileSystemException || e instanceof FileNotFoundException || isOwn(e) ? said
-                        : kind + ", " + said);
+                .orElse(
+                        e instanceof FileSystemException || e instanceof FileNotFoundException || isOwn(e)
+                                ? said
+                                : kind + ", " + said);
     }
 
     private static boolean isOwn(IOException e) {

@@ -100,7 +100,8 @@ public final class HostileOutputs {
     private void seasons() throws IOException {
         for (String name : List.of("one", "two")) {
             List<String> house = Files.readAllLines(
-                    Path.of("data-in/demo/season-2026-0" + (name.equals("one") ? 4 : 5) + ".csv"), StandardCharsets.UTF_8);
+                    Path.of("data-in/demo/season-2026-0" + (name.equals("one") ? 4 : 5) + ".csv"),
+                    StandardCharsets.UTF_8);
             List<String> headings = new ArrayList<>(List.of(house.get(0).split(",")));
             headings.addAll(EVIL.subList(0, 7));
             Path file = in(name + "/season-='<b>&\"" + name + ".csv");
@@ -141,8 +142,7 @@ public final class HostileOutputs {
             var sheet = book.createSheet("=A1'<b>&\"x");
             for (int i = 0; i < 9; i++) {
                 var row = sheet.createRow(i);
-                List<String> cells =
-                        i == 0 ? List.of(house.get(0).split(",")) : row(house.get(300 + i), 0, i + 1);
+                List<String> cells = i == 0 ? List.of(house.get(0).split(",")) : row(house.get(300 + i), 0, i + 1);
                 for (int column = 0; column < cells.size(); column++) {
                     row.createCell(column).setCellValue(cells.get(column));
                 }
@@ -171,7 +171,15 @@ public final class HostileOutputs {
         String out = folder.resolve("out").toString();
         String in = folder.resolve("in").toString();
         String season = in + "/one/season-='<b>&\"one.csv";
-        run("audit", in + "/one", "-n", "=a'&", "--by", "pilot," + EVIL.get(0).substring(0, 10), "--room", "-o",
+        run(
+                "audit",
+                in + "/one",
+                "-n",
+                "=a'&",
+                "--by",
+                "pilot," + EVIL.get(0).substring(0, 10),
+                "--room",
+                "-o",
                 out + "/audit");
         run("audit", in + "/two", "-n", "=b'&", "-o", out + "/audit");
         run("against", out + "/audit/=a'&", out + "/audit/=b'&", "-o", out + "/against");
@@ -181,8 +189,21 @@ public final class HostileOutputs {
         run("check-config", "--brief", "--write", out + "/types");
         run("curtail", TYPE, "--page", out + "/curtail/p.html", "--section", out + "/curtail/envelopes.yaml");
         for (String ending : List.of("html", "xlsx")) {
-            run("set", "--tail", TAIL, "-f", "5", "-m", "60t", "-g", "24%", "flight=" + EVIL.get(1), "from="
-                    + EVIL.get(0), "to=" + EVIL.get(2), "--write", out + "/set/s." + ending);
+            run(
+                    "set",
+                    "--tail",
+                    TAIL,
+                    "-f",
+                    "5",
+                    "-m",
+                    "60t",
+                    "-g",
+                    "24%",
+                    "flight=" + EVIL.get(1),
+                    "from=" + EVIL.get(0),
+                    "to=" + EVIL.get(2),
+                    "--write",
+                    out + "/set/s." + ending);
         }
         run("propose-map", season, "--type", TYPE, "--name", "evil", "--write", out + "/map/evil.yaml");
         run("fit-scale", in + "/one", "--type", TYPE, "--section", out + "/fit/trim.yaml");

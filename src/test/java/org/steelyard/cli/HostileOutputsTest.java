@@ -80,12 +80,16 @@ class HostileOutputsTest {
         Pattern plain = Pattern.compile("[A-Za-z0-9][A-Za-z0-9.-]*");
         assertThat(files)
                 .allSatisfy(file -> assertThat(file.getFileName().toString()).matches(plain))
-                .allSatisfy(file -> assertThat(file.getFileName().toString().length()).isLessThan(80));
+                .allSatisfy(file ->
+                        assertThat(file.getFileName().toString().length()).isLessThan(80));
         Set<String> lower = new HashSet<>();
-        assertThat(files).allSatisfy(file -> assertThat(lower.add(file.toString().toLowerCase(Locale.ROOT))).isTrue());
+        assertThat(files)
+                .allSatisfy(file -> assertThat(lower.add(file.toString().toLowerCase(Locale.ROOT)))
+                        .isTrue());
         assertThat(files.stream().filter(file -> file.toString().contains("students")))
                 .hasSize(HostileOutputs.EVIL.size() + 4);
-        assertThat(files.stream().filter(file -> file.getFileName().toString().startsWith("type-"))).hasSize(5);
+        assertThat(files.stream().filter(file -> file.getFileName().toString().startsWith("type-")))
+                .hasSize(5);
     }
 
     @Test
@@ -127,8 +131,12 @@ class HostileOutputsTest {
                             assertThat(cell.getCellType()).isNotEqualTo(CellType.FORMULA);
                             boolean starts = cell.getCellType() == CellType.STRING
                                     && !cell.getStringCellValue().isEmpty()
-                                    && STARTERS.indexOf(cell.getStringCellValue().charAt(0)) >= 0;
-                            if (starts && !NUMBER.matcher(cell.getStringCellValue()).matches()) {
+                                    && STARTERS.indexOf(
+                                                    cell.getStringCellValue().charAt(0))
+                                            >= 0;
+                            if (starts
+                                    && !NUMBER.matcher(cell.getStringCellValue())
+                                            .matches()) {
                                 evil++;
                             }
                         }
@@ -145,19 +153,25 @@ class HostileOutputsTest {
         Path file = folder.resolve("out/audit/=a'&/flights.csv");
         Set<String> flights = new HashSet<>();
         Set<String> places = new HashSet<>();
-        CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
         try (CSVParser rows = CSVParser.parse(file, StandardCharsets.UTF_8, format)) {
             for (CSVRecord row : rows) {
                 flights.add(org.steelyard.model.GuardedText.free(row.get("flight")));
                 places.add(org.steelyard.model.GuardedText.free(row.get("from")));
-                assertThat(org.steelyard.model.GuardedText.free(row.get("type"))).startsWith("=T");
-                assertThat(org.steelyard.model.GuardedText.free(row.get("tail"))).startsWith("=QI<i onclick");
+                assertThat(org.steelyard.model.GuardedText.free(row.get("type")))
+                        .startsWith("=T");
+                assertThat(org.steelyard.model.GuardedText.free(row.get("tail")))
+                        .startsWith("=QI<i onclick");
             }
         }
-        List<String> trimmed = HostileOutputs.EVIL.stream().map(HostileOutputsTest::read).toList();
+        List<String> trimmed =
+                HostileOutputs.EVIL.stream().map(HostileOutputsTest::read).toList();
         assertThat(places).isSubsetOf(trimmed).hasSizeGreaterThanOrEqualTo(trimmed.size() - 1);
-        assertThat(flights).allSatisfy(flight -> assertThat(trimmed)
-                .anyMatch(evil -> flight.startsWith(evil)));
+        assertThat(flights).allSatisfy(flight -> assertThat(trimmed).anyMatch(evil -> flight.startsWith(evil)));
     }
 
     /** As a reader takes a cell: without white space around it. */
@@ -184,7 +198,10 @@ class HostileOutputsTest {
             for (int i = 0; i < scripts.getLength(); i++) {
                 Element script = (Element) scripts.item(i);
                 if (script.getAttribute("type").equals("application/json")) {
-                    assertThat(new ObjectMapper().readTree(script.getTextContent()).isObject()).isTrue();
+                    assertThat(new ObjectMapper()
+                                    .readTree(script.getTextContent())
+                                    .isObject())
+                            .isTrue();
                 } else {
                     assertThat(content).contains(sha256(body(page, i)));
                 }
@@ -265,10 +282,11 @@ class HostileOutputsTest {
         try {
             ConfigResult result = ConfigFolder.load(folder.resolve("in/config"));
             assertThat(result).as(result.toString()).isInstanceOf(ConfigResult.Loaded.class);
-            assertThat(((ConfigResult.Loaded) result).configuration().maps().stream()
-                            .filter(map -> map.name().equals("evil"))
-                            .flatMap(map -> map.columns().stream())
-                            .map(column -> column.heading()))
+            assertThat(((ConfigResult.Loaded) result)
+                            .configuration().maps().stream()
+                                    .filter(map -> map.name().equals("evil"))
+                                    .flatMap(map -> map.columns().stream())
+                                    .map(column -> column.heading()))
                     .contains(read(HostileOutputs.EVIL.get(0)), HostileOutputs.EVIL.get(1));
         } finally {
             Files.delete(columns);

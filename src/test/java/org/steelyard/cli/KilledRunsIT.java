@@ -21,8 +21,8 @@ import org.steelyard.cli.WritingJobs.Job;
 /**
  * The real program, killed at drawn moments of its run. After each kill every file that stands under its final name is,
  * byte for byte, one of a finished run; unless complete files wait to be moved, all are of the same run; no input was
- * touched; and the next run writes all of it and leaves nothing beside it. The gate kills a few; {@code
- * -Dsteelyard.kills=200} as many as one likes, and prints what was met.
+ * touched; and the next run writes all of it and leaves nothing beside it. The gate kills a few;
+ * {@code -Dsteelyard.kills=200} as many as one likes, and prints what was met.
  */
 class KilledRunsIT {
 
@@ -115,7 +115,9 @@ class KilledRunsIT {
                 .as(said + ": " + name)
                 .contains(sum));
         if (!job.name().equals("against") && !waits(job)) {
-            assertThat(List.of(before, runs.written(0), runs.written(1))).as(said).contains(now);
+            assertThat(List.of(before, runs.written(0), runs.written(1)))
+                    .as(said)
+                    .contains(now);
         }
     }
 

@@ -151,8 +151,8 @@ class WritingFaultsIT {
     }
 
     /**
-     * A disk that is really full. {@code -Dsteelyard.smallDisk=FOLDER} names an empty file system of some MB, as {@code
-     * mount -t tmpfs -o size=12m tmpfs FOLDER} makes one; each command is run with ever less room on it.
+     * A disk that is really full. {@code -Dsteelyard.smallDisk=FOLDER} names an empty file system of some MB, as
+     * {@code mount -t tmpfs -o size=12m tmpfs FOLDER} makes one; each command is run with ever less room on it.
      */
     @Test
     void onAFullDiskWhatStoodThereStays() throws IOException {
@@ -173,9 +173,13 @@ class WritingFaultsIT {
                 if (exitCode != 0) {
                     assertThat(exitCode).as(said.toString()).isEqualTo(ExitCode.CANNOT);
                     assertThat(said.toString()).contains("the disk is full; free some space there");
-                    assertThat(Snapshot.seen(job.folder())).as(job + " with " + leftKb).isEqualTo(first);
+                    assertThat(Snapshot.seen(job.folder()))
+                            .as(job + " with " + leftKb)
+                            .isEqualTo(first);
                 }
-                assertThat(Snapshot.hidden(job.folder())).as(job + " with " + leftKb).isEmpty();
+                assertThat(Snapshot.hidden(job.folder()))
+                        .as(job + " with " + leftKb)
+                        .isEmpty();
                 Files.deleteIfExists(full.resolve("ballast"));
                 assertThat(run(job.variants().get(0))).as(said.toString()).isZero();
                 assertThat(Snapshot.seen(job.folder())).as(job.name()).isEqualTo(first);

@@ -48,20 +48,32 @@ final class WritingJobs {
                 "reports",
                 "audit " + one + " -n summer -q -o {}",
                 "audit " + two + " -n summer -q --room -o {}"));
-        all.add(jobs.job("grade", "class", "grade data-in/class/sheets.csv -n c -o {}", "grade " + in
-                + "/some.csv -g data-in/class/given.csv -n c -o {}"));
+        all.add(jobs.job(
+                "grade",
+                "class",
+                "grade data-in/class/sheets.csv -n c -o {}",
+                "grade " + in + "/some.csv -g data-in/class/given.csv -n c -o {}"));
         all.add(jobs.job("cards", "cards", "cards -o {}", "cards --cg-step 2% -o {}"));
         all.add(jobs.job(
                 "make-exercises",
                 "exercises",
                 "make-exercises jet180 --count 3 --seed 1 -o {}",
                 "make-exercises jet180 --count 3 --seed 2 -o {}"));
-        all.add(jobs.job("against", "against", "against " + one + " " + two + " -o {}", "against " + one + " " + two
-                + " --by pilot,from -o {}"));
-        all.add(jobs.job("set", "set", "set --type jet180 -f 5 -g 24.5% --write {}/s.html", "set --type jet180 -f 5"
-                + " -g 25.5% --write {}/s.html"));
         all.add(jobs.job(
-                "curtail", "curtail", "curtail jet180 --page {}/p.html", "curtail jet180 --deviations 1 --page {}/p.html"));
+                "against",
+                "against",
+                "against " + one + " " + two + " -o {}",
+                "against " + one + " " + two + " --by pilot,from -o {}"));
+        all.add(jobs.job(
+                "set",
+                "set",
+                "set --type jet180 -f 5 -g 24.5% --write {}/s.html",
+                "set --type jet180 -f 5" + " -g 25.5% --write {}/s.html"));
+        all.add(jobs.job(
+                "curtail",
+                "curtail",
+                "curtail jet180 --page {}/p.html",
+                "curtail jet180 --deviations 1 --page {}/p.html"));
         all.add(jobs.job(
                 "estimate-scale",
                 "estimate",
@@ -72,7 +84,8 @@ final class WritingJobs {
                 "map",
                 "propose-map " + one + "/season-one.csv --write {}/m.yaml --force",
                 "propose-map " + two + "/season-two.csv --write {}/m.yaml --force"));
-        all.add(jobs.job("check-config", "types", "check-config --brief --write {}", "check-config --brief --write {}"));
+        all.add(jobs.job(
+                "check-config", "types", "check-config --brief --write {}", "check-config --brief --write {}"));
         all.add(jobs.job("make-demo-class", "made", "make-demo-class -o {}", "make-demo-class -o {}"));
         return List.copyOf(all);
     }

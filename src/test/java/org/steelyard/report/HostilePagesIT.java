@@ -31,9 +31,13 @@ class HostilePagesIT {
                     browser.until("performance.getEntriesByName('pictures-drawn').length === 1");
                     assertThat(browser.texts("h1, title")).isNotEmpty();
                 }
-                assertThat(browser.js("return window.bad === undefined")).as(page.toString()).isEqualTo(true);
+                assertThat(browser.js("return window.bad === undefined"))
+                        .as(page.toString())
+                        .isEqualTo(true);
                 assertThat(browser.console()).as(page.toString()).isEmpty();
-                assertThat(browser.requests()).as(page.toString()).containsExactly(page.toUri().toString());
+                assertThat(browser.requests())
+                        .as(page.toString())
+                        .containsExactly(page.toUri().toString());
             }
         }
     }

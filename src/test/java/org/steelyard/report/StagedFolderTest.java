@@ -115,7 +115,8 @@ class StagedFolderTest {
     @Test
     void aRunKilledBeforeItsFilesWereCompleteIsSweptAway() throws IOException {
         run("old");
-        Path staging = Files.createDirectories(folder().resolve(StagedFolder.STAGING).resolve("pages"));
+        Path staging =
+                Files.createDirectories(folder().resolve(StagedFolder.STAGING).resolve("pages"));
         Files.writeString(staging.resolve("c.html"), "half");
         Files.writeString(staging.resolveSibling("complete.part"), "move a.c");
         Files.writeString(staging.resolveSibling("lock"), "");

@@ -37,10 +37,11 @@ class WholeFileTest {
     void aFailureInTheMiddleLeavesTheOldFileAndNothingBesideIt() throws IOException {
         Path file = folder.resolve("a.html");
         WholeFile.write(file, "old");
-        assertThatIOException().isThrownBy(() -> WholeFile.write(file, out -> {
-            out.write(new byte[100_000]);
-            throw new IOException("No space left on device");
-        }));
+        assertThatIOException()
+                .isThrownBy(() -> WholeFile.write(file, out -> {
+                    out.write(new byte[100_000]);
+                    throw new IOException("No space left on device");
+                }));
         assertThat(file).hasContent("old");
         assertThat(names()).containsExactly("a.html");
     }
@@ -50,18 +51,20 @@ class WholeFileTest {
         Path file = folder.resolve("a.html");
         String dead = ".a.html.00000000-0000-0000-0000-000000000001";
         String live = ".a.html.00000000-0000-0000-0000-000000000002";
-        for (String name : List.of(dead + ".lock", dead + ".part", live + ".part", ".a.html.mine.part", ".b.html.lock")) {
+        for (String name :
+                List.of(dead + ".lock", dead + ".part", live + ".part", ".a.html.mine.part", ".b.html.lock")) {
             Files.writeString(folder.resolve(name), "half");
         }
         try (WritingLock held = WritingLock.take(folder.resolve(live + ".lock")).orElseThrow()) {
             assertThat(held).isNotNull();
             WholeFile.write(file, "new");
-            assertThat(names()).containsExactly(
-                    ".a.html.00000000-0000-0000-0000-000000000002.lock",
-                    ".a.html.00000000-0000-0000-0000-000000000002.part",
-                    ".a.html.mine.part",
-                    ".b.html.lock",
-                    "a.html");
+            assertThat(names())
+                    .containsExactly(
+                            ".a.html.00000000-0000-0000-0000-000000000002.lock",
+                            ".a.html.00000000-0000-0000-0000-000000000002.part",
+                            ".a.html.mine.part",
+                            ".b.html.lock",
+                            "a.html");
         }
         assertThat(file).hasContent("new");
     }
@@ -130,13 +133,16 @@ class WholeFileTest {
                 Arguments.of(
                         new FileSystemException("/r/a", null, "There is not enough space on the disk"),
                         "the disk is full; free some space there (/r/a)"),
-                Arguments.of(new IOException("Disk quota exceeded"), "your quota on this disk is used up; free some"
-                        + " space there"),
-                Arguments.of(new IOException("File too large"), "a file grew larger than this disk or your account may"
-                        + " have"),
+                Arguments.of(
+                        new IOException("Disk quota exceeded"),
+                        "your quota on this disk is used up; free some" + " space there"),
+                Arguments.of(
+                        new IOException("File too large"),
+                        "a file grew larger than this disk or your account may" + " have"),
                 Arguments.of(new AccessDeniedException("/r"), "you may not write there (/r)"),
-                Arguments.of(new FileAlreadyExistsException("/r"), "a file stands where a folder is needed; move it"
-                        + " away (/r)"),
+                Arguments.of(
+                        new FileAlreadyExistsException("/r"),
+                        "a file stands where a folder is needed; move it" + " away (/r)"),
                 Arguments.of(
                         new FileSystemException("/r", null, "Read-only file system"), "the disk is read-only (/r)"),
                 Arguments.of(

@@ -24,8 +24,8 @@ final class Agreement {
     private static final List<String> MARGIN_PHASES = List.of("zfw", "tow", "flight", "lw");
 
     /** Columns of the workbook's flights that hold what a column of flights.csv holds. */
-    private static final Map<String, String> FLIGHT = columns(
-            "Flight=flight,Tail=tail,Type=type,From=from,To=to,Flaps=flaps,Take-off trim setting=trim_setting,"
+    private static final Map<String, String> FLIGHT =
+            columns("Flight=flight,Tail=tail,Type=type,From=from,To=to,Flaps=flaps,Take-off trim setting=trim_setting,"
                     + "Take-off trim; units=trim_units,Recorded trim; units=recorded_trim_units,"
                     + "Dry operating mass; kg=dow_kg,Dry operating CG; % MAC=dow_cg_pct_mac,Zero-fuel mass; kg=zfw_kg,"
                     + "Zero-fuel CG; % MAC=zfw_cg_pct_mac,Ramp mass; kg=ramp_kg,Ramp CG; % MAC=ramp_cg_pct_mac,"
@@ -63,8 +63,8 @@ final class Agreement {
 
     private static Map<String, String> columns(String pairs) {
         Map<String, String> columns = new LinkedHashMap<>();
-        for (String pair : pairs.split(",")) {
-            String[] names = pair.split("=");
+        for (String pair : pairs.split(",", -1)) {
+            String[] names = pair.split("=", -1);
             columns.put(names[0].replace(';', ','), names[1]);
         }
         return columns;
@@ -107,7 +107,9 @@ final class Agreement {
                         counted.get(1),
                         counted.get(2),
                         rows.get("rejected").asLong());
-        assertThat(reports.list("Flights").stream().map(row -> row.get("Status").toString().substring(2)).toList())
+        assertThat(reports.list("Flights").stream()
+                        .map(row -> row.get("Status").toString().substring(2))
+                        .toList())
                 .isEqualTo(flights.stream().map(row -> row.get("status")).toList());
         assertThat(words)
                 .contains("|" + grouped(flights.size()) + "|flights|")
@@ -207,7 +209,10 @@ final class Agreement {
                             flight.get(0).asText(),
                             flight.get(1).asText(),
                             page.get("tails").get(flight.get(2).asInt()).asText(),
-                            page.get("types").get(flight.get(3).asInt()).get("id").asText(),
+                            page.get("types")
+                                    .get(flight.get(3).asInt())
+                                    .get("id")
+                                    .asText(),
                             flight.get(4).asText(),
                             flight.get(5).asText(),
                             flight.get(6).asText(),
@@ -234,8 +239,10 @@ final class Agreement {
             rounded(flight.get(8), csv.get("trim_units"), 3, what + " trim");
             states(flight.get(14), csv, what);
             margins(flight.get(15), csv, what);
-            assertThat(stream(flight.get(17)).filter(JsonNode::isNumber)
-                            .map(kind -> page.get("kinds").get(kind.asInt()).get(0).asText()))
+            assertThat(stream(flight.get(17))
+                            .filter(JsonNode::isNumber)
+                            .map(kind ->
+                                    page.get("kinds").get(kind.asInt()).get(0).asText()))
                     .as(what)
                     .isEqualTo(codes(csv));
         }
@@ -253,11 +260,12 @@ final class Agreement {
     }
 
     private void states(JsonNode states, CSVRecord csv, String what) {
-        Map<String, String> columns = Map.of(
-                "dry operating", "dow", "zero fuel", "zfw", "ramp", "ramp", "take-off", "tow", "landing", "lw");
+        Map<String, String> columns =
+                Map.of("dry operating", "dow", "zero fuel", "zfw", "ramp", "ramp", "take-off", "tow", "landing", "lw");
         Set<String> seen = new TreeSet<>();
         for (int i = 0; i < states.size(); i += 4) {
-            String column = columns.get(page.get("phases").get(states.get(i).asInt()).asText());
+            String column =
+                    columns.get(page.get("phases").get(states.get(i).asInt()).asText());
             seen.add(column);
             rounded(states.get(i + 1), csv.get(column + "_kg"), 1, what + " mass " + column);
             rounded(states.get(i + 2), csv.get(column + "_cg_pct_mac"), 3, what + " CG " + column);
@@ -265,26 +273,30 @@ final class Agreement {
                 rounded(states.get(i + 3), csv.get(column + "_index"), 2, what + " index " + column);
             }
         }
-        columns.values().forEach(column -> assertThat(csv.get(column + "_kg").isEmpty())
-                .as(what + " " + column)
-                .isNotEqualTo(seen.contains(column)));
+        columns.values()
+                .forEach(column -> assertThat(csv.get(column + "_kg").isEmpty())
+                        .as(what + " " + column)
+                        .isNotEqualTo(seen.contains(column)));
     }
 
     private void margins(JsonNode margins, CSVRecord csv, String what) {
         Map<String, String> columns =
                 Map.of("zero fuel", "zfw", "take-off", "tow", "in flight", "flight", "landing", "lw");
         for (int i = 0; i < margins.size(); i += 3) {
-            String column = columns.get(page.get("phases").get(margins.get(i).asInt()).asText());
+            String column =
+                    columns.get(page.get("phases").get(margins.get(i).asInt()).asText());
             rounded(margins.get(i + 1), csv.get(column + "_fwd_margin_pct_mac"), 3, what + " forward " + column);
             rounded(margins.get(i + 2), csv.get(column + "_aft_margin_pct_mac"), 3, what + " aft " + column);
         }
     }
 
     void findings() {
-        List<CSVRecord> serious =
-                findings.stream().filter(row -> !row.get("severity").equals("note")).toList();
-        List<CSVRecord> notes =
-                findings.stream().filter(row -> row.get("severity").equals("note")).toList();
+        List<CSVRecord> serious = findings.stream()
+                .filter(row -> !row.get("severity").equals("note"))
+                .toList();
+        List<CSVRecord> notes = findings.stream()
+                .filter(row -> row.get("severity").equals("note"))
+                .toList();
         rowsAgree(reports.list("Findings"), serious, FINDING, "finding");
         rowsAgree(reports.list("Notes"), notes, FINDING, "note");
         Map<String, Long> counted = new TreeMap<>();
@@ -294,7 +306,8 @@ final class Agreement {
             String kind = row.get("code") + " " + row.get("severity");
             counted.merge(kind, 1L, Long::sum);
             on.computeIfAbsent(kind, key -> new TreeSet<>()).add(place(row));
-            ofFlights.computeIfAbsent(place(row), key -> new ArrayList<>())
+            ofFlights
+                    .computeIfAbsent(place(row), key -> new ArrayList<>())
                     .add(row.get("code") + " " + row.get("phase"));
         }
         Map<String, Long> inRun = new TreeMap<>();
@@ -308,18 +321,18 @@ final class Agreement {
         assertThat(flightsInRun.keySet()).isEqualTo(on.keySet());
         on.forEach((kind, places) -> {
             assertThat(flightsInRun.get(kind)).as(kind).isEqualTo(places.size());
-            String[] names = kind.split(" ");
+            String[] names = kind.split(" ", -1);
             if (!names[1].equals("note")) {
                 assertThat(words).contains("|" + names[0] + "|" + places.size() + "|" + counted.get(kind) + "|");
             }
         });
         Set<String> inPage = new TreeSet<>();
-        page.get("kinds").forEach(kind -> inPage.add(kind.get(0).asText() + " "
-                + List.of("note", "marginal", "breach").get(kind.get(1).asInt())));
+        page.get("kinds")
+                .forEach(kind -> inPage.add(kind.get(0).asText() + " "
+                        + List.of("note", "marginal", "breach").get(kind.get(1).asInt())));
         assertThat(inPage).isEqualTo(counted.keySet());
         for (CSVRecord row : flights) {
-            assertThat(row.get("findings"))
-                    .isEqualTo(String.join("; ", ofFlights.getOrDefault(place(row), List.of())));
+            assertThat(row.get("findings")).isEqualTo(String.join("; ", ofFlights.getOrDefault(place(row), List.of())));
         }
     }
 
@@ -337,7 +350,8 @@ final class Agreement {
     void typical() throws IOException {
         Map<String, CSVRecord> trim = new TreeMap<>();
         for (CSVRecord row : reports.csv("statistics.csv")) {
-            if (row.get("measure").equals("take-off trim") && row.get("grouping").equals("flap setting")) {
+            if (row.get("measure").equals("take-off trim")
+                    && row.get("grouping").equals("flap setting")) {
                 trim.put(row.get("type") + " " + row.get("flaps"), row);
             }
         }
@@ -362,9 +376,11 @@ final class Agreement {
     }
 
     private static void setting(Object shown, String csv) {
-        String[] parts = shown.toString().replace("°", "").split(" ");
+        String[] parts = shown.toString().replace("°", "").split(" ", -1);
         double units = Double.parseDouble(parts[0]) * (parts.length > 1 && parts[1].equals("DN") ? -1 : 1);
-        assertThat(Math.abs(units - Double.parseDouble(csv))).as(shown + " for " + csv).isLessThanOrEqualTo(0.05 + 1e-9);
+        assertThat(Math.abs(units - Double.parseDouble(csv)))
+                .as(shown + " for " + csv)
+                .isLessThanOrEqualTo(0.05 + 1e-9);
     }
 
     /** A table of the overview by the heading of one of its columns. */
@@ -375,7 +391,8 @@ final class Agreement {
             var flaps = row.getCell(column + 1);
             if (cell != null
                     && cell.toString().equals(heading)
-                    && (!heading.equals("Type") || flaps != null && flaps.toString().equals("Flaps"))) {
+                    && (!heading.equals("Type")
+                            || (flaps != null && flaps.toString().equals("Flaps")))) {
                 return WrittenReports.table(sheet, row.getRowNum(), column);
             }
         }
@@ -392,9 +409,14 @@ final class Agreement {
         }
         assertThat(page.get("tailsSeen").asInt()).isEqualTo(counted.size());
         for (JsonNode tail : page.get("tailCounts")) {
-            assertThat(List.of(tail.get(1).asLong(), tail.get(2).asLong(), tail.get(3).asLong()))
+            assertThat(List.of(
+                            tail.get(1).asLong(),
+                            tail.get(2).asLong(),
+                            tail.get(3).asLong()))
                     .as(tail.get(0).asText())
-                    .isEqualTo(java.util.Arrays.stream(counted.get(tail.get(0).asText())).boxed().toList());
+                    .isEqualTo(java.util.Arrays.stream(counted.get(tail.get(0).asText()))
+                            .boxed()
+                            .toList());
         }
         for (Map<String, Object> row : overview("Tail", 1)) {
             if (row.get("Breached") instanceof Double breached) {
@@ -419,9 +441,13 @@ final class Agreement {
             Map<String, Object> row = rows.get(i);
             assertThat(List.of(row.get("File"), row.get("Heading map"), row.get("SHA-256")))
                     .isEqualTo(List.of(
-                            input.get("file").asText(), input.get("map").asText(), input.get("sha256").asText()));
+                            input.get("file").asText(),
+                            input.get("map").asText(),
+                            input.get("sha256").asText()));
             columns.forEach((heading, key) -> {
-                assertThat(row.get(heading)).as(heading).isEqualTo(input.get(key).asDouble());
+                assertThat(row.get(heading))
+                        .as(heading)
+                        .isEqualTo(input.get(key).asDouble());
                 together.merge(heading, input.get(key).asLong(), Long::sum);
             });
             assertThat(words).contains(input.get("file").asText());
@@ -492,7 +518,8 @@ final class Agreement {
     /** What can still be taken is said of flights of the season without a breach. */
     void room() throws IOException {
         Map<String, String> status = new TreeMap<>();
-        flights.forEach(row -> status.put(row.get("file") + ":" + row.get("row") + ":" + row.get("flight"), row.get("status")));
+        flights.forEach(
+                row -> status.put(row.get("file") + ":" + row.get("row") + ":" + row.get("flight"), row.get("status")));
         List<CSVRecord> rows = reports.csv("room.csv");
         assertThat(rows).isNotEmpty();
         for (CSVRecord row : rows) {
@@ -510,10 +537,12 @@ final class Agreement {
             row.forEach(cell -> inBook.add(cell.toString()));
         }
         for (JsonNode config : run.get("config")) {
-            assertThat(inBook).contains(config.get("file").asText(), config.get("sha256").asText());
+            assertThat(inBook)
+                    .contains(config.get("file").asText(), config.get("sha256").asText());
         }
         assertThat(inBook).contains("Steelyard " + run.get("version").asText());
-        run.get("options").forEach(option -> assertThat(String.join("\n", inBook)).contains(option.asText()));
+        run.get("options")
+                .forEach(option -> assertThat(String.join("\n", inBook)).contains(option.asText()));
         assertThat(stream(run.get("outputs")).map(JsonNode::asText))
                 .allSatisfy(name -> assertThat(reports.folder().resolve(name)).isRegularFile())
                 .allSatisfy(name -> assertThat(words).contains("|" + name + "|"));

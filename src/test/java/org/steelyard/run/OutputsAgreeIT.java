@@ -38,7 +38,8 @@ class OutputsAgreeIT {
         }
         List<String> house = Season.house(12);
         List<String> rows = new ArrayList<>(house.subList(0, 3));
-        rows.add("Total" + ",".repeat((int) house.get(0).chars().filter(c -> c == ',').count()));
+        rows.add("Total"
+                + ",".repeat((int) house.get(0).chars().filter(c -> c == ',').count()));
         rows.add(house.get(0));
         Files.write(season.resolve("season-more.csv"), rows, StandardCharsets.UTF_8);
         Configuration configuration = ((ConfigResult.Loaded) ConfigFolder.load(Path.of("config"))).configuration();

@@ -39,7 +39,11 @@ record WrittenReports(Path folder, XSSFWorkbook book) {
     }
 
     List<CSVRecord> csv(String name) throws IOException {
-        CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
         try (CSVParser rows = CSVParser.parse(folder.resolve(name), StandardCharsets.UTF_8, format)) {
             return rows.getRecords();
         }
@@ -91,7 +95,11 @@ record WrittenReports(Path folder, XSSFWorkbook book) {
         for (int i = headings + 1; i <= sheet.getLastRowNum(); i++) {
             Optional<Row> row = Optional.ofNullable(sheet.getRow(i));
             Map<String, Object> values = new LinkedHashMap<>();
-            names.forEach((column, name) -> values.putIfAbsent(name, row.map(found -> found.getCell(column)).map(WrittenReports::value).orElse("")));
+            names.forEach((column, name) -> values.putIfAbsent(
+                    name,
+                    row.map(found -> found.getCell(column))
+                            .map(WrittenReports::value)
+                            .orElse("")));
             if (values.values().stream().allMatch(""::equals)) {
                 break;
             }
