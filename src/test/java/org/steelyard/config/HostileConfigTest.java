@@ -47,11 +47,22 @@ class HostileConfigTest {
         String notOne = ":masses.max-ramp: not a number with a unit (value '";
         StringBuilder laughs = new StringBuilder("a0: &a0 [ha, ha]\n");
         for (int i = 1; i < 40; i++) {
-            laughs.append("a").append(i).append(": &a").append(i).append(" [*a").append(i - 1).append(", *a").append(i - 1)
+            laughs.append("a")
+                    .append(i)
+                    .append(": &a")
+                    .append(i)
+                    .append(" [*a")
+                    .append(i - 1)
+                    .append(", *a")
+                    .append(i - 1)
                     .append("]\n");
         }
         return Stream.of(
-                of("laughs", POLICY, laughs.toString(), "policy.yaml:2:a1[1]: a reference to another place (value '*a0'"),
+                of(
+                        "laughs",
+                        POLICY,
+                        laughs.toString(),
+                        "policy.yaml:2:a1[1]: a reference to another place (value '*a0'"),
                 of("cyclic", POLICY, "a: &a\n  b: *a\n", "policy.yaml:2:a.b: a reference to another place (value '*a'"),
                 of("merged", POLICY, "a: &a {b: 1}\n<<: *a\n", "policy.yaml:2:<<: a reference to another place"),
                 of("doubled", POLICY, "a: 1\na: 2\n", "policy.yaml:2:a: the key stands twice (expected each key once)"),
@@ -66,16 +77,36 @@ class HostileConfigTest {
                 of("two documents", POLICY, "a: 1\n---\nb: 2\n", "policy.yaml:3: a second document begins here"),
                 of("empty", POLICY, "", "policy.yaml: the file is empty"),
                 new Case("wide", POLICY, "a: 1".getBytes(StandardCharsets.UTF_16), "policy.yaml: not a text in UTF-8"),
-                new Case("Latin", POLICY, "a: \u00E9".getBytes(StandardCharsets.ISO_8859_1), "policy.yaml: not a text in UTF-8"),
-                of("fleet without end", "fleet.csv", "tail,type\n\"QI-AAA", "fleet.csv: not readable as comma-separated"),
-                of("fleet heading", "fleet.csv", "\"tail\nx\",type\n", "fleet.csv:1: unknown heading; the nearest that is known is 'tail' (value 'tail x'"),
+                new Case(
+                        "Latin",
+                        POLICY,
+                        "a: \u00E9".getBytes(StandardCharsets.ISO_8859_1),
+                        "policy.yaml: not a text in UTF-8"),
+                of(
+                        "fleet without end",
+                        "fleet.csv",
+                        "tail,type\n\"QI-AAA",
+                        "fleet.csv: not readable as comma-separated"),
+                of(
+                        "fleet heading",
+                        "fleet.csv",
+                        "\"tail\nx\",type\n",
+                        "fleet.csv:1: unknown heading; the nearest that is known is 'tail' (value 'tail x'"),
                 of("fleet of NULs", "fleet.csv", "\u0000".repeat(1_000), "fleet.csv:1: unknown heading"),
-                edited("exponent", ramp, "max-ramp: 1e308 kg", ":masses.max-ramp: unknown unit 'e308 kg' (value '1e308 kg'"),
+                edited(
+                        "exponent",
+                        ramp,
+                        "max-ramp: 1e308 kg",
+                        ":masses.max-ramp: unknown unit 'e308 kg' (value '1e308 kg'"),
                 edited("not a number", ramp, "max-ramp: NaN kg", notOne + "NaN kg"),
                 edited("infinite", ramp, "max-ramp: Infinity kg", notOne + "Infinity kg"),
                 edited("hexadecimal", ramp, "max-ramp: 0x1F kg", "unknown unit 'x1F kg' (value '0x1F kg'"),
                 edited("below zero", ramp, "max-ramp: -0 kg", ":masses.max-ramp: "),
-                edited("400 digits", ramp, "max-ramp: " + "9".repeat(400) + " kg", ":masses.max-ramp: too large a number (value '999"));
+                edited(
+                        "400 digits",
+                        ramp,
+                        "max-ramp: " + "9".repeat(400) + " kg",
+                        ":masses.max-ramp: too large a number (value '999"));
     }
 
     private static String deepLines(int depth) {
@@ -112,7 +143,8 @@ class HostileConfigTest {
         for (int i = 0; i < 10_000; i++) {
             many.append(tail.replace(known, "Q" + i)).append('\n');
         }
-        assertThat(faults("fleet.csv", many.toString().getBytes(StandardCharsets.UTF_8))).isEmpty();
+        assertThat(faults("fleet.csv", many.toString().getBytes(StandardCharsets.UTF_8)))
+                .isEmpty();
     }
 
     @Test
@@ -121,9 +153,11 @@ class HostileConfigTest {
         Files.delete(folder.resolve(POLICY));
         Files.createSymbolicLink(folder.resolve(POLICY), Path.of("/dev/zero"));
         assertThat(ConfigFolder.load(folder))
-                .isInstanceOfSatisfying(ConfigResult.Faulty.class, faulty -> assertThat(faulty.faults())
-                        .extracting(ConfigFault::message)
-                        .contains("policy.yaml: the file is missing (expected a file of this name)"));
+                .isInstanceOfSatisfying(
+                        ConfigResult.Faulty.class,
+                        faulty -> assertThat(faulty.faults())
+                                .extracting(ConfigFault::message)
+                                .contains("policy.yaml: the file is missing (expected a file of this name)"));
         Files.delete(folder.resolve(POLICY));
     }
 }
