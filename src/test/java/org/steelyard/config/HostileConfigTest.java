@@ -3,6 +3,7 @@ package org.steelyard.config;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,7 +25,7 @@ class HostileConfigTest {
     private Path folder;
 
     /** A file of the README's example with other content, and what is said of it. */
-    private record Case(String name, String path, byte[] content, String said) {
+    private record Case(String name, String path, String content, Charset charset, String said) {
 
         @Override
         public String toString() {
@@ -33,7 +34,7 @@ class HostileConfigTest {
     }
 
     private static Case of(String name, String path, String content, String said) {
-        return new Case(name, path, content.getBytes(StandardCharsets.UTF_8), said);
+        return new Case(name, path, content, StandardCharsets.UTF_8, said);
     }
 
     private static Case edited(String name, String before, String after, String said) {
@@ -76,11 +77,8 @@ class HostileConfigTest {
                 of("nul", POLICY, "a: \u0000\n", "policy.yaml:1: not readable as YAML"),
                 of("two documents", POLICY, "a: 1\n---\nb: 2\n", "policy.yaml:3: a second document begins here"),
                 of("empty", POLICY, "", "policy.yaml: the file is empty"),
-                new Case("wide", POLICY, "a: 1".getBytes(StandardCharsets.UTF_16), "policy.yaml: not a text in UTF-8"),
-                new Case(
-                        "Latin",
-                        POLICY,
-                        "a: \u00E9".getBytes(StandardCharsets.ISO_8859_1),
+                new Case("wide", POLICY, "a: 1", StandardCharsets.UTF_16, "policy.yaml: not a text in UTF-8"),
+                new Case("Latin", POLICY, "a: \u00E9", StandardCharsets.ISO_8859_1,
                         "policy.yaml: not a text in UTF-8"),
                 of(
                         "fleet without end",
@@ -128,7 +126,7 @@ class HostileConfigTest {
     @ParameterizedTest
     @MethodSource("cases")
     void aHostileFileIsRefusedInMessagesOfOneLine(Case one) throws IOException {
-        List<String> faults = faults(one.path(), one.content());
+        List<String> faults = faults(one.path(), one.content().getBytes(one.charset()));
         assertThat(faults).anyMatch(fault -> fault.contains(one.said())).allMatch(fault -> fault.length() < 3_000);
         assertThat(faults).noneMatch(fault -> fault.chars().anyMatch(Character::isISOControl));
     }
