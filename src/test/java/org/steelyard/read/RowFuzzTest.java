@@ -76,7 +76,7 @@ class RowFuzzTest {
                 String usual = usual(column, level, parser, draw);
                 boolean changed = changes > 0 && draw.onceIn(8);
                 changes -= changed ? 1 : 0;
-                row.append((char) ('0' + (draw.onceIn(12) ? draw.below(KINDS.size()) : CellKind.TEXT.ordinal())))
+                row.append((char) ('0' + (draw.onceIn(12) ? draw.below(KINDS.size()) : KINDS.indexOf(CellKind.TEXT))))
                         .append((changed ? draw.cell(usual) : usual).replace(PART, ' '))
                         .append(PART);
             }
