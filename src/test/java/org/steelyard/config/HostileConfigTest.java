@@ -78,8 +78,7 @@ class HostileConfigTest {
                 of("two documents", POLICY, "a: 1\n---\nb: 2\n", "policy.yaml:3: a second document begins here"),
                 of("empty", POLICY, "", "policy.yaml: the file is empty"),
                 new Case("wide", POLICY, "a: 1", StandardCharsets.UTF_16, "policy.yaml: not a text in UTF-8"),
-                new Case("Latin", POLICY, "a: \u00E9", StandardCharsets.ISO_8859_1,
-                        "policy.yaml: not a text in UTF-8"),
+                new Case("Latin", POLICY, "a: \u00E9", StandardCharsets.ISO_8859_1, "policy.yaml: not a text in UTF-8"),
                 of(
                         "fleet without end",
                         "fleet.csv",
