@@ -21,7 +21,9 @@ public record ConfigFault(String file, int line, String place, String value, Str
      * @return {@code file:line:place: reason (value '…'; expected …)}
      */
     public String message() {
-        String where = OneLine.value(file) + (line > 0 ? ":" + line : "") + (place.isBlank() ? "" : ":" + OneLine.value(place));
+        String where = OneLine.value(file)
+                + (line > 0 ? ":" + line : "")
+                + (place.isBlank() ? "" : ":" + OneLine.value(place));
         String given = value.isBlank() ? "" : "value '" + OneLine.value(value) + "'";
         String wanted = expected.isBlank() ? "" : "expected " + OneLine.text(expected);
         String between = given.isEmpty() || wanted.isEmpty() ? "" : "; ";

@@ -62,7 +62,9 @@ final class CsvRows implements RowStream {
                     "UTF-8, or another encoding told by --charset or the heading map, as windows-1252");
         }
         if (cause instanceof EndlessRecordException) {
-            return badQuote(firstLine, "the row has more than 1,000,000 characters; a quotation mark in it is probably never closed");
+            return badQuote(
+                    firstLine,
+                    "the row has more than 1,000,000 characters; a quotation mark in it is probably never closed");
         }
         if (cause instanceof CSVException) {
             Matcher opened = OPENED_AT.matcher(String.valueOf(cause.getMessage()));

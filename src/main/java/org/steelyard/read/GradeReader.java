@@ -161,7 +161,11 @@ public final class GradeReader {
         try (BufferedReader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
             char[] head = new char[LONGEST_HEADINGS];
             int length = Math.max(0, reader.read(head));
-            String text = new String(head, 0, length).replace("\uFEFF", "").lines().findFirst().orElse("");
+            String text = new String(head, 0, length)
+                    .replace("\uFEFF", "")
+                    .lines()
+                    .findFirst()
+                    .orElse("");
             return text.isBlank() ? Optional.empty() : PlainHeadings.map(List.of(text.split(",", -1)));
         } catch (IOException e) {
             return Optional.empty();

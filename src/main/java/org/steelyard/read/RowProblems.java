@@ -3,9 +3,9 @@ package org.steelyard.read;
 import java.util.ArrayList;
 import java.util.List;
 import org.steelyard.model.InputProblem;
+import org.steelyard.model.OneLine;
 import org.steelyard.model.Origin;
 import org.steelyard.model.ProblemCode;
-import org.steelyard.model.OneLine;
 
 /** Collects every fault of one row; costs nothing while there is none. */
 final class RowProblems {

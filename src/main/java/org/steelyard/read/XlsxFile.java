@@ -41,9 +41,10 @@ final class XlsxFile implements Closeable {
         this.xml = XMLHelper.newXMLInputFactory();
         this.parts = new XlsxParts(container);
         XlsxMemory memory = XlsxMemory.ofProgram();
-        this.workbook =
-                read(Optional.of(parts.workbook()), part -> XlsxWorkbook.read(part, memory)).orElseThrow();
-        this.styles = read(parts.styles(), part -> XlsxStyles.read(part, memory)).orElse(XlsxStyles.NONE);
+        this.workbook = read(Optional.of(parts.workbook()), part -> XlsxWorkbook.read(part, memory))
+                .orElseThrow();
+        this.styles =
+                read(parts.styles(), part -> XlsxStyles.read(part, memory)).orElse(XlsxStyles.NONE);
         this.texts = read(parts.texts(), part -> XlsxTexts.shared(part, memory)).orElse(List.of());
     }
 
@@ -178,7 +179,8 @@ final class XlsxFile implements Closeable {
             }
         }
         XlsxMemory memory = XlsxMemory.ofProgram();
-        return read(Optional.of(open(sheet)), part -> XlsxMerged.read(part, memory)).orElseThrow();
+        return read(Optional.of(open(sheet)), part -> XlsxMerged.read(part, memory))
+                .orElseThrow();
     }
 
     XMLStreamReader stream(InputStream part) throws XMLStreamException {

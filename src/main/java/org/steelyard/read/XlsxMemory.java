@@ -3,7 +3,9 @@ package org.steelyard.read;
 import java.util.Locale;
 import javax.xml.stream.XMLStreamException;
 
-/** What may be held of one workbook beside the row that is being read: texts, formats, merged areas, names of sheets. */
+/**
+ * What may be held of one workbook beside the row that is being read: texts, formats, merged areas, names of sheets.
+ */
 final class XlsxMemory {
 
     private static final long OBJECT_BYTES = 64;

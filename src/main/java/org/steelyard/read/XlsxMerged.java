@@ -31,7 +31,8 @@ final class XlsxMerged {
                 read = part.read(chunk, kept, CHUNK_BYTES - kept)) {
             int length = kept + read;
             String text = new String(chunk, 0, length, StandardCharsets.ISO_8859_1);
-            if (text.contains(word) || (text.indexOf('\0') >= 0 && text.replace("\0", "").contains(word))) {
+            if (text.contains(word)
+                    || (text.indexOf('\0') >= 0 && text.replace("\0", "").contains(word))) {
                 return true;
             }
             kept = Math.min(length, 2 * word.length() - 1);

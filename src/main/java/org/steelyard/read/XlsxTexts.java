@@ -38,7 +38,8 @@ final class XlsxTexts {
     }
 
     /**
-     * Whether the shared texts of a workbook hold a word; a part that unpacks to a suspicious size is looked at in part.
+     * Whether the shared texts of a workbook hold a word; a part that unpacks to a suspicious size is looked at in
+     * part.
      *
      * @throws IOException if the file is no archive
      */

@@ -23,8 +23,8 @@ import org.steelyard.analyse.SeasonSide;
 import org.steelyard.analyse.SeasonSide.Kind;
 import org.steelyard.check.Status;
 import org.steelyard.model.FindingCode;
-import org.steelyard.model.Severity;
 import org.steelyard.model.OneLine;
+import org.steelyard.model.Severity;
 
 /** Reads the reports of a season back, row by row, for a comparison: {@code flights.csv} and {@code findings.csv}. */
 public final class WrittenSeason {
@@ -145,7 +145,8 @@ public final class WrittenSeason {
 
     private static IOException unreadable(CSVRecord row, String column, String value, Path file) {
         return new IOException(file.getFileName() + ":" + (row.getRecordNumber() + 1) + ":" + column
-                + ": this is not as an audit writes it (value '" + OneLine.value(value) + "'; run the audit of that season again)");
+                + ": this is not as an audit writes it (value '" + OneLine.value(value)
+                + "'; run the audit of that season again)");
     }
 
     /** Names in small letters; a backslash stands before signs that belong to a name or value. */

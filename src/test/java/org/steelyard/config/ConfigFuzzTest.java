@@ -116,7 +116,8 @@ class ConfigFuzzTest {
         public byte[] input(SplittableRandom random) {
             Draw draw = new Draw(random);
             int at = draw.below(paths.size());
-            List<String> lines = new ArrayList<>(FILES.get(paths.get(at)).lines().toList());
+            List<String> lines =
+                    new ArrayList<>(FILES.get(paths.get(at)).lines().toList());
             if (draw.onceIn(2)) {
                 section(lines, draw);
             }
@@ -170,18 +171,18 @@ class ConfigFuzzTest {
 
         private static Read read(String path, String text) {
             Faults faults = new Faults();
-            Optional<?> value =
-                    switch (path.replaceAll("/.*", "")) {
-                        case "types" -> keys(path, "type", text, faults).flatMap(keys -> TypeFile.read(keys, SCHEMES));
-                        case "airframes" ->
-                            keys(path, "airframe", text, faults).flatMap(keys -> AirframeFile.read(keys, TYPES));
-                        case "columns" ->
-                            keys(path, "map", text, faults).flatMap(keys -> ColumnsFile.read(keys, PLACES, SCHEMES));
-                        case "policy.yaml" -> keys(path, "policy", text, faults).flatMap(PolicyFile::read);
-                        case "marking.yaml" -> keys(path, "marking", text, faults).flatMap(MarkingFile::read);
-                        case "standard-masses.yaml" -> keys(path, "schemes", text, faults).map(SchemeFile::read);
-                        default -> throw new IllegalStateException(path);
-                    };
+            Optional<?> value = switch (path.replaceAll("/.*", "")) {
+                case "types" -> keys(path, "type", text, faults).flatMap(keys -> TypeFile.read(keys, SCHEMES));
+                case "airframes" ->
+                    keys(path, "airframe", text, faults).flatMap(keys -> AirframeFile.read(keys, TYPES));
+                case "columns" ->
+                    keys(path, "map", text, faults).flatMap(keys -> ColumnsFile.read(keys, PLACES, SCHEMES));
+                case "policy.yaml" -> keys(path, "policy", text, faults).flatMap(PolicyFile::read);
+                case "marking.yaml" -> keys(path, "marking", text, faults).flatMap(MarkingFile::read);
+                case "standard-masses.yaml" ->
+                    keys(path, "schemes", text, faults).map(SchemeFile::read);
+                default -> throw new IllegalStateException(path);
+            };
             require(value.isPresent() || !faults.isEmpty(), "refused without a fault");
             return new Read(
                     faults.isEmpty() ? value : Optional.empty(),
@@ -217,7 +218,8 @@ class ConfigFuzzTest {
             Map<String, ?> tails =
                     FleetFile.read(CsvTable.rows("fleet.csv", text, FleetFile.HEADINGS, faults), TYPES, SCHEMES);
             return new Read(
-                    Optional.of(tails), faults.sorted().stream().map(ConfigFault::message).toList());
+                    Optional.of(tails),
+                    faults.sorted().stream().map(ConfigFault::message).toList());
         }
     }
 

@@ -3,6 +3,7 @@ package org.steelyard.config;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,7 +25,7 @@ class HostileConfigTest {
     private Path folder;
 
     /** A file of the README's example with other content, and what is said of it. */
-    private record Case(String name, String path, byte[] content, String said) {
+    private record Case(String name, String path, String content, Charset charset, String said) {
 
         @Override
         public String toString() {
@@ -33,7 +34,7 @@ class HostileConfigTest {
     }
 
     private static Case of(String name, String path, String content, String said) {
-        return new Case(name, path, content.getBytes(StandardCharsets.UTF_8), said);
+        return new Case(name, path, content, StandardCharsets.UTF_8, said);
     }
 
     private static Case edited(String name, String before, String after, String said) {
@@ -47,11 +48,22 @@ class HostileConfigTest {
         String notOne = ":masses.max-ramp: not a number with a unit (value '";
         StringBuilder laughs = new StringBuilder("a0: &a0 [ha, ha]\n");
         for (int i = 1; i < 40; i++) {
-            laughs.append("a").append(i).append(": &a").append(i).append(" [*a").append(i - 1).append(", *a").append(i - 1)
+            laughs.append("a")
+                    .append(i)
+                    .append(": &a")
+                    .append(i)
+                    .append(" [*a")
+                    .append(i - 1)
+                    .append(", *a")
+                    .append(i - 1)
                     .append("]\n");
         }
         return Stream.of(
-                of("laughs", POLICY, laughs.toString(), "policy.yaml:2:a1[1]: a reference to another place (value '*a0'"),
+                of(
+                        "laughs",
+                        POLICY,
+                        laughs.toString(),
+                        "policy.yaml:2:a1[1]: a reference to another place (value '*a0'"),
                 of("cyclic", POLICY, "a: &a\n  b: *a\n", "policy.yaml:2:a.b: a reference to another place (value '*a'"),
                 of("merged", POLICY, "a: &a {b: 1}\n<<: *a\n", "policy.yaml:2:<<: a reference to another place"),
                 of("doubled", POLICY, "a: 1\na: 2\n", "policy.yaml:2:a: the key stands twice (expected each key once)"),
@@ -65,17 +77,33 @@ class HostileConfigTest {
                 of("nul", POLICY, "a: \u0000\n", "policy.yaml:1: not readable as YAML"),
                 of("two documents", POLICY, "a: 1\n---\nb: 2\n", "policy.yaml:3: a second document begins here"),
                 of("empty", POLICY, "", "policy.yaml: the file is empty"),
-                new Case("wide", POLICY, "a: 1".getBytes(StandardCharsets.UTF_16), "policy.yaml: not a text in UTF-8"),
-                new Case("Latin", POLICY, "a: \u00E9".getBytes(StandardCharsets.ISO_8859_1), "policy.yaml: not a text in UTF-8"),
-                of("fleet without end", "fleet.csv", "tail,type\n\"QI-AAA", "fleet.csv: not readable as comma-separated"),
-                of("fleet heading", "fleet.csv", "\"tail\nx\",type\n", "fleet.csv:1: unknown heading; the nearest that is known is 'tail' (value 'tail x'"),
+                new Case("wide", POLICY, "a: 1", StandardCharsets.UTF_16, "policy.yaml: not a text in UTF-8"),
+                new Case("Latin", POLICY, "a: \u00E9", StandardCharsets.ISO_8859_1, "policy.yaml: not a text in UTF-8"),
+                of(
+                        "fleet without end",
+                        "fleet.csv",
+                        "tail,type\n\"QI-AAA",
+                        "fleet.csv: not readable as comma-separated"),
+                of(
+                        "fleet heading",
+                        "fleet.csv",
+                        "\"tail\nx\",type\n",
+                        "fleet.csv:1: unknown heading; the nearest that is known is 'tail' (value 'tail x'"),
                 of("fleet of NULs", "fleet.csv", "\u0000".repeat(1_000), "fleet.csv:1: unknown heading"),
-                edited("exponent", ramp, "max-ramp: 1e308 kg", ":masses.max-ramp: unknown unit 'e308 kg' (value '1e308 kg'"),
+                edited(
+                        "exponent",
+                        ramp,
+                        "max-ramp: 1e308 kg",
+                        ":masses.max-ramp: unknown unit 'e308 kg' (value '1e308 kg'"),
                 edited("not a number", ramp, "max-ramp: NaN kg", notOne + "NaN kg"),
                 edited("infinite", ramp, "max-ramp: Infinity kg", notOne + "Infinity kg"),
                 edited("hexadecimal", ramp, "max-ramp: 0x1F kg", "unknown unit 'x1F kg' (value '0x1F kg'"),
                 edited("below zero", ramp, "max-ramp: -0 kg", ":masses.max-ramp: "),
-                edited("400 digits", ramp, "max-ramp: " + "9".repeat(400) + " kg", ":masses.max-ramp: too large a number (value '999"));
+                edited(
+                        "400 digits",
+                        ramp,
+                        "max-ramp: " + "9".repeat(400) + " kg",
+                        ":masses.max-ramp: too large a number (value '999"));
     }
 
     private static String deepLines(int depth) {
@@ -97,7 +125,7 @@ class HostileConfigTest {
     @ParameterizedTest
     @MethodSource("cases")
     void aHostileFileIsRefusedInMessagesOfOneLine(Case one) throws IOException {
-        List<String> faults = faults(one.path(), one.content());
+        List<String> faults = faults(one.path(), one.content().getBytes(one.charset()));
         assertThat(faults).anyMatch(fault -> fault.contains(one.said())).allMatch(fault -> fault.length() < 3_000);
         assertThat(faults).noneMatch(fault -> fault.chars().anyMatch(Character::isISOControl));
     }
@@ -112,7 +140,8 @@ class HostileConfigTest {
         for (int i = 0; i < 10_000; i++) {
             many.append(tail.replace(known, "Q" + i)).append('\n');
         }
-        assertThat(faults("fleet.csv", many.toString().getBytes(StandardCharsets.UTF_8))).isEmpty();
+        assertThat(faults("fleet.csv", many.toString().getBytes(StandardCharsets.UTF_8)))
+                .isEmpty();
     }
 
     @Test
@@ -121,9 +150,11 @@ class HostileConfigTest {
         Files.delete(folder.resolve(POLICY));
         Files.createSymbolicLink(folder.resolve(POLICY), Path.of("/dev/zero"));
         assertThat(ConfigFolder.load(folder))
-                .isInstanceOfSatisfying(ConfigResult.Faulty.class, faulty -> assertThat(faulty.faults())
-                        .extracting(ConfigFault::message)
-                        .contains("policy.yaml: the file is missing (expected a file of this name)"));
+                .isInstanceOfSatisfying(
+                        ConfigResult.Faulty.class,
+                        faulty -> assertThat(faulty.faults())
+                                .extracting(ConfigFault::message)
+                                .contains("policy.yaml: the file is missing (expected a file of this name)"));
         Files.delete(folder.resolve(POLICY));
     }
 }

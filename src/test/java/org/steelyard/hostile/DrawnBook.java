@@ -120,7 +120,11 @@ final class DrawnBook {
             case 0 -> before + after;
             case 1 -> before + it + it + after;
             case 2 -> before + draw.text(it) + after;
-            case 3 -> before + it.replaceFirst("\"[^\"]*\"", Matcher.quoteReplacement("\"" + Book.escaped(draw.cell("1")) + "\"")) + after;
+            case 3 ->
+                before
+                        + it.replaceFirst(
+                                "\"[^\"]*\"", Matcher.quoteReplacement("\"" + Book.escaped(draw.cell("1")) + "\""))
+                        + after;
             default -> before + it + draw.of(INSERTS) + after;
         };
     }

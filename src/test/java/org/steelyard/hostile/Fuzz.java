@@ -13,9 +13,10 @@ import java.util.SplittableRandom;
 
 /**
  * Runs a target on inputs drawn from seeds that follow each other. System properties: {@code steelyard.fuzz.seed} the
- * first seed, {@code steelyard.fuzz.NAME} how many executions (a sample if it is not set), {@code steelyard.fuzz.slowMs}
- * from which time of the processor on an execution is a finding (never if it is not set). A finding names its seed and
- * the file that holds its input; {@code -Dsteelyard.fuzz.seed=… -Dsteelyard.fuzz.NAME=1} runs it alone.
+ * first seed, {@code steelyard.fuzz.NAME} how many executions (a sample if it is not set),
+ * {@code steelyard.fuzz.slowMs} from which time of the processor on an execution is a finding (never if it is not set).
+ * A finding names its seed and the file that holds its input; {@code -Dsteelyard.fuzz.seed=… -Dsteelyard.fuzz.NAME=1}
+ * runs it alone.
  */
 public final class Fuzz {
 

@@ -127,19 +127,14 @@ public final class HostileFiles {
                 "latin.csv",
                 ":3: bytes that are no text; the rows from here on were not read (value '0xE9'; expected UTF-8, or",
                 false,
-                joined(bytes(good("T6")), bytes("T7,2026-05-01,QI-JAA,61000,25.5,Ren"), new byte[] {(byte) 0xE9, '\n'})));
+                joined(bytes(good("T6")), bytes("T7,2026-05-01,QI-JAA,61000,25.5,Ren"), new byte[] {(byte) 0xE9, '\n'
+                })));
         cases.add(refused(
                 "wide.csv",
                 ": the text looks like UTF-16LE without a byte order mark",
                 good("T8").getBytes(StandardCharsets.UTF_16LE)));
-        cases.add(text(
-                "joined.csv",
-                ":3: the headings once more",
-                good("T9") + "\uFEFF" + good("T10")));
-        cases.add(row(
-                "nul.csv",
-                "flight: the cell holds a control character",
-                good("T\u00001")));
+        cases.add(text("joined.csv", ":3: the headings once more", good("T9") + "\uFEFF" + good("T10")));
+        cases.add(row("nul.csv", "flight: the cell holds a control character", good("T\u00001")));
         cases.add(row(
                 "escape.csv",
                 "pilot: the cell holds a control character",
@@ -161,25 +156,30 @@ public final class HostileFiles {
 
     private static void cells(List<Case> cases) {
         String notANumber = "tow kg: not a number (value '%s'; expected digits with a decimal point";
-        String outOfRange = "tow kg: out of range (value '%s'; expected a mass of more than 0 and at most 1,000,000 kg)";
+        String outOfRange =
+                "tow kg: out of range (value '%s'; expected a mass of more than 0 and at most 1,000,000 kg)";
         int number = 20;
         for (String value : List.of("1e308", "NaN", "Infinity", "0x1F", "1e-320", "\u0661\u0662", "\u22121", "1_000")) {
-            cases.add(row("number-" + number + ".csv", String.format(notANumber, value), withMass(number++, value)));
+            cases.add(row("number-" + number + ".csv", notANumber.replace("%s", value), withMass(number++, value)));
         }
         String digits = "9".repeat(400);
         cases.add(row(
                 "number-" + number + ".csv",
-                String.format(outOfRange, digits.substring(0, 120) + "…"),
+                outOfRange.replace("%s", digits.substring(0, 120) + "…"),
                 withMass(number++, digits)));
-        cases.add(row("number-" + number + ".csv", String.format(outOfRange, "-0"), withMass(number++, "-0")));
+        cases.add(row("number-" + number + ".csv", outOfRange.replace("%s", "-0"), withMass(number++, "-0")));
         cases.add(row(
                 "number-" + number + ".csv",
-                String.format(outOfRange, "0." + "0".repeat(118) + "…"),
+                outOfRange.replace("%s", "0." + "0".repeat(118) + "…"),
                 withMass(number, "0." + "0".repeat(400) + "1")));
         cases.add(row(
-                "date.csv", "date: not a date (value '2026-02-30'; expected a date as", good("T40").replace("05-01", "02-30")));
+                "date.csv",
+                "date: not a date (value '2026-02-30'; expected a date as",
+                good("T40").replace("05-01", "02-30")));
         cases.add(row(
-                "years.csv", "date: not a date (value '+999999999-01-01'", good("T41").replace("2026-05-01", "+999999999-01-01")));
+                "years.csv",
+                "date: not a date (value '+999999999-01-01'",
+                good("T41").replace("2026-05-01", "+999999999-01-01")));
     }
 
     private static String withMass(int number, String mass) {
@@ -200,12 +200,14 @@ public final class HostileFiles {
         cases.add(refused("zip.csv", archive, zip));
         cases.add(refused("book.csv", archive, workbook("T51").bytes()));
         cases.add(refused("pdf.csv", ":1: there is no heading row that a heading map knows (value '%PDF-1.4'", pdf));
-        cases.add(refused("html.csv", ":1: there is no heading row that a heading map knows (value '<!DOCTYPE html>", html));
+        cases.add(refused(
+                "html.csv", ":1: there is no heading row that a heading map knows (value '<!DOCTYPE html>", html));
         cases.add(refused(
                 "older.xlsx",
                 ": the workbook is of the older binary kind (expected a workbook saved as .xlsx without a password)",
                 older()));
-        cases.add(refused("older.csv", ":1: bytes that are no text; the rows from here on were not read (value '0xD0'", older()));
+        cases.add(refused(
+                "older.csv", ":1: bytes that are no text; the rows from here on were not read (value '0xD0'", older()));
         cases.add(text("older.xls", ": workbooks are read as .xlsx only; save it as .xlsx or .csv", false, older()));
         cases.add(refused(
                 "locked.xlsx",
@@ -238,7 +240,8 @@ public final class HostileFiles {
     private static byte[] locked() {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (POIFSFileSystem files = new POIFSFileSystem();
-                OPCPackage plain = OPCPackage.open(new java.io.ByteArrayInputStream(workbook("T52").bytes()))) {
+                OPCPackage plain = OPCPackage.open(
+                        new java.io.ByteArrayInputStream(workbook("T52").bytes()))) {
             Encryptor encryptor = new EncryptionInfo(EncryptionMode.agile).getEncryptor();
             encryptor.confirmPassword("secret");
             try (var data = encryptor.getDataStream(files)) {
@@ -255,7 +258,10 @@ public final class HostileFiles {
 
     /** A workbook that is in order, with one flight. */
     static Book workbook(String flight) {
-        return new Book(row(1, HEADINGS.strip()) + row(2, good(flight).lines().skip(1).findFirst().orElseThrow()), "");
+        return new Book(
+                row(1, HEADINGS.strip())
+                        + row(2, good(flight).lines().skip(1).findFirst().orElseThrow()),
+                "");
     }
 
     private static String row(int number, String cells) {
@@ -277,10 +283,15 @@ public final class HostileFiles {
             cases.add(refused("cut-" + part + ".xlsx", DAMAGED, Arrays.copyOf(whole, whole.length * part / 10)));
         }
         for (String part : List.of(Book.TYPES, Book.RELATIONS, Book.WORKBOOK)) {
-            cases.add(book("without-" + plain(part), DAMAGED, true, workbook("T61").without(part)));
+            cases.add(book(
+                    "without-" + plain(part), DAMAGED, true, workbook("T61").without(part)));
         }
         for (String part : List.of(Book.BOOK_RELATIONS, Book.SHEET)) {
-            cases.add(book("without-" + plain(part), "[Raw]" + DAMAGED, true, workbook("T62").without(part)));
+            cases.add(book(
+                    "without-" + plain(part),
+                    "[Raw]" + DAMAGED,
+                    true,
+                    workbook("T62").without(part)));
         }
         cases.add(book(
                 "relation", DAMAGED, true, workbook("T63").replace(Book.RELATIONS, "/officeDocument\"", "/other\"")));
@@ -302,12 +313,18 @@ public final class HostileFiles {
                 "text-index",
                 "[Raw]:2: the workbook is damaged or cut short; the rows after this one were not read",
                 false,
-                workbook("T66").replace(Book.SHEET, "</sheetData>", "<row r=\"3\"><c t=\"s\"><v>7</v></c></row></sheetData>")));
+                workbook("T66")
+                        .replace(
+                                Book.SHEET, "</sheetData>", "<row r=\"3\"><c t=\"s\"><v>7</v></c></row></sheetData>")));
         cases.add(book(
                 "far-column",
                 "[Raw]:2: the workbook is damaged or cut short; the rows after this one were not read",
                 false,
-                workbook("T67").replace(Book.SHEET, "</sheetData>", "<row r=\"3\"><c r=\"XFE3\"><v>7</v></c></row></sheetData>")));
+                workbook("T67")
+                        .replace(
+                                Book.SHEET,
+                                "</sheetData>",
+                                "<row r=\"3\"><c r=\"XFE3\"><v>7</v></c></row></sheetData>")));
         cases.add(rowOfBook(
                 "formula",
                 "tow kg: the file holds no result of the formula (value '=[1]Other!A1'; expected",
@@ -335,7 +352,13 @@ public final class HostileFiles {
         String parameter = "<!DOCTYPE a [<!ENTITY % b SYSTEM \"http://localhost/x.dtd\"> %b;]>";
         StringBuilder laughs = new StringBuilder("<!DOCTYPE a [<!ENTITY a0 \"ha\">");
         for (int i = 1; i < 30; i++) {
-            laughs.append("<!ENTITY a").append(i).append(" \"&a").append(i - 1).append(";&a").append(i - 1).append(";\">");
+            laughs.append("<!ENTITY a")
+                    .append(i)
+                    .append(" \"&a")
+                    .append(i - 1)
+                    .append(";&a")
+                    .append(i - 1)
+                    .append(";\">");
         }
         String bomb = laughs + "]>";
         for (String part : List.of(Book.WORKBOOK, Book.STYLES, Book.TEXTS, Book.SHEET)) {

@@ -34,8 +34,8 @@ final class SeasonCheck {
 
     private SeasonCheck(Configuration configuration) {
         this.configuration = configuration;
-        this.tails = Tails.of(
-                configuration.tails().values(), configuration.schemes().values());
+        this.tails =
+                Tails.of(configuration.tails().values(), configuration.schemes().values());
         this.options = ReadOptions.of(configuration.maps());
     }
 
@@ -53,8 +53,7 @@ final class SeasonCheck {
      * @param problems what is wrong with the files
      * @param numbers the numbers of the rows, in order
      */
-    record Outcome(
-            int seen, int accepted, List<ParsedRow> results, List<InputProblem> problems, List<Long> numbers) {}
+    record Outcome(int seen, int accepted, List<ParsedRow> results, List<InputProblem> problems, List<Long> numbers) {}
 
     List<ColumnMap> maps() {
         return configuration.maps();
@@ -109,7 +108,8 @@ final class SeasonCheck {
 
     private static void checkRejected(RawRow row, RejectedRow rejected) {
         rejected.problems().forEach(SeasonCheck::checkMessage);
-        boolean text = rejected.origin().sheet().isEmpty() && rejected.former().isEmpty()
+        boolean text = rejected.origin().sheet().isEmpty()
+                && rejected.former().isEmpty()
                 && !rejected.mapName().isBlank();
         require(!text || rejected.cells().equals(row.cells()), "the cells of a rejected row are others");
     }

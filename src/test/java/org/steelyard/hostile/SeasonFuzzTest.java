@@ -13,7 +13,9 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Seasons of text files and workbooks, drawn: whatever they hold, every row comes to something, and no number to none. */
+/**
+ * Seasons of text files and workbooks, drawn: whatever they hold, every row comes to something, and no number to none.
+ */
 class SeasonFuzzTest {
 
     private static final SeasonCheck CHECK = SeasonCheck.shipped();
@@ -59,9 +61,7 @@ class SeasonFuzzTest {
     private static Path folder;
 
     private static List<List<String>> rows(String... rows) {
-        return Arrays.stream(rows)
-                .map(row -> List.of(row.split("\\|", -1)))
-                .toList();
+        return Arrays.stream(rows).map(row -> List.of(row.split("\\|", -1))).toList();
     }
 
     @Test
@@ -110,7 +110,9 @@ class SeasonFuzzTest {
     /** In a plain text without quotation marks, which no fault ends, rows follow each other to the last line. */
     private static void requireEveryLine(byte[] bytes, SeasonCheck.Outcome outcome) {
         String text = new String(bytes, StandardCharsets.ISO_8859_1);
-        boolean plain = text.indexOf('"') < 0 && text.indexOf('\0') < 0 && outcome.problems().isEmpty();
+        boolean plain = text.indexOf('"') < 0
+                && text.indexOf('\0') < 0
+                && outcome.problems().isEmpty();
         if (!plain || outcome.seen() == 0) {
             return;
         }

@@ -49,8 +49,8 @@ class FuzzFindingsTest {
     @Test
     void aHeadingOfThousandsOfCharactersIsCutInMessages() throws IOException {
         String heading = "h".repeat(3_000);
-        ReadAll read = ReadAll.text(
-                folder, "s.csv", "Flight,Date,Tail," + heading + "," + heading + "\n", Fixtures.MAP);
+        ReadAll read =
+                ReadAll.text(folder, "s.csv", "Flight,Date,Tail," + heading + "," + heading + "\n", Fixtures.MAP);
         assertThat(read.problems())
                 .isNotEmpty()
                 .allMatch(problem -> problem.length() < 400)
@@ -65,7 +65,8 @@ class FuzzFindingsTest {
         SeasonFiles season = SeasonFiles.of(List.of(file), options, Fixtures.TAILS);
         try (SourceFile source = season.open(file)) {
             assertThat(source.nextBatch(1)).isPresent();
-            Files.writeString(file, "T2,2026-05-01,SX-BAA,33000,23\n", StandardCharsets.UTF_8, StandardOpenOption.APPEND);
+            Files.writeString(
+                    file, "T2,2026-05-01,SX-BAA,33000,23\n", StandardCharsets.UTF_8, StandardOpenOption.APPEND);
             for (Optional<RawRows> rows = source.nextBatch(1); rows.isPresent(); ) {
                 rows = source.nextBatch(1);
             }

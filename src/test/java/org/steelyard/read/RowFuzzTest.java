@@ -10,24 +10,25 @@ import org.steelyard.hostile.Fuzz;
 import org.steelyard.model.ColumnMap;
 import org.steelyard.model.ColumnRule;
 import org.steelyard.model.ColumnUnit;
-import org.steelyard.model.Field;
 import org.steelyard.model.PassengerCategory;
 
 /** Drawn rows, as texts and as cells of a workbook, through maps of every kind of field, unit and number. */
 class RowFuzzTest {
 
-    private static final List<RowParser> PARSERS = List.of(
-            parser(Fixtures.MAP), parser(Fixtures.withDecimalComma(Fixtures.MAP)), parser(withUnitsInCells()));
+    private static final List<RowParser> PARSERS =
+            List.of(parser(Fixtures.MAP), parser(Fixtures.withDecimalComma(Fixtures.MAP)), parser(withUnitsInCells()));
 
     private static final List<CellKind> KINDS = List.of(CellKind.values());
 
     private static ColumnMap withUnitsInCells() {
-        return Fixtures.map("in cells", Fixtures.MAP.columns().stream()
-                .map(rule -> switch (rule.field().kind()) {
-                    case MASS, FUEL, CG, DENSITY, TRIM -> inCell(rule);
-                    default -> rule;
-                })
-                .toArray(ColumnRule[]::new));
+        return Fixtures.map(
+                "in cells",
+                Fixtures.MAP.columns().stream()
+                        .map(rule -> switch (rule.field().kind()) {
+                            case MASS, FUEL, CG, DENSITY, TRIM -> inCell(rule);
+                            default -> rule;
+                        })
+                        .toArray(ColumnRule[]::new));
     }
 
     private static ColumnRule inCell(ColumnRule rule) {
@@ -75,7 +76,7 @@ class RowFuzzTest {
                 String usual = usual(column, level, parser, draw);
                 boolean changed = changes > 0 && draw.onceIn(8);
                 changes -= changed ? 1 : 0;
-                row.append((char) ('0' + (draw.onceIn(12) ? draw.below(KINDS.size()) : CellKind.TEXT.ordinal())))
+                row.append((char) ('0' + (draw.onceIn(12) ? draw.below(KINDS.size()) : KINDS.indexOf(CellKind.TEXT))))
                         .append((changed ? draw.cell(usual) : usual).replace(PART, ' '))
                         .append(PART);
             }
@@ -94,7 +95,8 @@ class RowFuzzTest {
                 case TAXI_FUEL -> level < 4 ? "100" + (parser == 2 ? " kg" : "") : "";
                 case TRIP_FUEL -> level < 4 ? "1000" + (parser == 2 ? " kg" : "") : "";
                 case PASSENGERS -> (level < 2 && placed == (level == 0)) && draw.onceIn(2) ? "" + draw.below(40) : "";
-                case HOLD_MASS -> level < 2 && placed == (level == 0) ? draw.below(900) + (parser == 2 ? " kg" : "") : "";
+                case HOLD_MASS ->
+                    level < 2 && placed == (level == 0) ? draw.below(900) + (parser == 2 ? " kg" : "") : "";
                 case HOLD_BAGS -> level == 0 && draw.onceIn(2) ? "" + draw.below(30) : "";
                 case FUEL -> level < 4 && placed == (level == 0) ? draw.below(2900) + (parser == 2 ? " kg" : "") : "";
                 case ZERO_FUEL_MASS -> level == 2 || level == 3 ? "30000" + (unit.isEmpty() ? "" : " kg") : "";
@@ -123,7 +125,8 @@ class RowFuzzTest {
             } else if (parsed instanceof ParsedRow.Rejected rejected) {
                 rejected.row().problems().forEach(problem -> require(problem.message()));
             }
-            if (input.length % 16 == 0 && !parser.parse(RawRow.of(2, cells, kinds)).equals(parsed)) {
+            if (input.length % 16 == 0
+                    && !parser.parse(RawRow.of(2, cells, kinds)).equals(parsed)) {
                 throw new AssertionError("the same row read otherwise");
             }
         }

@@ -32,8 +32,7 @@ class WrittenSeasonTest {
                 "jet,5,\u00E9,A,B,,25,0.1,clean | flights.csv: this is not as an audit writes it (expected a whole table"
             })
     void aTableThatIsNotAsAnAuditWritesItIsRefused(String row, String said) throws IOException {
-        Files.write(
-                folder.resolve("flights.csv"), (HEADINGS + row + "\n").getBytes(StandardCharsets.ISO_8859_1));
+        Files.write(folder.resolve("flights.csv"), (HEADINGS + row + "\n").getBytes(StandardCharsets.ISO_8859_1));
         Files.writeString(folder.resolve("findings.csv"), "file\n");
         assertThatThrownBy(() -> WrittenSeason.read(folder, List.of()))
                 .isInstanceOf(IOException.class)
