@@ -123,7 +123,9 @@ public final class MergeableTally implements Serializable {
         String tail = flight.loading().tail().registration();
         addRecorded(new Recorded(RecordedTrimGroup.TAIL, tail), units, rule.marginalUnits());
         for (Extra extra : flight.loading().extras()) {
-            if (!rule.groupBy().isBlank() && extra.name().equalsIgnoreCase(rule.groupBy()) && isKept(id(rule.groupBy()))) {
+            if (!rule.groupBy().isBlank()
+                    && extra.name().equalsIgnoreCase(rule.groupBy())
+                    && isKept(id(rule.groupBy()))) {
                 addRecorded(new Recorded(rule.groupBy(), extra.value()), units, rule.marginalUnits());
             }
         }
@@ -174,9 +176,8 @@ public final class MergeableTally implements Serializable {
             routes.add(route, status);
         }
         Map<Measure, Double> figures = figures(flight);
-        Optional<PartFigures> parts = LoadParts.areKnown(flight)
-                ? Optional.of(PartFigures.of(flight, loadParts(type)))
-                : Optional.empty();
+        Optional<PartFigures> parts =
+                LoadParts.areKnown(flight) ? Optional.of(PartFigures.of(flight, loadParts(type))) : Optional.empty();
         addParts(parts, type, setting, figures);
         One one = new One(figures, parts, setting, status);
         add("type", type.id(), one);
@@ -201,7 +202,8 @@ public final class MergeableTally implements Serializable {
         return loadParts.computeIfAbsent(type.id(), id -> new LoadParts(type));
     }
 
-    private void addParts(Optional<PartFigures> parts, AircraftType type, Setting setting, Map<Measure, Double> figures) {
+    private void addParts(
+            Optional<PartFigures> parts, AircraftType type, Setting setting, Map<Measure, Double> figures) {
         if (parts.isPresent()) {
             int size = loadParts(type).size();
             Double trim = figures.get(Measure.TAKEOFF_TRIM);
@@ -244,10 +246,8 @@ public final class MergeableTally implements Serializable {
                 at(place, measure).add(value, one.status);
             }
         });
-        boolean explained = grouping.equals("tail")
-                || grouping.equals("route")
-                || grouping.equals(WEEK)
-                || grouping.startsWith(BY);
+        boolean explained =
+                grouping.equals("tail") || grouping.equals("route") || grouping.equals(WEEK) || grouping.startsWith(BY);
         if (explained && one.parts.isPresent()) {
             double[] figures = one.parts.get().all();
             partsByGroup

@@ -19,9 +19,28 @@ import org.steelyard.model.Loading;
 class TypedTableTest {
 
     private static final List<String> HEADINGS = List.of(
-            "flight", "date", "tail", "from", "to", "flaps", "pax A", "pax B", "pax C", "pax D", "pax E", "pax F",
-            "hold 1 kg", "hold 2 kg", "hold 3 kg", "hold 4 kg", "hold 5 kg", "fuel left kg", "fuel centre kg",
-            "fuel right kg", "taxi kg", "trip kg");
+            "flight",
+            "date",
+            "tail",
+            "from",
+            "to",
+            "flaps",
+            "pax A",
+            "pax B",
+            "pax C",
+            "pax D",
+            "pax E",
+            "pax F",
+            "hold 1 kg",
+            "hold 2 kg",
+            "hold 3 kg",
+            "hold 4 kg",
+            "hold 5 kg",
+            "fuel left kg",
+            "fuel centre kg",
+            "fuel right kg",
+            "taxi kg",
+            "trip kg");
 
     @TempDir
     private Path folder;
@@ -57,7 +76,8 @@ class TypedTableTest {
     void typedRowsSayWhatTheSameRowsSayAsText() throws IOException {
         List<List<Object>> rows = List.of(row("J-1"), row("J-2"), row("J-3"));
         StringBuilder text = new StringBuilder(String.join(",", HEADINGS)).append('\n');
-        rows.forEach(row -> text.append(String.join(",", row.stream().map(String::valueOf).toList()))
+        rows.forEach(row -> text.append(
+                        String.join(",", row.stream().map(String::valueOf).toList()))
                 .append('\n'));
         Path csv = Files.writeString(folder.resolve("typed.csv"), text);
 
@@ -79,9 +99,15 @@ class TypedTableTest {
         List<Object> missing = row("J-1");
         missing.set(2, null);
 
-        try (SourceFile source = SourceFile.ofTyped("t.parquet", HEADINGS, List.of(missing)::iterator, options, tails)) {
-            assertThat(parsed(source)).singleElement().isInstanceOfSatisfying(ParsedRow.Rejected.class, rejected ->
-                    assertThat(rejected.row().problems().get(0).message()).startsWith("t.parquet:2:tail: "));
+        try (SourceFile source =
+                SourceFile.ofTyped("t.parquet", HEADINGS, List.of(missing)::iterator, options, tails)) {
+            assertThat(parsed(source))
+                    .singleElement()
+                    .isInstanceOfSatisfying(
+                            ParsedRow.Rejected.class,
+                            rejected -> assertThat(
+                                            rejected.row().problems().get(0).message())
+                                    .startsWith("t.parquet:2:tail: "));
         }
     }
 
@@ -89,13 +115,15 @@ class TypedTableTest {
     void piecesOfATextAreNumberedAsInTheWhole() throws IOException {
         StringBuilder text = new StringBuilder(String.join(",", HEADINGS)).append('\n');
         for (int i = 1; i <= 3; i++) {
-            text.append(String.join(",", row("J-" + i).stream().map(String::valueOf).toList()))
+            text.append(String.join(
+                            ",", row("J-" + i).stream().map(String::valueOf).toList()))
                     .append('\n');
         }
         Path csv = Files.writeString(folder.resolve("piece.csv"), text);
 
         try (SourceFile source = SourceFile.open(csv, options, tails)) {
-            assertThat(source.form()).hasValueSatisfying(form -> assertThat(form.delimiter()).isEqualTo(','));
+            assertThat(source.form())
+                    .hasValueSatisfying(form -> assertThat(form.delimiter()).isEqualTo(','));
             RawRows piece = source.nextBatch(10).orElseThrow().ofPiece(2, 1000);
             assertThat(piece.rows().stream().map(RawRow::number)).containsExactly(1003L, 1004L);
             assertThat(source.lookedAbove()).isFalse();

@@ -25,8 +25,7 @@ class MergedReportsTest {
     private static RunFacts facts(long flights, List<String> remarks) {
         RunFacts.InputFile file =
                 new RunFacts.InputFile("planted.csv", "00", 1, "house", flights, flights, 0, 0, List.of());
-        return new RunFacts(
-                "planted", "1", List.of(), List.of(file), List.of(), List.of(), SkippedRows.NONE, remarks);
+        return new RunFacts("planted", "1", List.of(), List.of(file), List.of(), List.of(), SkippedRows.NONE, remarks);
     }
 
     private void merged(List<AuditedFlight> flights, List<String> remarks) throws IOException {
@@ -47,8 +46,7 @@ class MergedReportsTest {
                 folder.resolve("merged"),
                 PlantedSeason.POLICY,
                 new MergedReports.Season(
-                        tally.summary(
-                                Map.of(SampleJet.type().id(), SampleJet.type()), PlantedSeason.POLICY, shown),
+                        tally.summary(Map.of(SampleJet.type().id(), SampleJet.type()), PlantedSeason.POLICY, shown),
                         facts(flights.size(), remarks),
                         List.of(),
                         shown,
@@ -69,7 +67,8 @@ class MergedReportsTest {
         Path merged = folder.resolve("merged/planted");
         List<String> page = new ArrayList<>(Files.readAllLines(merged.resolve("report.html")));
         String data = Files.readString(one.resolve("report.html"));
-        String flightsOnPage = data.substring(data.indexOf("\"flights\":["), data.indexOf("</script>", data.indexOf("\"flights\":[")));
+        String flightsOnPage =
+                data.substring(data.indexOf("\"flights\":["), data.indexOf("</script>", data.indexOf("\"flights\":[")));
         assertThat(String.join("\n", page)).contains(flightsOnPage);
         assertThat(Files.readString(merged.resolve("run.json")))
                 .isEqualTo(Files.readString(one.resolve("run.json"))
