@@ -1,7 +1,5 @@
 package org.steelyard.read;
 
-import java.io.InvalidObjectException;
-import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
@@ -17,8 +15,8 @@ public final class RawRow implements Serializable {
     private final long number;
     private final String[] cells;
     private final CellKind[] kinds;
-    private final transient Optional<LeftOut> leftOut;
-    private final transient Optional<Origin> former;
+    private final Optional<LeftOut> leftOut;
+    private final Optional<Origin> former;
 
     private RawRow(long number, String[] cells, CellKind[] kinds, Optional<LeftOut> leftOut, Optional<Origin> former) {
         this.number = number;
@@ -106,28 +104,26 @@ public final class RawRow implements Serializable {
     }
 
     /** A row as it goes to another machine; why it is passed over does not, and it is no longer. */
-    private record Sent(long number, String[] cells, CellKind[] kinds, String file, String sheet, long row)
-            implements Serializable {
+    private static final class Sent implements Serializable {
+
+        private static final long serialVersionUID = 1;
+
+        private final long number;
+        private final String[] cells;
+        private final CellKind[] kinds;
+
+        Sent(RawRow row) {
+            number = row.number;
+            cells = row.cells;
+            kinds = row.kinds;
+        }
 
         private Object readResolve() {
-            Optional<Origin> former = file.isEmpty() ? Optional.empty() : Optional.of(new Origin(file, sheet, row));
-            return new RawRow(number, cells, kinds, Optional.empty(), former);
+            return new RawRow(number, cells, kinds, Optional.empty(), Optional.empty());
         }
     }
 
     private Object writeReplace() {
-        return former.isPresent()
-                ? new Sent(
-                        number,
-                        cells,
-                        kinds,
-                        former.get().file(),
-                        former.get().sheet(),
-                        former.get().row())
-                : new Sent(number, cells, kinds, "", "", 0);
-    }
-
-    private void readObject(ObjectInputStream in) throws InvalidObjectException {
-        throw new InvalidObjectException("rows are sent in a form of their own");
+        return new Sent(this);
     }
 }

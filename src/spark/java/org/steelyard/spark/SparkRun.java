@@ -213,7 +213,7 @@ public final class SparkRun {
             return scans;
         }
         Broadcast<Setup> shared = setup;
-        ArrayList<SeasonFile> known = new ArrayList<>(files);
+        List<SeasonFile> known = new ArrayList<>(files);
         List<Tuple2<Integer, TextScan>> scanned = spark.parallelize(stretches, parts(stretches.size()))
                 .map(stretch -> new Tuple2<>(
                         stretch._1(),
