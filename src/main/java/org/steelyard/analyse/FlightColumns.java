@@ -212,8 +212,10 @@ final class FlightColumns implements SeasonFigures {
 
     @Override
     public Grouped grouped(Measure measure, GroupNames<?> names) {
+        if (!(names instanceof GroupColumn<?> groups)) {
+            throw new IllegalArgumentException(names.grouping() + " is no column of these flights");
+        }
         GroupColumn<?> within = measure.byFlaps() ? settings : types;
-        GroupColumn<?> groups = (GroupColumn<?>) names;
         int width = groups.groups();
         return new Buckets(
                 this, measure, flight -> within.of(flight) * width + groups.of(flight), within.groups() * width);
