@@ -31,6 +31,7 @@ import java.util.TimeZone;
 import java.util.Timer;
 import java.util.UUID;
 import java.util.stream.Stream;
+import javax.xml.stream.XMLInputFactory;
 
 /** Holds the arrows of the design: config, read → balance → check → analyse, grade → report, wired by cli. */
 @AnalyzeClasses(packages = "org.steelyard", importOptions = DoNotIncludeTests.class)
@@ -68,7 +69,7 @@ class ArchitectureTest {
             .should()
             .resideInAnyPackage(packages(
                     "model", "config", "read", "balance", "check", "remedy", "trim", "grade", "analyse", "report",
-                    "run", "demo", "cli"))
+                    "run", "demo", "cli", "spark"))
             .because("a package outside the design's table would have no rule on what it may use");
 
     @ArchTest
@@ -101,6 +102,15 @@ class ArchitectureTest {
                     .or(name("org.apache.poi.ss.usermodel.WorkbookFactory")))
             .because("a season may be larger than the memory: sheets are read event by event")
             .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule nobodyMakesAnXmlReaderOfTheirOwn = noClasses()
+            .should()
+            .accessTargetWhere(member(XMLInputFactory.class, "newInstance", "newFactory", "newDefaultFactory"))
+            .orShould()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javax.xml.parsers..", "javax.xml.transform..", "javax.xml.xpath..", "org.xml.sax..")
+            .because("POI makes readers of XML without document types and outside entities; a new one would have both");
 
     @ArchTest
     static final ArchRule balanceUsesModelOnly = only("balance", packages("model", "balance"), JDK_VALUES)
@@ -191,9 +201,48 @@ class ArchitectureTest {
             .because("no result may depend on the invented season");
 
     @ArchTest
+    static final ArchRule sparkAloneKnowsSpark = noClasses()
+            .that()
+            .resideOutsideOfPackages(packages("spark"))
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "org.apache.spark..",
+                    "org.apache.hadoop..",
+                    "org.apache.parquet..",
+                    "org.apache.datasketches..",
+                    "scala..")
+            .because("the audit on one machine needs no engine, and another engine may be found one day")
+            .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule nobodyKnowsTheAuditOnSpark = noClasses()
+            .that()
+            .resideOutsideOfPackages(packages("spark"))
+            .should()
+            .dependOnClassesThat(resideInAnyPackage(packages("spark")))
+            .because("it is built by its own profile only");
+
+    @ArchTest
+    static final ArchRule sparkUsesEverythingByItsPublicEntryPoints = only(
+                    "spark",
+                    packages("model", "config", "read", "check", "analyse", "report", "run", "spark"),
+                    JDK_VALUES,
+                    JDK_FILES,
+                    new String[] {
+                        "org.apache.spark..",
+                        "org.apache.hadoop..",
+                        "org.apache.parquet..",
+                        "org.apache.datasketches..",
+                        "scala..",
+                        "picocli.."
+                    })
+            .because("it only spreads the same work over many machines");
+
+    @ArchTest
     static final ArchRule onlyTheCommandLineKnowsItsLibraries = noClasses()
             .that()
-            .resideOutsideOfPackages(packages("cli"))
+            .resideOutsideOfPackages(packages("cli", "spark"))
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("picocli..", "me.tongfei..", "org.jline..")
@@ -203,7 +252,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule onlyTheCommandLinePrintsAndExits = noClasses()
             .that()
-            .resideOutsideOfPackages(packages("cli"))
+            .resideOutsideOfPackages(packages("cli", "spark"))
             .should()
             .accessTargetWhere(member(System.class, "in", "out", "err", "setIn", "setOut", "setErr", "console", "exit"))
             .orShould()

@@ -26,7 +26,8 @@ import org.steelyard.model.ZoneLoad;
 
 /**
  * Flights of the invented twin-jet in full detail, drawn from a seed: the same number gives the same flight. Some are
- * outside a limit or close to one, so that findings are written in earnest.
+ * outside a limit or close to one, so that findings are written in earnest. No two have the same number and date, so
+ * that none is taken for another.
  */
 final class Flights {
 
@@ -78,7 +79,7 @@ final class Flights {
                 random.nextInt(40) == 0 ? OptionalDouble.of(60500 + random.nextInt(4500)) : OptionalDouble.empty();
         String pilot = PILOTS[random.nextInt(PILOTS.length)];
         FlightIdent ident = new FlightIdent(
-                "J-" + (100 + number % 900),
+                "J-" + (100 + number / 365),
                 FIRST.plusDays(number % 365),
                 PLACES[number % PLACES.length],
                 PLACES[(number / 3 + 1) % PLACES.length]);

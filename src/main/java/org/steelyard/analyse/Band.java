@@ -1,5 +1,6 @@
 package org.steelyard.analyse;
 
+import java.io.Serializable;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,7 +14,7 @@ import org.steelyard.model.AircraftType;
  * @param high upper end; the same as the lower where there is none
  * @param unit unit of both; blank where the figure is not known
  */
-record Band(long low, long high, String unit) {
+record Band(long low, long high, String unit) implements Serializable {
 
     static final Comparator<Band> IN_ORDER = Comparator.comparing(
                     (Band band) -> band.unit().isBlank())

@@ -2,9 +2,10 @@ package org.steelyard.analyse;
 
 import java.util.Arrays;
 import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
 
 /** The values of one measure put together by group: counted first, then laid side by side in one array. */
-final class Buckets {
+final class Buckets implements Grouped {
 
     private final double[] values;
     private final int[] starts;
@@ -53,7 +54,8 @@ final class Buckets {
         }
     }
 
-    int n(int bucket) {
+    @Override
+    public long n(int bucket) {
         return starts[bucket + 1] - starts[bucket];
     }
 
@@ -62,11 +64,26 @@ final class Buckets {
         return Arrays.copyOfRange(values, starts[bucket], starts[bucket + 1]);
     }
 
-    long marginal(int bucket) {
+    @Override
+    public Values values(int bucket) {
+        return ExactValues.ofSorted(sorted(bucket));
+    }
+
+    @Override
+    public Values together(IntStream buckets) {
+        return ExactValues.ofSorted(buckets.mapToObj(this::sorted)
+                .flatMapToDouble(Arrays::stream)
+                .sorted()
+                .toArray());
+    }
+
+    @Override
+    public long marginal(int bucket) {
         return marginal[bucket];
     }
 
-    long breached(int bucket) {
+    @Override
+    public long breached(int bucket) {
         return breached[bucket];
     }
 }

@@ -1,11 +1,15 @@
 package org.steelyard.analyse;
 
+import java.io.Serializable;
+
 /**
  * Means of a row of numbers x and of a number y, variances and covariances with y, updated flight by flight without
  * holding any (Welford, Note on a Method for Calculating Corrected Sums of Squares and Products, Technometrics 4,
  * 1962).
  */
-final class CoMoments {
+final class CoMoments implements Serializable {
+
+    private static final long serialVersionUID = 1;
 
     private final double[] means;
     private final double[] squares;
@@ -32,6 +36,25 @@ final class CoMoments {
             squares[j] += from * (x[j] - means[j]);
             products[j] += from * (y - meanY);
         }
+    }
+
+    /** Adds the figures of another (Chan, Golub and LeVeque, The American Statistician 37, 1983). */
+    void merge(CoMoments other) {
+        if (other.n == 0) {
+            return;
+        }
+        double part = (double) other.n / (n + other.n);
+        double weight = n * part;
+        double fromMeanY = other.meanY - meanY;
+        for (int j = 0; j < means.length; j++) {
+            double from = other.means[j] - means[j];
+            squares[j] += other.squares[j] + from * from * weight;
+            products[j] += other.products[j] + from * fromMeanY * weight;
+            means[j] += from * part;
+        }
+        squaresY += other.squaresY + fromMeanY * fromMeanY * weight;
+        meanY += fromMeanY * part;
+        n += other.n;
     }
 
     long n() {

@@ -19,30 +19,25 @@ final class DriftCharts {
     private static final int DRAWS = 1_999;
     private static final long SEED = 20_261;
 
-    private final FlightColumns columns;
+    private final SeasonFigures figures;
     private final PartTallies tallies;
 
-    DriftCharts(FlightColumns columns, PartTallies tallies) {
-        this.columns = columns;
+    DriftCharts(SeasonFigures figures, PartTallies tallies) {
+        this.figures = figures;
         this.tallies = tallies;
     }
 
     /** A chart for each type with four weeks and a spread within them. */
     List<DriftChart> all() {
-        int[] weeks = columns.weeks.inOrder();
-        int width = columns.weeks.groups();
-        Buckets buckets = new Buckets(
-                columns,
-                Measure.TAKEOFF_CG,
-                flight -> columns.types.of(flight) * width + columns.weeks.of(flight),
-                columns.types.groups() * width);
+        int[] weeks = figures.weeks().inOrder();
+        int width = figures.weeks().groups();
+        Grouped buckets = figures.grouped(Measure.TAKEOFF_CG, figures.weeks());
         List<DriftChart> charts = new ArrayList<>();
-        for (int type : columns.types.inOrder()) {
+        for (int type : figures.types().inOrder()) {
             WeekSums sums = new WeekSums();
             for (int week : weeks) {
-                double[] values = buckets.sorted(type * width + week);
-                if (values.length > 0) {
-                    sums.add(week, values);
+                if (buckets.n(type * width + week) > 0) {
+                    sums.add(week, buckets.values(type * width + week).sample());
                 }
             }
             if (sums.weeks.size() >= FEWEST_WEEKS && sums.freedom() >= 1 && sums.withinSd() > 0) {
@@ -55,21 +50,20 @@ final class DriftCharts {
     private static final class WeekSums {
 
         private final List<Integer> weeks = new ArrayList<>();
-        private final List<Integer> counts = new ArrayList<>();
+        private final List<Long> counts = new ArrayList<>();
         private final List<Double> means = new ArrayList<>();
         private double within;
-        private int n;
+        private long n;
 
-        void add(int week, double[] values) {
-            MeanDifference.Sample sample = GroupsApart.sample(values);
+        void add(int week, MeanDifference.Sample sample) {
             weeks.add(week);
-            counts.add(values.length);
+            counts.add(sample.n());
             means.add(sample.mean());
             within += sample.squares();
-            n += values.length;
+            n += sample.n();
         }
 
-        int freedom() {
+        long freedom() {
             return n - weeks.size();
         }
 
@@ -78,7 +72,7 @@ final class DriftCharts {
         }
 
         double[] n() {
-            return counts.stream().mapToDouble(Integer::doubleValue).toArray();
+            return counts.stream().mapToDouble(Long::doubleValue).toArray();
         }
 
         double[] means() {
@@ -97,10 +91,10 @@ final class DriftCharts {
         for (int i = 0; i < counts.length; i++) {
             double reach = factor * sd * Math.sqrt(1 / counts[i] - 1.0 / sums.n);
             weeks.add(new Week(
-                    columns.weeks.label(sums.weeks.get(i)), (long) counts[i], means[i], mean - reach, mean + reach));
+                    figures.weeks().label(sums.weeks.get(i)), (long) counts[i], means[i], mean - reach, mean + reach));
         }
         return new DriftChart(
-                columns.types.key(type), sums.n, mean, sd, factor, weeks, shift(type, sums, counts, means));
+                figures.types().key(type), sums.n, mean, sd, factor, weeks, shift(type, sums, counts, means));
     }
 
     private Optional<Shift> shift(int type, WeekSums sums, double[] counts, double[] means) {
@@ -112,9 +106,9 @@ final class DriftCharts {
         }
         List<Integer> after = sums.weeks.subList(at, sums.weeks.size());
         List<PartPull> reasons =
-                tallies.reasons(columns.weeks.grouping(), type, after::contains, week -> !after.contains(week));
+                tallies.reasons(figures.weeks().grouping(), type, after::contains, week -> !after.contains(week));
         return Optional.of(new Shift(
-                columns.weeks.label(sums.weeks.get(at)),
+                figures.weeks().label(sums.weeks.get(at)),
                 mean(counts, means, 0, at),
                 mean(counts, means, at, counts.length),
                 chance,
@@ -122,7 +116,7 @@ final class DriftCharts {
     }
 
     /** The share of seasons without shift, drawn with the same flights by week, that show as great a step. */
-    private static double chance(double[] counts, int freedom, double step) {
+    private static double chance(double[] counts, long freedom, double step) {
         RandomGenerator random = new Well19937c(SEED);
         ChiSquaredDistribution squares = new ChiSquaredDistribution(random, freedom);
         int asGreat = 1;

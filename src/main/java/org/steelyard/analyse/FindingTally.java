@@ -1,5 +1,6 @@
 package org.steelyard.analyse;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -10,7 +11,9 @@ import org.steelyard.model.FindingCode;
 import org.steelyard.model.Severity;
 
 /** Counts findings by kind and severity, and the flights that have them. */
-final class FindingTally {
+final class FindingTally implements Serializable {
+
+    private static final long serialVersionUID = 1;
 
     private static final Comparator<FindingCount> WORST_FIRST = Comparator.comparing(FindingCount::severity)
             .thenComparingLong(FindingCount::flights)
@@ -30,6 +33,14 @@ final class FindingTally {
         }
     }
 
+    /** Adds the counts of other flights. */
+    void merge(FindingTally other) {
+        other.kinds.forEach((severity, codes) -> codes.forEach((code, kind) -> kinds.computeIfAbsent(
+                        severity, absent -> new EnumMap<>(FindingCode.class))
+                .computeIfAbsent(code, absent -> new Kind())
+                .merge(kind)));
+    }
+
     List<FindingCount> counts() {
         List<FindingCount> counts = new ArrayList<>();
         kinds.forEach((severity, codes) -> codes.forEach(
@@ -38,11 +49,18 @@ final class FindingTally {
         return counts;
     }
 
-    private static final class Kind {
+    private static final class Kind implements Serializable {
+
+    private static final long serialVersionUID = 1;
 
         private long findings;
         private long flights;
         private long lastFlight;
+
+        void merge(Kind other) {
+            findings += other.findings;
+            flights += other.flights;
+        }
 
         void add(long flight) {
             findings++;

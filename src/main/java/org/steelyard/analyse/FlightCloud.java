@@ -7,7 +7,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.PriorityQueue;
-import java.util.TreeMap;
+import java.util.SortedMap;
+import java.util.function.IntToLongFunction;
 import java.util.stream.IntStream;
 import org.steelyard.check.Status;
 import org.steelyard.model.AircraftType;
@@ -23,7 +24,7 @@ public final class FlightCloud {
     /**
      * One flight.
      *
-     * @param order place among the flights of the season, from 0
+     * @param order place among the flights that are held, from 0
      * @param status status
      * @param flaps take-off flap setting
      * @param tail registration
@@ -54,11 +55,27 @@ public final class FlightCloud {
             Comparator.comparing(Point::status).thenComparingInt(Point::order);
 
     private final FlightColumns columns;
+    private final SeasonFigures figures;
+    private final IntToLongFunction placeOf;
     private final int flights;
 
-    FlightCloud(FlightColumns columns) {
+    /**
+     * A cloud of the flights that are held.
+     *
+     * @param columns flights in order of the input
+     * @param figures figures of the whole season
+     * @param placeOf place of a held flight in the season
+     */
+    FlightCloud(FlightColumns columns, SeasonFigures figures, IntToLongFunction placeOf) {
         this.columns = columns;
+        this.figures = figures;
+        this.placeOf = placeOf;
         flights = columns.flights();
+    }
+
+    /** A cloud of all flights. */
+    static FlightCloud of(FlightColumns columns) {
+        return new FlightCloud(columns, columns, flight -> flight);
     }
 
     /**
@@ -70,33 +87,43 @@ public final class FlightCloud {
     public List<OfType> byType(int most) {
         List<PriorityQueue<Integer>> kept = new ArrayList<>();
         List<List<Integer>> breached = new ArrayList<>();
-        long[] counts = new long[columns.types.groups()];
-        for (int type = 0; type < counts.length; type++) {
+        int types = columns.types.groups();
+        for (int type = 0; type < types; type++) {
             kept.add(new PriorityQueue<>(
-                    Comparator.comparingLong(FlightCloud::scrambled).reversed()));
+                    Comparator.<Integer>comparingLong(this::rank).reversed()));
             breached.add(new ArrayList<>());
         }
         for (int flight = 0; flight < flights; flight++) {
             int type = columns.types.of(flight);
-            counts[type]++;
+            PriorityQueue<Integer> others = kept.get(type);
             if (columns.status(flight) == Status.BREACHED) {
                 breached.get(type).add(flight);
-            } else {
-                kept.get(type).add(flight);
+            } else if (others.size() < most - breached.get(type).size() || comesBeforeLast(flight, others)) {
+                others.add(flight);
             }
-            if (kept.get(type).size() > Math.max(0, most - breached.get(type).size())) {
-                kept.get(type).poll();
+            if (others.size() > Math.max(0, most - breached.get(type).size())) {
+                others.poll();
             }
         }
+        Grouped all = figures.byType(Measure.TAKEOFF_CG);
         List<OfType> clouds = new ArrayList<>();
         for (int type : columns.types.inOrder()) {
             List<Point> points = new ArrayList<>();
             breached.get(type).forEach(flight -> points.add(point(flight)));
             kept.get(type).forEach(flight -> points.add(point(flight)));
             points.sort(BY_STATUS);
-            clouds.add(new OfType(columns.type(columns.types.key(type)), counts[type], points));
+            String id = columns.types.key(type);
+            clouds.add(new OfType(columns.type(id), all.n(figures.types().find(id)), points));
         }
         return Collections.unmodifiableList(clouds);
+    }
+
+    private boolean comesBeforeLast(int flight, PriorityQueue<Integer> kept) {
+        return !kept.isEmpty() && rank(flight) < rank(kept.element());
+    }
+
+    private long rank(int flight) {
+        return scrambled(placeOf.applyAsLong(flight));
     }
 
     private Point point(int flight) {
@@ -108,8 +135,8 @@ public final class FlightCloud {
     }
 
     /** The mixing function of SplitMix64 (Steele, Lea and Flood, 2014). */
-    private static long scrambled(int flight) {
-        long z = (flight + 1) * 0x9E3779B97F4A7C15L;
+    static long scrambled(long place) {
+        long z = (place + 1) * 0x9E3779B97F4A7C15L;
         z = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
         z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;
         return z ^ (z >>> 31);
@@ -147,23 +174,7 @@ public final class FlightCloud {
      * @return counts of cells from the first that is not empty to the last
      */
     public Cells cells(String typeId, String flaps, Measure measure, double width) {
-        int setting = -1;
-        for (int i = 0; i < columns.settings.groups(); i++) {
-            setting = columns.settings.key(i).equals(new FlightColumns.Setting(typeId, flaps)) ? i : setting;
-        }
-        TreeMap<Long, Long> counts = new TreeMap<>();
-        for (int flight = 0; flight < flights; flight++) {
-            if (columns.settings.of(flight) == setting && columns.of(measure).knows(flight)) {
-                counts.merge((long) Math.floor(columns.of(measure).get(flight) / width + 0.5), 1L, Long::sum);
-            }
-        }
-        List<Long> all = new ArrayList<>();
-        if (!counts.isEmpty()) {
-            for (long cell = counts.firstKey(); cell <= counts.lastKey(); cell++) {
-                all.add(counts.getOrDefault(cell, 0L));
-            }
-        }
-        return new Cells(counts.isEmpty() ? 0 : counts.firstKey() * width, width, all);
+        return figures.cells(new FlightColumns.Setting(typeId, flaps), measure, width);
     }
 
     /**
@@ -178,6 +189,17 @@ public final class FlightCloud {
         /** Copies the list. */
         public Cells {
             counts = List.copyOf(counts);
+        }
+
+        /** Cells from counts by number; cell 0 has its middle at 0. */
+        static Cells of(SortedMap<Long, Long> counts, double width) {
+            List<Long> all = new ArrayList<>();
+            if (!counts.isEmpty()) {
+                for (long cell = counts.firstKey(); cell <= counts.lastKey(); cell++) {
+                    all.add(counts.getOrDefault(cell, 0L));
+                }
+            }
+            return new Cells(counts.isEmpty() ? 0 : counts.firstKey() * width, width, all);
         }
     }
 

@@ -1,17 +1,24 @@
 package org.steelyard.analyse;
 
+import java.io.Serializable;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.temporal.IsoFields;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.LongSummaryStatistics;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.function.Function;
 import org.steelyard.balance.TrimResult;
+import java.util.stream.IntStream;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.Status;
 import org.steelyard.model.AircraftType;
@@ -25,13 +32,13 @@ import org.steelyard.model.Phase;
  * The season as columns of primitives: four numbers, three masses and the groups of every flight, some 55 bytes
  * together. What is written out once (types, tails, routes) stands in the columns as a position of one or two bytes.
  */
-final class FlightColumns {
+final class FlightColumns implements SeasonFigures {
 
     /** What keeps trims together: one scale. */
-    record Setting(String typeId, String flaps) {}
+    record Setting(String typeId, String flaps) implements Serializable {}
 
     /** An ISO week. */
-    record Week(int year, int week) {
+    record Week(int year, int week) implements Serializable {
 
         static final Comparator<Week> IN_TIME =
                 Comparator.comparingInt(Week::year).thenComparingInt(Week::week);
@@ -61,8 +68,10 @@ final class FlightColumns {
     private final Map<String, GroupColumn<String>> named = new LinkedHashMap<>();
     private final Map<String, Boolean> seen = new LinkedHashMap<>();
     private final Map<String, AircraftType> typesById = new LinkedHashMap<>();
-    private final Map<Measure, NumberColumn> measures = new LinkedHashMap<>();
-    private final Map<Phase, MassColumn> massesKg = new LinkedHashMap<>();
+    private final Map<Measure, NumberColumn> measures = new EnumMap<>(Measure.class);
+    private final Map<Phase, MassColumn> massesKg = new EnumMap<>(Phase.class);
+    private final Map<LocalDate, Day> days = new HashMap<>();
+    private final List<GroupColumn<?>> withinTypes = new ArrayList<>(List.of(tails, routes, weeks));
     private final GroupColumn<Status> statuses = new GroupColumn<>("status", Status::label, Comparator.naturalOrder());
 
     /**
@@ -77,6 +86,7 @@ final class FlightColumns {
                 seen.put(name, false);
             }
         }
+        withinTypes.addAll(named.values());
         for (Measure measure : Measure.values()) {
             measures.put(measure, new NumberColumn());
         }
@@ -101,9 +111,19 @@ final class FlightColumns {
         statuses.add(status);
     }
 
+    /** Positions of month and week; found once for each date, as months share few hash codes. */
+    private record Day(int month, int week) {}
+
+    /** The groupings that are looked at within each type. */
+    List<GroupColumn<?>> withinTypes() {
+        return withinTypes;
+    }
+
     private void addTime(FlightIdent ident) {
-        months.add(YearMonth.from(ident.date()));
-        weeks.add(Week.of(ident.date()));
+        Day day = days.computeIfAbsent(
+                ident.date(), date -> new Day(months.make(YearMonth.from(date)), weeks.make(Week.of(date))));
+        months.add(day.month());
+        weeks.add(day.week());
     }
 
     private String value(Loading loading, String name) {
@@ -151,13 +171,94 @@ final class FlightColumns {
         return statuses.key(statuses.of(flight));
     }
 
+    @Override
+    public GroupColumn<String> types() {
+        return types;
+    }
+
+    @Override
+    public GroupColumn<Setting> settings() {
+        return settings;
+    }
+
+    @Override
+    public GroupColumn<String> tails() {
+        return tails;
+    }
+
+    @Override
+    public GroupColumn<String> routes() {
+        return routes;
+    }
+
+    @Override
+    public GroupColumn<YearMonth> months() {
+        return months;
+    }
+
+    @Override
+    public GroupColumn<Week> weeks() {
+        return weeks;
+    }
+
+    @Override
+    public GroupColumn<Band> massBands() {
+        return massBands;
+    }
+
+    @Override
+    public GroupColumn<Band> loadFactors() {
+        return loadFactors;
+    }
+
+    @Override
+    public Grouped grouped(Measure measure, GroupNames<?> names) {
+        GroupColumn<?> within = measure.byFlaps() ? settings : types;
+        GroupColumn<?> groups = (GroupColumn<?>) names;
+        int width = groups.groups();
+        return new Buckets(
+                this, measure, flight -> within.of(flight) * width + groups.of(flight), within.groups() * width);
+    }
+
+    @Override
+    public Grouped bySetting(Measure measure) {
+        return new Buckets(this, measure, settings::of, settings.groups());
+    }
+
+    @Override
+    public Grouped byType(Measure measure) {
+        return new Buckets(this, measure, types::of, types.groups());
+    }
+
+    @Override
+    public FlightCloud.Cells cells(Setting wanted, Measure measure, double width) {
+        int setting = settings.find(wanted);
+        NumberColumn column = of(measure);
+        long[] cells = IntStream.range(0, flights())
+                .filter(flight -> settings.of(flight) == setting && column.knows(flight))
+                .mapToLong(flight -> (long) Math.floor(column.get(flight) / width + 0.5))
+                .toArray();
+        LongSummaryStatistics span = Arrays.stream(cells).summaryStatistics();
+        if (cells.length == 0) {
+            return new FlightCloud.Cells(0, width, List.of());
+        }
+        long[] counts = new long[Math.toIntExact(span.getMax() - span.getMin() + 1)];
+        for (long cell : cells) {
+            counts[(int) (cell - span.getMin())]++;
+        }
+        return new FlightCloud.Cells(
+                span.getMin() * width, width, Arrays.stream(counts).boxed().toList());
+    }
+
     /** The columns that the user named. */
-    List<GroupColumn<String>> named() {
+    @Override
+    public List<GroupColumn<String>> named() {
         return List.copyOf(named.values());
     }
 
     /** Columns that the user named and no flight has. */
-    List<String> missing() {
+    @Override
+    public List<String> missing() {
         List<String> missing = new ArrayList<>();
         seen.forEach((name, found) -> {
             if (!found && flights() > 0) {

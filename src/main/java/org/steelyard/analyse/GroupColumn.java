@@ -1,31 +1,19 @@
 package org.steelyard.analyse;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 
 /**
  * For every flight the group to which it belongs, as the position of the group among those met so far.
  *
  * @param <K> what tells groups apart
  */
-final class GroupColumn<K> {
+final class GroupColumn<K> extends GroupNames<K> {
 
-    private final String grouping;
-    private final Function<K, String> label;
-    private final Comparator<K> order;
-    private final Map<K, Integer> positions = new HashMap<>();
-    private final List<K> keys = new ArrayList<>();
     private final CodeColumn codes = new CodeColumn();
 
     GroupColumn(String grouping, Function<K, String> label, Comparator<K> order) {
-        this.grouping = grouping;
-        this.label = label;
-        this.order = order;
+        super(grouping, label, order);
     }
 
     static GroupColumn<String> ofNames(String grouping) {
@@ -34,22 +22,14 @@ final class GroupColumn<K> {
 
     /** Takes the next flight's group and hands back its position. */
     int add(K key) {
-        Integer known = positions.get(key);
-        int position = known == null ? keys.size() : known;
-        if (known == null) {
-            positions.put(key, position);
-            keys.add(key);
-        }
-        codes.add(position);
+        int position = make(key);
+        add(position);
         return position;
     }
 
-    String grouping() {
-        return grouping;
-    }
-
-    int groups() {
-        return keys.size();
+    /** Takes the next flight's group by its position. */
+    void add(int position) {
+        codes.add(position);
     }
 
     int size() {
@@ -58,22 +38,5 @@ final class GroupColumn<K> {
 
     int of(int flight) {
         return codes.get(flight);
-    }
-
-    K key(int position) {
-        return keys.get(position);
-    }
-
-    String label(int position) {
-        return label.apply(keys.get(position));
-    }
-
-    /** Positions of the groups in the order in which people look for them. */
-    int[] inOrder() {
-        return IntStream.range(0, keys.size())
-                .boxed()
-                .sorted(Comparator.comparing(keys::get, order))
-                .mapToInt(Integer::intValue)
-                .toArray();
     }
 }

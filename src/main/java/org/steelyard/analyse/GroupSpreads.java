@@ -6,41 +6,40 @@ import java.util.List;
 /** Spreads of every measure by every grouping, within a type and, for trim, within a flap setting. */
 final class GroupSpreads {
 
-    private final FlightColumns columns;
+    private final SeasonFigures figures;
     private final List<GroupSpread> spreads = new ArrayList<>();
 
-    private GroupSpreads(FlightColumns columns) {
-        this.columns = columns;
+    private GroupSpreads(SeasonFigures figures) {
+        this.figures = figures;
     }
 
-    static List<GroupSpread> of(FlightColumns columns) {
-        GroupSpreads all = new GroupSpreads(columns);
-        all.add(columns.types);
-        all.add(columns.settings);
-        all.add(columns.tails);
-        all.add(columns.routes);
-        all.add(columns.months);
-        all.add(columns.massBands);
-        all.add(columns.loadFactors);
-        columns.named().forEach(all::add);
+    static List<GroupSpread> of(SeasonFigures figures) {
+        GroupSpreads all = new GroupSpreads(figures);
+        all.add(figures.types());
+        all.add(figures.settings());
+        all.add(figures.tails());
+        all.add(figures.routes());
+        all.add(figures.months());
+        all.add(figures.massBands());
+        all.add(figures.loadFactors());
+        figures.named().forEach(all::add);
         return all.spreads;
     }
 
-    private void add(GroupColumn<?> groups) {
+    private void add(GroupNames<?> groups) {
         List<List<GroupSpread>> byMeasure = new ArrayList<>();
         for (Measure measure : Measure.values()) {
-            if (!measure.byFlaps() || groups != columns.types) {
+            if (!measure.byFlaps() || groups != figures.types()) {
                 byMeasure.add(spreads(groups, measure));
             }
         }
         byMeasure.forEach(spreads::addAll);
     }
 
-    private List<GroupSpread> spreads(GroupColumn<?> groups, Measure measure) {
-        GroupColumn<?> within = measure.byFlaps() ? columns.settings : columns.types;
+    private List<GroupSpread> spreads(GroupNames<?> groups, Measure measure) {
+        GroupNames<?> within = measure.byFlaps() ? figures.settings() : figures.types();
         int width = groups.groups();
-        Buckets buckets = new Buckets(
-                columns, measure, flight -> within.of(flight) * width + groups.of(flight), within.groups() * width);
+        Grouped buckets = figures.grouped(measure, groups);
         List<GroupSpread> found = new ArrayList<>();
         int[] order = groups.inOrder();
         for (int outer : within.inOrder()) {
@@ -55,19 +54,19 @@ final class GroupSpreads {
     }
 
     private GroupSpread spread(
-            GroupColumn<?> groups, Measure measure, int outer, int group, Buckets buckets, int bucket) {
+            GroupNames<?> groups, Measure measure, int outer, int group, Grouped buckets, int bucket) {
         FlightColumns.Setting setting = measure.byFlaps()
-                ? columns.settings.key(outer)
-                : new FlightColumns.Setting(columns.types.key(outer), "");
-        double[] sorted = buckets.sorted(bucket);
+                ? figures.settings().key(outer)
+                : new FlightColumns.Setting(figures.types().key(outer), "");
+        Values values = buckets.values(bucket);
         return new GroupSpread(
                 groups.grouping(),
                 setting.typeId(),
                 setting.flaps(),
                 groups.label(group),
                 measure,
-                Spread.ofSorted(sorted, sorted.length),
-                TypicalRange.ofSorted(sorted, sorted.length),
+                values.spread(),
+                values.range(),
                 buckets.marginal(bucket),
                 buckets.breached(bucket));
     }

@@ -1,7 +1,6 @@
 package org.steelyard.analyse;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -31,25 +30,21 @@ final class GroupsApart {
         }
     }
 
-    private final FlightColumns columns;
+    private final SeasonFigures figures;
     private final PartTallies tallies;
-    private final Buckets byType;
+    private final Grouped byType;
 
-    GroupsApart(FlightColumns columns, PartTallies tallies) {
-        this.columns = columns;
+    GroupsApart(SeasonFigures figures, PartTallies tallies) {
+        this.figures = figures;
         this.tallies = tallies;
-        byType = new Buckets(columns, Measure.TAKEOFF_CG, columns.types::of, columns.types.groups());
+        byType = figures.byType(Measure.TAKEOFF_CG);
     }
 
     /** Those of one kind, and how many were tested. */
-    ApartResult of(GroupColumn<?> groups) {
+    ApartResult of(GroupNames<?> groups) {
         int width = groups.groups();
-        Buckets buckets = new Buckets(
-                columns,
-                Measure.TAKEOFF_CG,
-                flight -> columns.types.of(flight) * width + groups.of(flight),
-                columns.types.groups() * width);
-        BitSet found = new BitSet(columns.types.groups() * width);
+        Grouped buckets = figures.grouped(Measure.TAKEOFF_CG, groups);
+        BitSet found = new BitSet(figures.types().groups() * width);
         List<GroupApart> apart = new ArrayList<>();
         List<Tested> tested = round(buckets, width, found);
         int families = tested.size();
@@ -65,9 +60,9 @@ final class GroupsApart {
     }
 
     /** Tests every group that was not found before against the rest of those. */
-    private List<Tested> round(Buckets buckets, int width, BitSet found) {
+    private List<Tested> round(Grouped buckets, int width, BitSet found) {
         List<Tested> tested = new ArrayList<>();
-        for (int type : columns.types.inOrder()) {
+        for (int type : figures.types().inOrder()) {
             test(type, width, buckets, found, tested);
         }
         double[] chances =
@@ -79,32 +74,29 @@ final class GroupsApart {
         return adjusted;
     }
 
-    private void test(int type, int width, Buckets buckets, BitSet found, List<Tested> tested) {
-        double[] all = found.isEmpty() ? byType.sorted(type) : left(type, width, buckets, found);
-        if (all.length < 2 * GroupApart.FEWEST) {
+    private void test(int type, int width, Grouped buckets, BitSet found, List<Tested> tested) {
+        Values all = found.isEmpty() ? byType.values(type) : left(type, width, buckets, found);
+        if (all.n() < 2 * GroupApart.FEWEST) {
             return;
         }
-        RankTest test = new RankTest(all);
-        MeanDifference.Sample whole = sample(all);
+        Ranks ranks = all.ranks(false);
+        RankTest test = new RankTest(ranks);
+        MeanDifference.Sample whole = all.sample();
         for (int group = 0; group < width; group++) {
             int bucket = type * width + group;
-            int n = buckets.n(bucket);
-            if (!found.get(bucket) && n >= GroupApart.FEWEST && all.length - n >= GroupApart.FEWEST) {
-                double[] values = buckets.sorted(bucket);
-                MeanDifference.Sample part = sample(values);
-                tested.add(
-                        new Tested(type, group, n, MeanDifference.of(part, whole.without(part)), test.chance(values)));
+            long n = buckets.n(bucket);
+            if (!found.get(bucket) && n >= GroupApart.FEWEST && all.n() - n >= GroupApart.FEWEST) {
+                Values values = buckets.values(bucket);
+                MeanDifference.Sample part = values.sample();
+                MeanDifference difference = MeanDifference.of(part, whole.without(part));
+                tested.add(new Tested(type, group, n, difference, test.chance(values.ranks(ranks.inCells()))));
             }
         }
     }
 
-    private static double[] left(int type, int width, Buckets buckets, BitSet found) {
-        return IntStream.range(type * width, (type + 1) * width)
-                .filter(bucket -> !found.get(bucket))
-                .mapToObj(buckets::sorted)
-                .flatMapToDouble(Arrays::stream)
-                .sorted()
-                .toArray();
+    private static Values left(int type, int width, Grouped buckets, BitSet found) {
+        return buckets.together(
+                IntStream.range(type * width, (type + 1) * width).filter(bucket -> !found.get(bucket)));
     }
 
     /** Those beyond chance that are at least half as far apart as the farthest of their type. */
@@ -117,13 +109,7 @@ final class GroupsApart {
                 .toList();
     }
 
-    static MeanDifference.Sample sample(double[] values) {
-        Moments moments = Moments.of(values, values.length);
-        double sd = moments.sd().orElse(0);
-        return new MeanDifference.Sample(values.length, moments.mean(), sd * sd * (values.length - 1));
-    }
-
-    private GroupApart named(GroupColumn<?> groups, Tested one, BitSet found) {
+    private GroupApart named(GroupNames<?> groups, Tested one, BitSet found) {
         int width = groups.groups();
         BitSet before = (BitSet) found.clone();
         int type = one.type();
@@ -135,7 +121,7 @@ final class GroupsApart {
                 group -> group != one.group() && !before.get(type * width + group));
         return new GroupApart(
                 groups.grouping(),
-                columns.types.key(type),
+                figures.types().key(type),
                 groups.label(one.group()),
                 one.flights(),
                 difference.difference(),

@@ -1,5 +1,7 @@
 package org.steelyard.analyse;
 
+import java.io.Serializable;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -11,9 +13,17 @@ import org.steelyard.model.Finding;
 import org.steelyard.model.Severity;
 
 /** Counts flights and findings by month and type. */
-final class MonthTally {
+final class MonthTally implements Serializable {
 
-    private record Key(YearMonth month, String typeId) {}
+    private static final long serialVersionUID = 1;
+
+    /** Year and month apart, as months of one year share few hash codes. */
+    private record Key(int year, int month, String typeId) implements Serializable {
+
+        static Key of(LocalDate date, String typeId) {
+            return new Key(date.getYear(), date.getMonthValue(), typeId);
+        }
+    }
 
     private static final Comparator<MonthCount> IN_TIME = Comparator.comparing(MonthCount::month)
             .thenComparing(Comparator.comparing(MonthCount::typeId, GroupOrder.BY_NAME));
@@ -21,9 +31,16 @@ final class MonthTally {
     private final Map<Key, Counts> groups = new HashMap<>();
 
     void add(AuditedFlight flight, Status status) {
-        YearMonth month = YearMonth.from(flight.loading().flight().date());
-        groups.computeIfAbsent(new Key(month, flight.loading().type().id()), key -> new Counts())
+        Key month =
+                Key.of(flight.loading().flight().date(), flight.loading().type().id());
+        groups.computeIfAbsent(month, key -> new Counts())
                 .add(flight.assessment().findings(), status);
+    }
+
+    /** Adds the counts of other flights. */
+    void merge(MonthTally other) {
+        other.groups.forEach((key, counts) ->
+                groups.computeIfAbsent(key, absent -> new Counts()).merge(counts));
     }
 
     List<MonthCount> counts() {
@@ -33,7 +50,9 @@ final class MonthTally {
                 .toList();
     }
 
-    private static final class Counts {
+    private static final class Counts implements Serializable {
+
+    private static final long serialVersionUID = 1;
 
         private final StatusTally.Counts flights = new StatusTally.Counts();
         private long findings;
@@ -47,10 +66,20 @@ final class MonthTally {
             }
         }
 
+        void merge(Counts other) {
+            flights.merge(other.flights);
+            findings += other.findings;
+        }
+
         MonthCount named(Key key) {
             StatusCount count = flights.named(key.typeId());
             return new MonthCount(
-                    key.month(), key.typeId(), count.flights(), count.marginal(), count.breached(), findings);
+                    YearMonth.of(key.year(), key.month()),
+                    key.typeId(),
+                    count.flights(),
+                    count.marginal(),
+                    count.breached(),
+                    findings);
         }
     }
 }

@@ -1,7 +1,11 @@
 package org.steelyard.analyse;
 
+import java.io.Serializable;
+
 /** Mean pull of each part over the flights of one group: sums alone, as there are many groups. */
-final class PartMeans {
+final class PartMeans implements Serializable {
+
+    private static final long serialVersionUID = 1;
 
     private final double[] sums;
     private final int parts;
@@ -25,6 +29,10 @@ final class PartMeans {
         for (int j = 0; j < sums.length; j++) {
             sums[j] += other.sums[j];
         }
+    }
+
+    int parts() {
+        return parts;
     }
 
     long n() {

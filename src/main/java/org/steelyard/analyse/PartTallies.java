@@ -15,23 +15,40 @@ import org.steelyard.model.AircraftType;
 /** Sums over the parts of the load by type, by setting, and by tail, route, week and named column within a type. */
 final class PartTallies {
 
-    private record Key(String grouping, int type, int group) {}
+    /** A group of one type. */
+    record Key(String grouping, int type, int group) {}
 
     /** A column with a value of its own for each flight is no grouping; reasons are given for the first so many. */
-    private static final int MOST_GROUPS = 50_000;
+    static final int MOST_GROUPS = 50_000;
 
-    private final FlightColumns columns;
+    private final SeasonFigures figures;
     private final Map<String, LoadParts> names = new HashMap<>();
     private final Map<Integer, PartTally> byType = new HashMap<>();
     private final Map<Integer, PartTally> bySetting = new HashMap<>();
     private final Map<Key, PartMeans> byGroup = new HashMap<>();
 
-    PartTallies(FlightColumns columns) {
-        this.columns = columns;
+    PartTallies(SeasonFigures figures) {
+        this.figures = figures;
+    }
+
+    /** Takes the sums of a type. */
+    void put(LoadParts parts, PartTally sums) {
+        names.put(parts.type().id(), parts);
+        byType.put(figures.types().find(parts.type().id()), sums);
+    }
+
+    /** Takes the sums of a setting. */
+    void put(FlightColumns.Setting setting, PartTally sums) {
+        bySetting.put(figures.settings().find(setting), sums);
+    }
+
+    /** Takes the sums of a group. */
+    void put(Key key, PartMeans sums) {
+        byGroup.put(key, sums);
     }
 
     /** Takes the flight that the columns took last; hands back its parts if they are known. */
-    Optional<PartFigures> add(AuditedFlight flight) {
+    Optional<PartFigures> add(AuditedFlight flight, FlightColumns columns) {
         if (!LoadParts.areKnown(flight)) {
             return Optional.empty();
         }
@@ -41,10 +58,10 @@ final class PartTallies {
         int index = columns.flights() - 1;
         OptionalDouble trim = columns.of(Measure.TAKEOFF_TRIM).at(index);
         int typeCode = columns.types.of(index);
-        tally(byType, typeCode, parts).add(figures, OptionalDouble.empty());
-        tally(bySetting, columns.settings.of(index), parts).add(figures, trim);
         double[] all = figures.all();
-        for (GroupColumn<?> column : groupings()) {
+        tally(byType, typeCode, parts).add(figures, all, OptionalDouble.empty());
+        tally(bySetting, columns.settings.of(index), parts).add(figures, all, trim);
+        for (GroupColumn<?> column : columns.withinTypes()) {
             add(new Key(column.grouping(), typeCode, column.of(index)), parts, all);
         }
         return Optional.of(figures);
@@ -61,12 +78,6 @@ final class PartTallies {
         }
     }
 
-    private List<GroupColumn<?>> groupings() {
-        List<GroupColumn<?>> all = new ArrayList<>(List.of(columns.tails, columns.routes, columns.weeks));
-        all.addAll(columns.named());
-        return all;
-    }
-
     private static <K> PartTally tally(Map<K, PartTally> tallies, K key, LoadParts parts) {
         return tallies.computeIfAbsent(key, absent -> new PartTally(parts.size()));
     }
@@ -75,13 +86,13 @@ final class PartTallies {
         return names.get(typeId);
     }
 
-    PartTally ofSetting(int setting) {
-        return bySetting.get(setting);
+    PartTally ofSetting(FlightColumns.Setting setting) {
+        return bySetting.get(figures.settings().find(setting));
     }
 
     /** What moves the mean CG of some groups against that of others; nothing where either has no detail. */
     List<PartPull> reasons(String grouping, int type, IntPredicate these, IntPredicate those) {
-        LoadParts parts = names.get(columns.types.key(type));
+        LoadParts parts = names.get(figures.types().key(type));
         if (parts == null) {
             return List.of();
         }
@@ -106,13 +117,13 @@ final class PartTallies {
     /** What drives the spread of CG by type, then of trim by setting. */
     List<SpreadDrivers> drivers() {
         List<SpreadDrivers> drivers = new ArrayList<>();
-        for (int type : columns.types.inOrder()) {
+        for (int type : figures.types().inOrder()) {
             PartTally tally = byType.get(type);
             if (tally != null && tally.n() >= SpreadDrivers.FEWEST && tally.sdCg() > 0) {
                 drivers.add(ofCg(type, tally));
             }
         }
-        for (int setting : columns.settings.inOrder()) {
+        for (int setting : figures.settings().inOrder()) {
             PartTally tally = bySetting.get(setting);
             if (tally != null && tally.nTrim() >= SpreadDrivers.FEWEST && tally.sdTrim() > 0) {
                 drivers.add(ofTrim(setting, tally));
@@ -122,20 +133,20 @@ final class PartTallies {
     }
 
     private SpreadDrivers ofCg(int type, PartTally tally) {
-        String id = columns.types.key(type);
+        String id = figures.types().key(type);
         return new SpreadDrivers(
                 Measure.TAKEOFF_CG,
                 id,
                 "",
                 tally.n(),
-                flightsWith(Measure.TAKEOFF_CG, columns.types, type) - tally.n(),
+                figures.byType(Measure.TAKEOFF_CG).n(type) - tally.n(),
                 tally.sdCg(),
                 ranked(names.get(id), tally, false),
                 0);
     }
 
     private SpreadDrivers ofTrim(int setting, PartTally tally) {
-        FlightColumns.Setting key = columns.settings.key(setting);
+        FlightColumns.Setting key = figures.settings().key(setting);
         List<Driver> drivers = ranked(names.get(key.typeId()), tally, true);
         double explained = drivers.stream().mapToDouble(Driver::share).sum();
         return new SpreadDrivers(
@@ -143,18 +154,10 @@ final class PartTallies {
                 key.typeId(),
                 key.flaps(),
                 tally.nTrim(),
-                flightsWith(Measure.TAKEOFF_TRIM, columns.settings, setting) - tally.nTrim(),
+                figures.bySetting(Measure.TAKEOFF_TRIM).n(setting) - tally.nTrim(),
                 tally.sdTrim(),
                 drivers,
                 1 - explained);
-    }
-
-    private long flightsWith(Measure measure, GroupColumn<?> groups, int group) {
-        long count = 0;
-        for (int flight = 0; flight < columns.flights(); flight++) {
-            count += groups.of(flight) == group && columns.of(measure).knows(flight) ? 1 : 0;
-        }
-        return count;
     }
 
     private static List<Driver> ranked(LoadParts parts, PartTally tally, boolean trim) {

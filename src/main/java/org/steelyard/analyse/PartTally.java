@@ -1,10 +1,13 @@
 package org.steelyard.analyse;
 
+import java.io.Serializable;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 
 /** Sums over the parts of flights with full detail: of one type, one setting or one group. */
-final class PartTally {
+final class PartTally implements Serializable {
+
+    private static final long serialVersionUID = 1;
 
     private final CoMoments withCg;
     private final CoMoments withTrim;
@@ -18,8 +21,8 @@ final class PartTally {
         massSumsKg = new double[parts];
     }
 
-    void add(PartFigures flight, OptionalDouble trimUnits) {
-        double[] figures = flight.all();
+    /** Takes a flight with {@link PartFigures#all all its figures}. */
+    void add(PartFigures flight, double[] figures, OptionalDouble trimUnits) {
         double cg = flight.aboutReference();
         withCg.add(figures, cg);
         for (int j = 0; j < parts; j++) {
@@ -30,6 +33,19 @@ final class PartTally {
             withCgItself[2 * parts] = cg;
             withTrim.add(withCgItself, trimUnits.getAsDouble());
         }
+    }
+
+    /** Adds the sums of other flights. */
+    void merge(PartTally other) {
+        withCg.merge(other.withCg);
+        withTrim.merge(other.withTrim);
+        for (int j = 0; j < parts; j++) {
+            massSumsKg[j] += other.massSumsKg[j];
+        }
+    }
+
+    int parts() {
+        return parts;
     }
 
     long n() {

@@ -1,6 +1,6 @@
 package org.steelyard.analyse;
 
-import java.util.function.DoublePredicate;
+import java.util.Arrays;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
@@ -12,27 +12,31 @@ final class RankTest {
 
     private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
-    private final double[] sorted;
+    private final Ranks all;
     private final double tieTerm;
+
+    /**
+     * Prepares tests against all values.
+     *
+     * @param all values of all groups
+     */
+    RankTest(Ranks all) {
+        this.all = all;
+        double sum = 0;
+        for (int i = 0; i < all.distinct(); i++) {
+            double ties = all.count(i);
+            sum += ties * ties * ties - ties;
+        }
+        tieTerm = sum;
+    }
 
     /**
      * Prepares tests against all values.
      *
      * @param sorted values of all groups, ascending
      */
-    RankTest(double[] sorted) {
-        this.sorted = sorted.clone();
-        double sum = 0;
-        for (int from = 0; from < sorted.length; ) {
-            int to = from;
-            while (to < sorted.length && sorted[to] == sorted[from]) {
-                to++;
-            }
-            double ties = to - from;
-            sum += ties * ties * ties - ties;
-            from = to;
-        }
-        tieTerm = sum;
+    RankTest(double... sorted) {
+        this(Ranks.ofSorted(sorted));
     }
 
     /**
@@ -41,16 +45,16 @@ final class RankTest {
      * @param group values of the group, which are among all
      * @return two-sided chance, 0 to 1; 1 where the group is all or nothing
      */
-    double chance(double... group) {
-        double n = sorted.length;
-        double m = group.length;
+    double chance(Ranks group) {
+        double n = all.n();
+        double m = group.n();
         double rest = n - m;
         if (m == 0 || rest == 0) {
             return 1;
         }
         double rankSum = 0;
-        for (double value : group) {
-            rankSum += midRank(value);
+        for (int i = 0; i < group.distinct(); i++) {
+            rankSum += group.count(i) * all.midRank(group.value(i));
         }
         double excess = Math.abs(rankSum - m * (n + 1) / 2) - 0.5;
         double variance = m * rest / 12 * (n + 1 - tieTerm / (n * (n - 1)));
@@ -59,21 +63,10 @@ final class RankTest {
                 : Math.min(1, 2 * NORMAL.cumulativeProbability(-excess / Math.sqrt(variance)));
     }
 
-    private double midRank(double value) {
-        return (first(at -> at >= value) + 1 + first(at -> at > value)) / 2.0;
-    }
-
-    private int first(DoublePredicate beyond) {
-        int low = 0;
-        int high = sorted.length;
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (beyond.test(sorted[middle])) {
-                high = middle;
-            } else {
-                low = middle + 1;
-            }
-        }
-        return low;
+    /** The same for single values in any order. */
+    double chance(double... group) {
+        double[] sorted = group.clone();
+        Arrays.sort(sorted);
+        return chance(Ranks.ofSorted(sorted));
     }
 }

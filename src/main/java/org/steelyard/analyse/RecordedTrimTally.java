@@ -19,9 +19,9 @@ final class RecordedTrimTally {
 
     private record Key(String kind, String name) {}
 
-    private static final RecordedTrimRule NOTHING_BEYOND = new RecordedTrimRule(Double.MAX_VALUE, Double.MAX_VALUE, "");
+    static final RecordedTrimRule NOTHING_BEYOND = new RecordedTrimRule(Double.MAX_VALUE, Double.MAX_VALUE, "");
 
-    private static final Comparator<RecordedTrimGroup> TAILS_THEN_FARTHEST_OFF = Comparator.comparing(
+    static final Comparator<RecordedTrimGroup> TAILS_THEN_FARTHEST_OFF = Comparator.comparing(
                     (RecordedTrimGroup group) -> !group.kind().equals(RecordedTrimGroup.TAIL))
             .thenComparing(RecordedTrimGroup::kind)
             .thenComparing(RecordedTrimGroup::shareBeyond, Comparator.reverseOrder())
@@ -51,7 +51,7 @@ final class RecordedTrimTally {
         }
     }
 
-    private static OptionalDouble difference(AuditedFlight flight) {
+    static OptionalDouble difference(AuditedFlight flight) {
         OptionalDouble recorded = flight.loading().recordedTrimUnits();
         if (recorded.isEmpty()
                 || flight.balance().loadIsShared()

@@ -17,14 +17,14 @@ import org.steelyard.model.RecordedTrimRule;
  */
 public final class SeasonTally {
 
-    private static final int WORST = 20;
+    static final int WORST = 20;
 
     private final StatusTally.Counts all = new StatusTally.Counts();
     private final StatusTally<String> types = new StatusTally<>();
     private final StatusTally<String> tails = new StatusTally<>();
     private final StatusTally<String> routes = new StatusTally<>();
     private final FindingTally findings = new FindingTally();
-    private final TrimTally trim;
+    private final TrimTally trim = new TrimTally();
     private final StatisticsTally statistics;
     private final MonthTally months = new MonthTally();
     private final RecordedTrimTally recordedTrim;
@@ -48,17 +48,21 @@ public final class SeasonTally {
      * @param by headings of carried columns by which statistics are grouped, beside the one that the policy names
      */
     public SeasonTally(Policy policy, List<String> by) {
+        statistics = new StatisticsTally(columns(policy, by));
+        worst = new WorstFlights(policy, WORST);
+        recordedTrim = new RecordedTrimTally(policy);
+        chance = policy.chance();
+    }
+
+    /** The carried columns by which statistics are grouped. */
+    static List<String> columns(Policy policy, List<String> by) {
         List<String> columns = new ArrayList<>();
         policy.recordedTrim()
                 .map(RecordedTrimRule::groupBy)
                 .filter(name -> !name.isBlank())
                 .ifPresent(columns::add);
         columns.addAll(by);
-        statistics = new StatisticsTally(columns);
-        trim = new TrimTally(statistics.columns());
-        worst = new WorstFlights(policy, WORST);
-        recordedTrim = new RecordedTrimTally(policy);
-        chance = policy.chance();
+        return columns;
     }
 
     /**
@@ -82,6 +86,10 @@ public final class SeasonTally {
     }
 
     private boolean isLikelyOutside(AuditedFlight flight) {
+        return isLikelyOutside(flight, chance);
+    }
+
+    static boolean isLikelyOutside(AuditedFlight flight, Optional<ChanceRule> chance) {
         return chance.isPresent()
                 && flight.assessment()
                         .sureness()
@@ -117,7 +125,7 @@ public final class SeasonTally {
                 tails.counts(tail -> tail, StatusTally.WORST_FIRST),
                 routes.counts(route -> route, StatusTally.WORST_FIRST),
                 findings.counts(),
-                trim.groups(),
+                trim.groups(statistics.columns()),
                 worst.worstFirst(),
                 months.counts(),
                 recordedTrim.groups(),

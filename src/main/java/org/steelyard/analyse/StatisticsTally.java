@@ -21,7 +21,7 @@ final class StatisticsTally {
 
     void add(AuditedFlight flight, Status status) {
         columns.add(flight, status);
-        Optional<PartFigures> figures = parts.add(flight);
+        Optional<PartFigures> figures = parts.add(flight, columns);
         unusual.add(flight, figures);
     }
 
@@ -30,22 +30,28 @@ final class StatisticsTally {
     }
 
     SeasonStatistics statistics() {
-        return new SeasonStatistics(
-                GroupSpreads.of(columns),
-                parts.drivers(),
-                apart(),
-                unusual.found(parts),
-                new DriftCharts(columns, parts).all(),
-                new FlightCloud(columns),
-                columns.missing());
+        return statistics(columns, parts, unusual, FlightCloud.of(columns));
     }
 
-    private List<ApartResult> apart() {
-        GroupsApart test = new GroupsApart(columns, parts);
+    /** The statistics of any figures. */
+    static SeasonStatistics statistics(
+            SeasonFigures figures, PartTallies parts, UnusualFlights unusual, FlightCloud cloud) {
+        return new SeasonStatistics(
+                GroupSpreads.of(figures),
+                parts.drivers(),
+                apart(figures, parts),
+                unusual.found(figures, parts),
+                new DriftCharts(figures, parts).all(),
+                cloud,
+                figures.missing());
+    }
+
+    private static List<ApartResult> apart(SeasonFigures figures, PartTallies parts) {
+        GroupsApart test = new GroupsApart(figures, parts);
         List<ApartResult> results = new ArrayList<>();
-        results.add(test.of(columns.tails));
-        results.add(test.of(columns.routes));
-        columns.named().forEach(column -> results.add(test.of(column)));
+        results.add(test.of(figures.tails()));
+        results.add(test.of(figures.routes()));
+        figures.named().forEach(column -> results.add(test.of(column)));
         return results;
     }
 }

@@ -1,5 +1,6 @@
 package org.steelyard.analyse;
 
+import java.io.Serializable;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -12,7 +13,7 @@ import org.steelyard.check.Status;
  *
  * @param <K> what tells groups apart
  */
-final class StatusTally<K> {
+final class StatusTally<K> implements Serializable {
 
     static final Comparator<StatusCount> BY_NAME = Comparator.comparing(StatusCount::group, GroupOrder.BY_NAME);
     static final Comparator<StatusCount> WORST_FIRST = Comparator.comparingLong(StatusCount::breached)
@@ -20,7 +21,19 @@ final class StatusTally<K> {
             .thenComparing(Comparator.comparingLong(StatusCount::marginal).reversed())
             .thenComparing(BY_NAME);
 
+    private static final long serialVersionUID = 1;
+
     private final Map<K, Counts> groups = new HashMap<>();
+
+    /** Adds the counts of another. */
+    void merge(StatusTally<K> other) {
+        other.groups.forEach((group, counts) ->
+                groups.computeIfAbsent(group, key -> new Counts()).merge(counts));
+    }
+
+    void clear() {
+        groups.clear();
+    }
 
     void add(K group, Status status) {
         groups.computeIfAbsent(group, key -> new Counts()).add(status);
@@ -34,7 +47,9 @@ final class StatusTally<K> {
     }
 
     /** Flights of one group by status. */
-    static final class Counts {
+    static final class Counts implements Serializable {
+
+    private static final long serialVersionUID = 1;
 
         private long clean;
         private long marginal;
@@ -46,6 +61,12 @@ final class StatusTally<K> {
                 case MARGINAL -> marginal++;
                 case BREACHED -> breached++;
             }
+        }
+
+        void merge(Counts other) {
+            clean += other.clean;
+            marginal += other.marginal;
+            breached += other.breached;
         }
 
         StatusCount named(String group) {

@@ -1,5 +1,6 @@
 package org.steelyard.analyse;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -13,20 +14,17 @@ import org.steelyard.model.TrimBasis;
 import org.steelyard.model.TrimScale;
 import org.steelyard.model.TrimUnit;
 
-/** Take-off trim and CG by type and flap setting, from the columns of the season. */
-final class TrimTally {
+/** Take-off trim and CG by type and flap setting, from the figures of the season. */
+final class TrimTally implements Serializable {
 
-    private record Scale(TrimUnit unit, boolean estimated) {
+    private static final long serialVersionUID = 1;
+
+    private record Scale(TrimUnit unit, boolean estimated) implements Serializable {
 
         static final Scale NONE = new Scale(TrimUnit.UNITS, false);
     }
 
-    private final FlightColumns columns;
     private final Map<Setting, Scale> scales = new HashMap<>();
-
-    TrimTally(FlightColumns columns) {
-        this.columns = columns;
-    }
 
     void add(AuditedFlight flight) {
         Optional<TrimResult> trim = flight.balance().takeoffTrim();
@@ -40,13 +38,18 @@ final class TrimTally {
         }
     }
 
-    List<TrimGroup> groups() {
-        int width = columns.settings.groups();
-        Buckets cg = new Buckets(columns, Measure.TAKEOFF_CG, columns.settings::of, width);
-        Buckets trim = new Buckets(columns, Measure.TAKEOFF_TRIM, columns.settings::of, width);
+    /** Adds the scales that another has seen. */
+    void merge(TrimTally other) {
+        other.scales.forEach((key, scale) -> scales.merge(
+                key, scale, (one, two) -> new Scale(two.unit(), one.estimated() || two.estimated())));
+    }
+
+    List<TrimGroup> groups(SeasonFigures figures) {
+        Grouped cg = figures.bySetting(Measure.TAKEOFF_CG);
+        Grouped trim = figures.bySetting(Measure.TAKEOFF_TRIM);
         List<TrimGroup> groups = new ArrayList<>();
-        for (int setting : columns.settings.inOrder()) {
-            Setting key = columns.settings.key(setting);
+        for (int setting : figures.settings().inOrder()) {
+            Setting key = figures.settings().key(setting);
             Scale scale = scales.getOrDefault(key, Scale.NONE);
             groups.add(new TrimGroup(
                     key.typeId(),
@@ -61,8 +64,9 @@ final class TrimTally {
         return groups;
     }
 
-    private static Optional<Spread> spread(Buckets buckets, int setting) {
-        double[] sorted = buckets.sorted(setting);
-        return sorted.length == 0 ? Optional.empty() : Optional.of(Spread.ofSorted(sorted, sorted.length));
+    private static Optional<Spread> spread(Grouped groups, int setting) {
+        return groups.n(setting) == 0
+                ? Optional.empty()
+                : Optional.of(groups.values(setting).spread());
     }
 }

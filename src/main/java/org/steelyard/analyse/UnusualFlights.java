@@ -1,7 +1,6 @@
 package org.steelyard.analyse;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -38,6 +37,13 @@ final class UnusualFlights {
         private final PriorityQueue<Candidate> low = new PriorityQueue<>(LEAST_FIRST.reversed());
         private final PriorityQueue<Candidate> high = new PriorityQueue<>(LEAST_FIRST);
 
+        /** Most flights are neither, which is seen without making a candidate of them. */
+        boolean mayKeep(double value) {
+            return low.size() < UnusualFlight.KEPT_EACH_SIDE
+                    || value < low.element().value()
+                    || value >= high.element().value();
+        }
+
         void add(Candidate candidate) {
             keep(low, candidate);
             keep(high, candidate);
@@ -69,7 +75,7 @@ final class UnusualFlights {
                 bySetting.add(new Extremes());
             }
             OptionalDouble value = columns.of(measure).at(index);
-            if (value.isPresent()) {
+            if (value.isPresent() && bySetting.get(setting).mayKeep(value.getAsDouble())) {
                 bySetting.get(setting).add(candidate(flight, parts, value.getAsDouble(), index));
             }
         }
@@ -86,14 +92,15 @@ final class UnusualFlights {
     }
 
     /** The unusual ones by type and setting, the farthest first; a flight that is so by two measures stands once. */
-    List<UnusualFlight> found(PartTallies tallies) {
+    List<UnusualFlight> found(SeasonFigures figures, PartTallies tallies) {
         List<UnusualFlight> found = new ArrayList<>();
-        for (int setting : columns.settings.inOrder()) {
+        Map<Measure, Grouped> all = new EnumMap<>(Measure.class);
+        MEASURES.forEach(measure -> all.put(measure, figures.bySetting(measure)));
+        for (int setting : figures.settings().inOrder()) {
             Map<Long, UnusualFlight> byFlight = new HashMap<>();
             for (Measure measure : MEASURES) {
-                Buckets buckets =
-                        new Buckets(columns, measure, flight -> columns.settings.of(flight) == setting ? 1 : 0, 2);
-                find(measure, setting, buckets.sorted(1), tallies)
+                Values values = all.get(measure).values(setting);
+                find(measure, figures.settings().key(setting), values, tallies)
                         .forEach((order, flight) -> byFlight.merge(order, flight, UnusualFlights::farther));
             }
             byFlight.values().stream()
@@ -109,14 +116,16 @@ final class UnusualFlights {
         return Math.abs(other.score()) > Math.abs(one.score()) ? other : one;
     }
 
-    private Map<Long, UnusualFlight> find(Measure measure, int setting, double[] sorted, PartTallies tallies) {
+    private Map<Long, UnusualFlight> find(
+            Measure measure, FlightColumns.Setting setting, Values values, PartTallies tallies) {
         Map<Long, UnusualFlight> found = new HashMap<>();
-        if (sorted.length < GroupSpread.FEW) {
+        int position = columns.settings.find(setting);
+        if (values.n() < GroupSpread.FEW || position < 0) {
             return found;
         }
-        double median = Percentiles.inclusive(sorted, sorted.length, 50);
-        double spread = medianDistance(sorted, median);
-        Extremes extremes = kept.get(measure).get(setting);
+        double median = values.median();
+        double spread = values.medianDistance(median);
+        Extremes extremes = kept.get(measure).get(position);
         Set<Candidate> candidates = new HashSet<>(extremes.low);
         candidates.addAll(extremes.high);
         for (Candidate candidate : candidates) {
@@ -128,20 +137,18 @@ final class UnusualFlights {
         return found;
     }
 
-    static double medianDistance(double[] sorted, double median) {
-        double[] distances =
-                Arrays.stream(sorted).map(x -> Math.abs(x - median)).sorted().toArray();
-        return Percentiles.inclusive(distances, distances.length, 50);
-    }
-
     private UnusualFlight unusual(
-            Measure measure, int setting, Candidate candidate, double median, double score, PartTallies tallies) {
-        FlightColumns.Setting key = columns.settings.key(setting);
+            Measure measure,
+            FlightColumns.Setting key,
+            Candidate candidate,
+            double median,
+            double score,
+            PartTallies tallies) {
         List<PartPull> reasons = new ArrayList<>();
         List<UnusualFlight.PartMass> masses = new ArrayList<>();
         candidate.parts().ifPresent(parts -> {
             LoadParts names = tallies.names(key.typeId());
-            PartTally usual = tallies.ofSetting(setting);
+            PartTally usual = tallies.ofSetting(key);
             double about = usual.meanAboutReference();
             reasons.addAll(PartPull.greatest(names, j -> parts.pull(j, about) - usual.meanPull(j, about)));
             int first = names.indexOf(reasons.get(0).part());

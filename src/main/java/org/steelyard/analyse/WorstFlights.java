@@ -2,6 +2,7 @@ package org.steelyard.analyse;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.PriorityQueue;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.model.Finding;
@@ -28,6 +29,13 @@ final class WorstFlights {
     }
 
     void add(AuditedFlight flight) {
+        Optional<WorstFlight> worst = worst(flight, policy);
+        if (worst.isPresent()) {
+            keep(new Ranked(worst.get(), order++));
+        }
+    }
+
+    private static Optional<WorstFlight> worst(AuditedFlight flight, Policy policy) {
         Finding worst = null;
         double excess = -1;
         for (Finding finding : flight.assessment().findings()) {
@@ -36,9 +44,12 @@ final class WorstFlights {
                 excess = Excess.of(finding, policy);
             }
         }
-        if (worst != null) {
-            keep(new Ranked(new WorstFlight(flight, worst, excess), order++));
-        }
+        return worst == null ? Optional.empty() : Optional.of(new WorstFlight(flight, worst, excess));
+    }
+
+    /** How far outside a breached flight is by its worst breach. */
+    static double excess(AuditedFlight flight, Policy policy) {
+        return worst(flight, policy).map(WorstFlight::excess).orElse(0.0);
     }
 
     private void keep(Ranked ranked) {

@@ -37,12 +37,11 @@ final class LoadPlacer {
         this.scheme = scheme;
         this.rule = rule;
         List<CabinZone> cabin = type.cabin().zones();
+        List<Hold> below = type.holds();
         zones = new Places(
-                cabin.stream().mapToDouble(CabinZone::armM).toArray(),
-                cabin.stream().mapToDouble(CabinZone::seats).toArray());
+                cabin.size(), i -> cabin.get(i).armM(), i -> cabin.get(i).seats());
         holds = new Places(
-                type.holds().stream().mapToDouble(Hold::armM).toArray(),
-                type.holds().stream().mapToDouble(Hold::maxKg).toArray());
+                below.size(), i -> below.get(i).armM(), i -> below.get(i).maxKg());
     }
 
     /** Where the load of a loading lies. */

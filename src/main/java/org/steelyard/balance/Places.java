@@ -1,6 +1,7 @@
 package org.steelyard.balance;
 
 import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 import org.steelyard.model.SharingRule;
 
 /**
@@ -16,12 +17,16 @@ final class Places {
     private final double[] momentKgM;
     private boolean assumed;
 
-    Places(double[] armsM, double[] capacities) {
-        this.armsM = armsM.clone();
-        this.capacities = capacities.clone();
-        seated = new double[armsM.length];
-        massKg = new double[armsM.length];
-        momentKgM = new double[armsM.length];
+    Places(int count, IntToDoubleFunction armM, IntToDoubleFunction capacity) {
+        armsM = new double[count];
+        capacities = new double[count];
+        seated = new double[count];
+        massKg = new double[count];
+        momentKgM = new double[count];
+        for (int i = 0; i < count; i++) {
+            armsM[i] = armM.applyAsDouble(i);
+            capacities[i] = capacity.applyAsDouble(i);
+        }
     }
 
     double placeArmM(int place) {

@@ -44,6 +44,6 @@ final class Assumed {
     }
 
     private static boolean anywhere(LastMinuteChange change, LoadPart what) {
-        return change.of(what).stream().anyMatch(part -> part.place() == LastMinuteChange.ANYWHERE);
+        return !change.isNone() && change.of(what).stream().anyMatch(part -> part.place() == LastMinuteChange.ANYWHERE);
     }
 }

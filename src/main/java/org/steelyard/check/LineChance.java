@@ -23,11 +23,12 @@ final class LineChance {
     /** A vertex farther off than so many standard deviations of mass makes no difference. */
     private static final double REACH = 5;
 
-    /** With the distance so many standard deviations off, a bend makes no difference that anybody would see. */
-    private static final double CERTAIN = 7;
+    /** With the distance seven standard deviations off, a bend makes no difference that anybody would see. */
+    private static final double CERTAIN = NormalChance.below(-7);
 
     private static final double WIDEST = 8;
     private static final double PANEL = 1;
+    private static final double ROOT_TWO_PI = Math.sqrt(2 * Math.PI);
 
     /** Eight-point rule: abscissas and weights (Abramowitz and Stegun table 25.4). */
     private static final double[] AT = {0.1834346424956498, 0.525532409916329, 0.7966664774136267, 0.9602898564975363};
@@ -59,7 +60,7 @@ final class LineChance {
         for (int i = 1; i < line.points().size() - 1; i++) {
             bends |= Math.abs(line.points().get(i).massKg() - massKg) < reachKg;
         }
-        return bends && chance > NormalChance.below(-CERTAIN) && chance < 1 ? integrated() : chance;
+        return bends && chance > CERTAIN && chance < 1 ? integrated() : chance;
     }
 
     /** The piece from vertex i - 1 to vertex i, never one of no extent. */
@@ -116,6 +117,7 @@ final class LineChance {
     private double integrated() {
         double massKg = state.expected().massKg();
         double sdKg = state.massSdKg();
+        double sdLeftKgM = sdLeftKgM();
         double chance = 0;
         List<Double> cuts = cuts();
         for (int i = 1; i < cuts.size(); i++) {
@@ -125,7 +127,7 @@ final class LineChance {
             int panels = (int) Math.ceil((to - from) / PANEL);
             for (int k = 0; k < panels; k++) {
                 double low = from + (to - from) * k / panels;
-                chance += panel(piece, low, low + (to - from) / panels);
+                chance += panel(piece, low, low + (to - from) / panels, sdLeftKgM);
             }
         }
         return Math.min(1, chance);
@@ -145,24 +147,30 @@ final class LineChance {
         return cuts;
     }
 
-    private double panel(int piece, double from, double to) {
+    /** The standard deviation of moment once the mass is given. */
+    private double sdLeftKgM() {
+        double varianceLeft =
+                state.momentVarianceKg2M2() - state.covarianceKg2M() * state.covarianceKg2M() / state.massVarianceKg2();
+        return Math.sqrt(Math.max(0, varianceLeft));
+    }
+
+    private double panel(int piece, double from, double to, double sdLeftKgM) {
         double middle = (from + to) / 2;
         double half = (to - from) / 2;
         double sum = 0;
         for (int i = 0; i < AT.length; i++) {
-            sum += WEIGHT[i] * (given(piece, middle - half * AT[i]) + given(piece, middle + half * AT[i]));
+            sum += WEIGHT[i]
+                    * (given(piece, middle - half * AT[i], sdLeftKgM) + given(piece, middle + half * AT[i], sdLeftKgM));
         }
         return half * sum;
     }
 
     /** The density of a mass times the chance of being outside given that mass. */
-    private double given(int piece, double z) {
+    private double given(int piece, double z, double sdLeftKgM) {
         double sdKg = state.massSdKg();
         double massKg = state.expected().massKg() + z * sdKg;
         double momentKgM = state.expected().momentKgM() + z * state.covarianceKg2M() / sdKg;
-        double varianceLeft =
-                state.momentVarianceKg2M2() - state.covarianceKg2M() * state.covarianceKg2M() / state.massVarianceKg2();
-        double density = StrictMath.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
-        return density * outside(momentKgM - momentKgM(piece, massKg), Math.sqrt(Math.max(0, varianceLeft)));
+        double density = StrictMath.exp(-z * z / 2) / ROOT_TWO_PI;
+        return density * outside(momentKgM - momentKgM(piece, massKg), sdLeftKgM);
     }
 }

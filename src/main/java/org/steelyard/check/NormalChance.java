@@ -11,8 +11,11 @@ final class NormalChance {
     private static final double TAIL_FROM = 3.2;
     private static final double NOTHING_FROM = 38;
     private static final int DEPTH = 60;
-    private static final double FAR_OUT = 8;
-    private static final int SHALLOW = 20;
+
+    /** From each of these on so many terms give the same double as the full depth. */
+    private static final double[] FAR_OUT = {15, 10, 8, 6};
+
+    private static final int[] SHALLOW = {14, 18, 20, 40};
 
     private NormalChance() {}
 
@@ -45,9 +48,18 @@ final class NormalChance {
 
     private static double fraction(double z) {
         double fraction = z;
-        for (int k = z > FAR_OUT ? SHALLOW : DEPTH; k >= 1; k--) {
+        for (int k = depth(z); k >= 1; k--) {
             fraction = z + k / fraction;
         }
         return fraction;
+    }
+
+    private static int depth(double z) {
+        for (int i = 0; i < FAR_OUT.length; i++) {
+            if (z > FAR_OUT[i]) {
+                return SHALLOW[i];
+            }
+        }
+        return DEPTH;
     }
 }

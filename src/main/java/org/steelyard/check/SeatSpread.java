@@ -41,18 +41,21 @@ record SeatSpread(double seats, double meanM, double varianceM2) {
      * front, then two at the aisle, then the others.
      */
     private static double[] sums(List<SeatRow> rows, double taken, double middleM) {
-        double[] sums = new double[3];
+        double seats = 0;
+        double sumM = 0;
+        double squaresM2 = 0;
         int pass = 0;
-        while (sums[0] < taken - 1e-9) {
-            for (SeatRow row : rows) {
-                double here = Math.min(Math.max(0, Math.min(row.seats() - 2 * pass, 2)), taken - sums[0]);
+        while (seats < taken - 1e-9) {
+            for (int i = 0; i < rows.size(); i++) {
+                SeatRow row = rows.get(i);
+                double here = Math.min(Math.max(0, Math.min(row.seats() - 2 * pass, 2)), taken - seats);
                 double atM = row.armM() - middleM;
-                sums[0] += here;
-                sums[1] += here * atM;
-                sums[2] += here * atM * atM;
+                seats += here;
+                sumM += here * atM;
+                squaresM2 += here * atM * atM;
             }
             pass++;
         }
-        return sums;
+        return new double[] {seats, sumM, squaresM2};
     }
 }

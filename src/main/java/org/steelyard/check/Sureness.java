@@ -26,7 +26,12 @@ public record Sureness(List<StateSpread> states, List<LimitChance> chances) {
      * @return the spread; empty for another phase
      */
     public Optional<StateSpread> state(Phase phase) {
-        return states.stream().filter(state -> state.phase() == phase).findFirst();
+        for (StateSpread state : states) {
+            if (state.phase() == phase) {
+                return Optional.of(state);
+            }
+        }
+        return Optional.empty();
     }
 
     /**
@@ -37,9 +42,12 @@ public record Sureness(List<StateSpread> states, List<LimitChance> chances) {
      * @return the chance; empty where there is no such limit
      */
     public Optional<LimitChance> chance(FindingCode code, Phase phase) {
-        return chances.stream()
-                .filter(chance -> chance.code() == code && chance.phase() == phase)
-                .findFirst();
+        for (LimitChance chance : chances) {
+            if (chance.code() == code && chance.phase() == phase) {
+                return Optional.of(chance);
+            }
+        }
+        return Optional.empty();
     }
 
     /**
@@ -64,7 +72,13 @@ public record Sureness(List<StateSpread> states, List<LimitChance> chances) {
      * @return true where it is so
      */
     public boolean isInsideButLikelyOutside(double percent) {
-        return chances.stream().allMatch(LimitChance::inside)
-                && greatest().map(LimitChance::chance).orElse(0.0) > percent / 100;
+        double greatest = 0;
+        for (LimitChance chance : chances) {
+            if (!chance.inside()) {
+                return false;
+            }
+            greatest = Math.max(greatest, chance.chance());
+        }
+        return greatest > percent / 100;
     }
 }

@@ -16,6 +16,7 @@ import org.steelyard.read.ReadOptions;
 import org.steelyard.read.SeasonUnreadableException;
 import org.steelyard.report.Caution;
 import org.steelyard.report.SeasonChangeFiles;
+import org.steelyard.report.WriteFault;
 import org.steelyard.report.WrittenSeason;
 import org.steelyard.run.SeasonOutcome;
 import org.steelyard.run.SeasonRequest;
@@ -82,21 +83,28 @@ final class AgainstCommand implements Callable<Integer> {
         Configuration configuration = config.load();
         Path afterReports = reportsOf(after, configuration);
         Path beforeReports = reportsOf(before, configuration);
-        String afterName = AuditCommand.nameOf(afterReports);
-        String beforeName = AuditCommand.nameOf(beforeReports);
+        String afterName = OutputName.of(afterReports);
+        String beforeName = OutputName.of(beforeReports);
         Path folder = reports.resolve(afterName + "-against-" + beforeName);
         List<String> columns = columns(configuration);
+        List<SeasonChange> changes = changes(beforeReports, afterReports, columns);
         try {
-            List<SeasonChange> changes = SeasonChanges.between(
-                    WrittenSeason.read(beforeReports, columns), WrittenSeason.read(afterReports, columns));
             SeasonChangeFiles.write(folder, beforeName, afterName, changes);
-            SeasonChangeFiles.lines(beforeName, afterName, changes).forEach(out::println);
         } catch (IOException e) {
-            throw new CannotException("The seasons cannot be compared: " + AuditCommand.said(e));
+            throw CannotException.unwritten("The comparison", folder, e);
         }
+        SeasonChangeFiles.lines(beforeName, afterName, changes).forEach(out::println);
         out.println("The comparison is in " + folder + ": " + SeasonChangeFiles.BOOK + ", " + SeasonChangeFiles.TABLE);
         out.println(Caution.TEXT);
         return ExitCode.FINISHED;
+    }
+
+    private static List<SeasonChange> changes(Path before, Path after, List<String> columns) throws CannotException {
+        try {
+            return SeasonChanges.between(WrittenSeason.read(before, columns), WrittenSeason.read(after, columns));
+        } catch (IOException e) {
+            throw new CannotException("The seasons cannot be compared: " + WriteFault.of(e) + ".");
+        }
     }
 
     private List<String> columns(Configuration configuration) {
@@ -120,7 +128,7 @@ final class AgainstCommand implements Callable<Integer> {
         }
         SeasonRequest request = new SeasonRequest(
                 season,
-                AuditCommand.nameOf(season),
+                OutputName.checked(OutputName.of(season)),
                 configuration,
                 new ReadOptions(configuration.maps(), Optional.empty(), Optional.empty(), Optional.empty()),
                 reports,
@@ -136,7 +144,7 @@ final class AgainstCommand implements Callable<Integer> {
             throw new CannotException(
                     e.problems().stream().map(InputProblem::message).toList());
         } catch (IOException e) {
-            throw new CannotException("The reports cannot be written to " + reports + ": " + AuditCommand.said(e));
+            throw CannotException.unwritten("The reports", reports.resolve(request.name()), e);
         }
     }
 }

@@ -2,18 +2,14 @@ package org.steelyard.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.Charset;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.steelyard.config.Configuration;
-import org.steelyard.model.ColumnMap;
 import org.steelyard.model.InputProblem;
-import org.steelyard.read.ReadOptions;
 import org.steelyard.read.SeasonUnreadableException;
 import org.steelyard.run.SeasonOutcome;
 import org.steelyard.run.SeasonRequest;
@@ -36,7 +32,7 @@ import picocli.CommandLine.Spec;
             "",
             "SEASON is a folder of .csv, .tsv, .txt and .xlsx files, or one such file. The reports go into a folder of"
                     + " the season's name: season.xlsx, report.html, flights.csv, findings.csv, statistics.csv,"
-                    + " rejected.csv, run.json.",
+                    + " rejected.csv, skipped.csv, run.json, and room.csv with --room.",
             ""
         },
         footer = {
@@ -54,6 +50,9 @@ final class AuditCommand implements Callable<Integer> {
     @Mixin
     private ConfigOption config;
 
+    @Mixin
+    private ReadingOptions reading;
+
     @Parameters(paramLabel = "SEASON", description = "Folder or file with the loadings.")
     private Path season;
 
@@ -69,18 +68,6 @@ final class AuditCommand implements Callable<Integer> {
             paramLabel = "NAME",
             description = "Name of the season (the name of its folder or file).")
     private Optional<String> name;
-
-    @Option(
-            names = {"-m", "--map"},
-            paramLabel = "NAME",
-            description = "Heading map for every file (found by file name and headings).")
-    private Optional<String> map;
-
-    @Option(
-            names = "--charset",
-            paramLabel = "NAME",
-            description = "Encoding of text files, as windows-1252 (by the mark at the start, else UTF-8).")
-    private Optional<String> charset;
 
     @Option(
             names = "--delimiter",
@@ -124,9 +111,9 @@ final class AuditCommand implements Callable<Integer> {
         Configuration configuration = config.load();
         SeasonRequest request = new SeasonRequest(
                 season,
-                name.orElseGet(() -> nameOf(season)),
+                OutputName.checked(name.orElseGet(() -> OutputName.of(season))),
                 configuration,
-                reading(configuration),
+                reading.with(configuration, delimiter.map(this::delimiter)),
                 reports,
                 threads(),
                 Version.number(),
@@ -152,33 +139,7 @@ final class AuditCommand implements Callable<Integer> {
             throw new CannotException(
                     e.problems().stream().map(InputProblem::message).toList());
         } catch (IOException e) {
-            throw new CannotException("The reports cannot be written to " + reports + ": " + said(e)
-                    + ". Reports of an earlier run are as they were.");
-        }
-    }
-
-    static String said(IOException e) {
-        String kind = e.getClass().getSimpleName().replace("Exception", "");
-        return e.getMessage() == null ? kind : kind + ", " + e.getMessage();
-    }
-
-    private ReadOptions reading(Configuration configuration) throws CannotException {
-        List<String> names = configuration.maps().stream().map(ColumnMap::name).toList();
-        if (map.isPresent() && !names.contains(map.get())) {
-            throw new CannotException(
-                    "There is no heading map '" + map.get() + "'; there are " + String.join(", ", names) + ".");
-        }
-        return new ReadOptions(configuration.maps(), map, charset.map(this::charset), delimiter.map(this::delimiter));
-    }
-
-    private Charset charset(String value) {
-        try {
-            return Charset.forName(value);
-        } catch (IllegalArgumentException e) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--charset: there is no encoding '" + value + "'; expected a name as UTF-8 or windows-1252",
-                    e);
+            throw CannotException.unwritten("The reports", reports.resolve(request.name()), e);
         }
     }
 
@@ -210,9 +171,7 @@ final class AuditCommand implements Callable<Integer> {
 
     /** Options that change results; the number of threads does not. */
     private List<String> options() {
-        List<String> given = new ArrayList<>();
-        map.ifPresent(value -> given.add("map=" + value));
-        charset.ifPresent(value -> given.add("charset=" + value));
+        List<String> given = reading.given();
         delimiter.ifPresent(value -> given.add("delimiter=" + value));
         if (!by.isEmpty()) {
             given.add("by=" + String.join(",", by));
@@ -221,12 +180,5 @@ final class AuditCommand implements Callable<Integer> {
             given.add("room=yes");
         }
         return given;
-    }
-
-    /** The season's name: its folder's, or its file's without the ending. */
-    static String nameOf(Path season) {
-        String file = String.valueOf(season.toAbsolutePath().normalize().getFileName());
-        int dot = file.lastIndexOf('.');
-        return dot > 0 && !java.nio.file.Files.isDirectory(season) ? file.substring(0, dot) : file;
     }
 }

@@ -1,6 +1,10 @@
 package org.steelyard.cli;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
+import org.steelyard.report.HalfMovedException;
+import org.steelyard.report.WriteFault;
 
 /** Something that the user can put right keeps a command from its work. */
 final class CannotException extends Exception {
@@ -14,6 +18,19 @@ final class CannotException extends Exception {
 
     CannotException(String line) {
         this(List.of(line));
+    }
+
+    /**
+     * Outputs that cannot be written.
+     *
+     * @param what them, as "The reports", with the verb's number in "cannot be written"
+     * @param where the file or folder
+     * @param e why
+     */
+    static CannotException unwritten(String what, Path where, IOException e) {
+        String said = what + " cannot be written to " + where + ": " + WriteFault.of(e) + ".";
+        return new CannotException(
+                e instanceof HalfMovedException ? said : said + " What stood there before is as it was.");
     }
 
     /** What to tell the user, line by line. */

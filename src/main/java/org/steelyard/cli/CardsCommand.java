@@ -86,7 +86,7 @@ final class CardsCommand implements Callable<Integer> {
         try {
             TrimCardFiles.write(cards, into, Version.number());
         } catch (IOException e) {
-            throw new CannotException("The cards cannot be written to " + into + ": " + e);
+            throw CannotException.unwritten("The cards", into, e);
         }
         spec.commandLine()
                 .getOut()

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.steelyard.check.TypeRemark;
@@ -168,14 +170,13 @@ final class CheckConfigCommand implements Callable<Integer> {
             return;
         }
         try {
-            List<String> names = new ArrayList<>();
-            for (AircraftType one : types) {
-                names.add(TypePages.write(one, tails(one, configuration), write.get(), Version.number()));
-            }
+            Map<AircraftType, List<Tail>> pages = new LinkedHashMap<>();
+            types.forEach(one -> pages.put(one, tails(one, configuration)));
+            List<String> names = TypePages.write(pages, write.get(), Version.number());
             out.println();
             out.println("Written into " + write.get() + ": " + String.join(", ", names));
         } catch (IOException e) {
-            throw new CannotException("The pages cannot be written to " + write.get() + ": " + e);
+            throw CannotException.unwritten("The pages", write.get(), e);
         }
     }
 }

@@ -55,10 +55,7 @@ final class ClosingSummary {
         kinds();
         worst();
         add("");
-        add(
-                "Reports are in %s: season.xlsx, report.html, flights.csv, findings.csv, statistics.csv, rejected.csv,"
-                        + " skipped.csv, run.json",
-                outcome.folder());
+        add("Reports are in %s: %s", outcome.folder(), String.join(", ", outcome.files()));
         add("%s", Caution.TEXT);
         return lines;
     }

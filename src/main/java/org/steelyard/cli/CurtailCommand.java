@@ -120,7 +120,7 @@ final class CurtailCommand implements Callable<Integer> {
                 OperationalEnvelopePage.write(of, envelopes, notes, page.get(), Version.number());
                 out.println("The page is in " + page.get());
             } catch (IOException e) {
-                throw new CannotException("The page cannot be written to " + page.get() + ": " + e);
+                throw CannotException.unwritten("The page", page.get(), e);
             }
         }
     }

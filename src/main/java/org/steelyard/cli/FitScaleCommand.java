@@ -108,7 +108,7 @@ final class FitScaleCommand implements Callable<Integer> {
     private Optional<Path> section;
 
     @Override
-    public Integer call() throws CannotException {
+    public Integer call() throws CannotException, InterruptedException {
         check();
         Configuration configuration = config.load();
         List<ScaleEvidence> evidence = pairs ? List.of(table(configuration)) : season(configuration);
@@ -152,7 +152,7 @@ final class FitScaleCommand implements Callable<Integer> {
                 content.pairs(), String.valueOf(source.getFileName()), of, flaps.orElseThrow(), thrust.orElse(""));
     }
 
-    private List<ScaleEvidence> season(Configuration configuration) throws CannotException {
+    private List<ScaleEvidence> season(Configuration configuration) throws CannotException, InterruptedException {
         ReadOptions reading =
                 new ReadOptions(configuration.maps(), Optional.empty(), Optional.empty(), Optional.empty());
         try {
@@ -161,6 +161,9 @@ final class FitScaleCommand implements Callable<Integer> {
             season.problems().forEach(problem -> err.println(problem.message()));
             if (season.rejected() > 0) {
                 err.println(season.rejected() + " rows could not be used; steelyard audit says why.");
+            }
+            if (season.repeated() > 0) {
+                err.println(season.repeated() + " rows are left out: their flights stand in other rows, too.");
             }
             List<ScaleEvidence> wanted = season.groups().stream()
                     .filter(group ->

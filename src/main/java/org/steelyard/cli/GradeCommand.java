@@ -2,7 +2,6 @@ package org.steelyard.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.Charset;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -21,7 +20,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -55,6 +53,9 @@ final class GradeCommand implements Callable<Integer> {
     @Mixin
     private ConfigOption config;
 
+    @Mixin
+    private ReadingOptions reading;
+
     @Parameters(paramLabel = "SHEETS", description = "Folder or file with the students' sheets.")
     private Path sheets;
 
@@ -77,18 +78,6 @@ final class GradeCommand implements Callable<Integer> {
             description = "Name of the class (the name of the folder or file of sheets).")
     private Optional<String> name;
 
-    @Option(
-            names = {"-m", "--map"},
-            paramLabel = "NAME",
-            description = "Heading map for tables (found by file name and headings).")
-    private Optional<String> map;
-
-    @Option(
-            names = "--charset",
-            paramLabel = "NAME",
-            description = "Encoding of text files, as windows-1252 (by the mark at the start, else UTF-8).")
-    private Optional<String> charset;
-
     @Override
     public Integer call() throws CannotException {
         Configuration configuration = config.load();
@@ -98,7 +87,7 @@ final class GradeCommand implements Callable<Integer> {
                         "The configuration holds no marking scheme (expected a file marking.yaml; config/README.md"
                                 + " shows one)."));
         GradeRun.Outcome outcome = mark(configuration, scheme);
-        Path folder = reports.resolve(name.orElseGet(this::nameOfSheets));
+        Path folder = reports.resolve(OutputName.checked(name.orElseGet(() -> OutputName.of(sheets))));
         write(outcome, scheme, folder);
         PrintWriter err = spec.commandLine().getErr();
         outcome.problems().forEach(problem -> err.println(problem.message()));
@@ -108,8 +97,7 @@ final class GradeCommand implements Callable<Integer> {
 
     private GradeRun.Outcome mark(Configuration configuration, MarkingScheme scheme) throws CannotException {
         try {
-            ReadOptions options =
-                    new ReadOptions(configuration.maps(), map, charset.map(this::charset), Optional.empty());
+            ReadOptions options = reading.with(configuration, Optional.empty());
             GradeRun.Outcome outcome = GradeRun.mark(sheets, given, options, configuration, scheme);
             if (outcome.sheets().isEmpty()) {
                 throw new CannotException(messages(outcome.problems(), "There is no sheet to mark in " + sheets + "."));
@@ -126,29 +114,12 @@ final class GradeCommand implements Callable<Integer> {
                 : problems.stream().map(InputProblem::message).toList();
     }
 
-    private Charset charset(String value) {
-        try {
-            return Charset.forName(value);
-        } catch (IllegalArgumentException e) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--charset: there is no encoding '" + value + "'; expected a name as UTF-8 or windows-1252",
-                    e);
-        }
-    }
-
     private void write(GradeRun.Outcome outcome, MarkingScheme scheme, Path folder) throws CannotException {
         try {
             GradeReports.write(outcome.sheets(), outcome.problems(), scheme, folder, Version.number());
         } catch (IOException e) {
-            throw new CannotException("The grades cannot be written to " + folder + ": " + e);
+            throw CannotException.unwritten("The grades", folder, e);
         }
-    }
-
-    private String nameOfSheets() {
-        String file = String.valueOf(sheets.toAbsolutePath().normalize().getFileName());
-        int dot = file.lastIndexOf('.');
-        return dot > 0 && !java.nio.file.Files.isDirectory(sheets) ? file.substring(0, dot) : file;
     }
 
     private void summary(GradeRun.Outcome outcome, Path folder) {

@@ -68,12 +68,18 @@ final class Main implements Callable<Integer> {
     static int run(PrintWriter out, PrintWriter err, String... args) {
         CommandLine line = new CommandLine(new Main());
         commands(args).forEach(line::addSubcommand);
-        return line.setOut(out)
+        line.setOut(out)
                 .setErr(err)
                 .setUsageHelpWidth(100)
                 .setCaseInsensitiveEnumValuesAllowed(true)
-                .setExecutionExceptionHandler(Main::failed)
-                .execute(args);
+                .setExecutionExceptionHandler(Main::failed);
+        try {
+            return line.execute(args);
+        } catch (OutOfMemoryError e) {
+            return outOfMemory(err);
+        } catch (Error e) { // anything else is told like the program's other faults, with their exit code
+            return ourFault(err, e);
+        }
     }
 
     /** The command that is called, alone, for each costs time at the start; all where help or a hint may name them. */
@@ -91,9 +97,28 @@ final class Main implements Callable<Integer> {
             cannot.lines().forEach(err::println);
             return ExitCode.CANNOT;
         }
+        for (Throwable inner = cause; inner != null; inner = inner.getCause()) {
+            if (inner instanceof OutOfMemoryError) {
+                return outOfMemory(err);
+            }
+        }
+        return ourFault(err, cause);
+    }
+
+    private static int ourFault(PrintWriter err, Throwable cause) {
         err.println("This is a fault of the program, not of your files. Please report it with what follows.");
         cause.printStackTrace(err);
         return ExitCode.OUR_FAULT;
+    }
+
+    private static int outOfMemory(PrintWriter err) {
+        long mib = Runtime.getRuntime().maxMemory() >> 20;
+        err.println(
+                "There is not enough memory: the program may use " + mib + " MB. Give it more, as JDK_JAVA_OPTIONS=-Xmx"
+                        + Math.max(2, 2 * mib / 1024 + 1)
+                        + "g in the environment or java -Xmx… -jar, or audit the season in parts. Nothing was written; what stood"
+                        + " there before is as it was.");
+        return ExitCode.CANNOT;
     }
 
     @Override

@@ -18,6 +18,7 @@ import org.steelyard.model.AircraftType;
 import org.steelyard.model.CgMeasure;
 import org.steelyard.model.Tail;
 import org.steelyard.report.ExerciseFiles;
+import org.steelyard.report.FileNames;
 import org.steelyard.run.OneFlight;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -102,11 +103,11 @@ final class MakeExercisesCommand implements Callable<Integer> {
                 .orElseThrow(() -> new CannotException("There is no type '" + type + "'; there are "
                         + String.join(", ", configuration.types().keySet()) + "."));
         List<MadeExercise> made = made(configuration, known);
-        Path folder = into.orElse(Path.of("reports", "exercises-" + known.id()));
+        Path folder = into.orElse(Path.of("reports", "exercises-" + FileNames.plain(known.id())));
         try {
             ExerciseFiles.write(made, configuration.policy(), measure(known), folder, Version.number());
         } catch (IOException e) {
-            throw new CannotException("The exercises cannot be written to " + folder + ": " + e);
+            throw CannotException.unwritten("The exercises", folder, e);
         }
         spec.commandLine()
                 .getOut()

@@ -2,7 +2,6 @@ package org.steelyard.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
@@ -19,6 +18,7 @@ import org.steelyard.read.MapProposal;
 import org.steelyard.read.ProposalRequest;
 import org.steelyard.read.SeasonUnreadableException;
 import org.steelyard.read.Tails;
+import org.steelyard.report.WholeFile;
 import org.steelyard.run.MapTrial;
 import org.steelyard.run.OneFlight;
 import picocli.CommandLine.Command;
@@ -169,9 +169,9 @@ final class ProposeMapCommand implements Callable<Integer> {
     private static void write(MapProposal draft, Path into) throws CannotException {
         String text = MapYaml.of(draft.map(), ProposalText.head(draft), ProposalText.comments(draft));
         try {
-            Files.writeString(into, text, StandardCharsets.UTF_8);
+            WholeFile.write(into, text);
         } catch (IOException e) {
-            throw new CannotException("The map cannot be written to " + into + ": " + e);
+            throw CannotException.unwritten("The map", into, e);
         }
     }
 }

@@ -2,10 +2,9 @@ package org.steelyard.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.steelyard.report.WholeFile;
 
 /** A section of a type's file: into a file, or to the output. */
 final class SectionOutput {
@@ -24,10 +23,10 @@ final class SectionOutput {
             return;
         }
         try {
-            Files.writeString(into.get(), section, StandardCharsets.UTF_8);
+            WholeFile.write(into.get(), section);
             out.println("The " + name + " section is in " + into.get() + ": put it into the type's file.");
         } catch (IOException e) {
-            throw new CannotException("The " + name + " section cannot be written to " + into.get() + ": " + e);
+            throw CannotException.unwritten("The " + name + " section", into.get(), e);
         }
     }
 }

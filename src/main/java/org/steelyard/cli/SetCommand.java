@@ -178,7 +178,7 @@ final class SetCommand implements Callable<Integer> {
                 LoadSummaryFile.write(summary, write.get(), Version.number());
                 out.println("The load summary is in " + write.get());
             } catch (IOException e) {
-                throw new CannotException("The load summary cannot be written to " + write.get() + ": " + e);
+                throw CannotException.unwritten("The load summary", write.get(), e);
             }
         }
     }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.steelyard.config.Configuration;
@@ -27,6 +28,7 @@ import org.steelyard.model.SheetItem;
 import org.steelyard.model.StudentSheet;
 import org.steelyard.model.Tail;
 import org.steelyard.report.ExerciseFiles;
+import org.steelyard.report.StagedFolder;
 
 /**
  * A small class of invented students: exercises on the twin-jet, a table of sheets, a few sheets as workbooks, and
@@ -106,15 +108,17 @@ public final class ClassDemo {
      * @throws IOException if a file cannot be written
      */
     public static void write(Path dataIn, Configuration configuration) throws IOException {
-        new ClassDemo(configuration).write(dataIn);
+        try (StagedFolder staged = StagedFolder.at(dataIn)) {
+            new ClassDemo(configuration).write(staged);
+            staged.publish();
+        }
     }
 
     private int below(int bound) {
         return draws.between(0, bound - 1);
     }
 
-    private void write(Path dataIn) throws IOException {
-        Path folder = Files.createDirectories(dataIn.resolve("class"));
+    private void write(StagedFolder staged) throws IOException {
         List<Tail> tails = configuration.tails().values().stream()
                 .filter(tail -> tail.type().id().equals(TYPE))
                 .toList();
@@ -124,16 +128,16 @@ public final class ClassDemo {
         for (int i = 0; i < EXERCISES; i++) {
             exercises.add(maker.make("X" + (i + 1), turn.get(i)).orElseThrow());
         }
-        ExerciseFiles.given(exercises, folder.resolve("given.csv"));
+        ExerciseFiles.given(exercises, staged.file("class/given.csv"));
         List<String> rows = new ArrayList<>();
         rows.add(headings());
         key.add("student,exercise,planted");
-        sheets(folder, rows);
-        Files.writeString(folder.resolve("sheets.csv"), String.join("\n", rows) + "\n", StandardCharsets.UTF_8);
-        Files.writeString(dataIn.resolve("class-key.csv"), String.join("\n", key) + "\n", StandardCharsets.UTF_8);
+        sheets(staged, rows);
+        Files.writeString(staged.file("class/sheets.csv"), String.join("\n", rows) + "\n", StandardCharsets.UTF_8);
+        Files.writeString(staged.file("class-key.csv"), String.join("\n", key) + "\n", StandardCharsets.UTF_8);
     }
 
-    private void sheets(Path folder, List<String> rows) throws IOException {
+    private void sheets(StagedFolder staged, List<String> rows) throws IOException {
         MarkingScheme scheme = configuration.marking().orElseThrow();
         List<Marker> markers = new ArrayList<>();
         List<Exercise> asked = new ArrayList<>();
@@ -151,7 +155,7 @@ public final class ClassDemo {
                         configuration.policy(),
                         CgMeasure.PERCENT_MAC,
                         sheet,
-                        folder.resolve("sheet-" + sheet.student().toLowerCase(java.util.Locale.ROOT) + ".xlsx"));
+                        staged.file("class/sheet-" + sheet.student().toLowerCase(Locale.ROOT) + ".xlsx"));
             } else {
                 rows.add(row(sheet));
             }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import org.steelyard.config.Configuration;
 import org.steelyard.model.ColumnMap;
+import org.steelyard.report.StagedFolder;
 
 /**
  * The demo season: a summer of the invented airline by months in the house's export, August in its ledger, and the
@@ -44,12 +45,14 @@ public final class DemoSeason {
      */
     public static void write(Path dataIn, Configuration configuration) throws IOException {
         List<SeasonFile> files = new DemoSeason(configuration).files();
-        Path folder = Files.createDirectories(dataIn.resolve("demo"));
-        for (SeasonFile file : files) {
-            byte[] bytes = file.style() == Style.LEDGER ? LedgerWriter.bytes(file) : CsvWriter.bytes(file);
-            Files.write(folder.resolve(file.name()), bytes);
+        try (StagedFolder staged = StagedFolder.at(dataIn)) {
+            for (SeasonFile file : files) {
+                byte[] bytes = file.style() == Style.LEDGER ? LedgerWriter.bytes(file) : CsvWriter.bytes(file);
+                Files.write(staged.file("demo/" + file.name()), bytes);
+            }
+            Files.writeString(staged.file("demo-key.csv"), KeyFile.text(files), StandardCharsets.UTF_8);
+            staged.publish();
         }
-        Files.writeString(dataIn.resolve("demo-key.csv"), KeyFile.text(files), StandardCharsets.UTF_8);
     }
 
     private List<SeasonFile> files() throws IOException {

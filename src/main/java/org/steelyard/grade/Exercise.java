@@ -12,6 +12,8 @@ import org.steelyard.check.TrafficLoad;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.CgMeasure;
 import org.steelyard.model.Envelope;
+import org.steelyard.model.Fuel;
+import org.steelyard.model.LoadPart;
 import org.steelyard.model.Loading;
 import org.steelyard.model.MassLimits;
 import org.steelyard.model.Phase;
@@ -129,6 +131,14 @@ public final class Exercise {
         return assessment.trafficLoad();
     }
 
+    /** The fuel that is flown: with what changed at the last minute, if anything of it did. */
+    Fuel fuel() {
+        Fuel given = loading.fuel();
+        return loading.change().of(LoadPart.FUEL).isEmpty()
+                ? given
+                : new Fuel.ByTank(balance.fuel().orElseThrow().rampKg(), given.taxiKg(), given.tripKg());
+    }
+
     Policy policy() {
         return policy;
     }
@@ -188,16 +198,7 @@ public final class Exercise {
                 is.fuel(),
                 envelopes,
                 is.trimScales());
-        return new Loading(
-                loading.origin(),
-                loading.flight(),
-                new Tail(loading.tail().registration(), other, loading.tail().basic()),
-                loading.setting(),
-                loading.crew(),
-                loading.load(),
-                loading.fuel(),
-                loading.performance(),
-                loading.recordedTrimUnits(),
-                loading.extras());
+        Tail tail = loading.tail();
+        return loading.with(new Tail(tail.registration(), other, tail.basic(), tail.ownScheme()));
     }
 }

@@ -162,7 +162,7 @@ public final class ExerciseMaker {
             double moreKg = stepKg * 10 * Math.rint(fuel.tanksKg().sum() * (5 + below(15)) / 100 / stepKg / 10);
             double[] tanksKg = fuelByTank(loading, fuel.tanksKg().sum() + moreKg);
             Fuel more = new Fuel.ByTank(Amounts.of(tanksKg), fuel.taxiKg(), fuel.tripKg());
-            Loading asked = Loadings.with(loading, loading.load(), more);
+            Loading asked = loading.with(loading.load(), more);
             return moreKg > 0 && assess(asked).status() != Status.BREACHED
                     ? Optional.of(new MadeExercise(
                             difficulty,
@@ -204,7 +204,7 @@ public final class ExerciseMaker {
         Passengers before = zones.get(zone).passengers();
         zones.set(zone, new ZoneLoad(before.plus(Passengers.adults(persons)), OptionalDouble.empty()));
         holds.set(hold, new HoldLoad(holds.get(hold).massKg() + loadKg, 0));
-        Loading asked = Loadings.with(loading, new Load.ByPlace(zones, holds), loading.fuel());
+        Loading asked = loading.with(new Load.ByPlace(zones, holds), loading.fuel());
         return assess(asked).status() == Status.BREACHED
                 ? Optional.empty()
                 : Optional.of(new MadeExercise(
@@ -303,14 +303,14 @@ public final class ExerciseMaker {
         double sumKg = Amounts.of(tanksKg).sum();
         double taxiKg = roundTo * Math.rint(Math.max(roundTo, sumKg * (1 + below(2)) / 100) / roundTo);
         double tripKg = stepKg * Math.rint(sumKg * (leastTripPercent + below(40)) / 100 / stepKg);
-        return Loadings.with(bare, bare.load(), new Fuel.ByTank(Amounts.of(tanksKg), taxiKg, tripKg));
+        return bare.with(bare.load(), new Fuel.ByTank(Amounts.of(tanksKg), taxiKg, tripKg));
     }
 
     /** A total in the tanks by the type's fill order, in whole steps. */
     private double[] fuelByTank(Loading loading, double totalKg) {
         double stepKg = Candidates.massStepKg(loading.type().geometry().units());
         double mostKg = Math.min(totalKg, loading.type().fuel().capacityKg());
-        Loading total = Loadings.with(loading, loading.load(), new Fuel.Total(mostKg, 0, 0));
+        Loading total = loading.with(loading.load(), new Fuel.Total(mostKg, 0, 0));
         double[] tanksKg =
                 Balancer.balance(total, policy).fuel().orElseThrow().rampKg().toArray();
         for (int i = 0; i < tanksKg.length; i++) {

@@ -24,6 +24,8 @@ import org.steelyard.model.ZoneLoad;
 /** The lines of a loading up to the zero-fuel state; they add up to what {@link Balancer} computes. */
 final class Lines {
 
+    private static final double SAME_KGM = 1e-6;
+
     private final Loading loading;
     private final Policy policy;
     private final List<Line> lines = new ArrayList<>();
@@ -60,30 +62,27 @@ final class Lines {
     }
 
     private MassMoment dry(Crew crew) {
-        Loading other = new Loading(
-                loading.origin(),
-                loading.flight(),
-                loading.tail(),
-                loading.setting(),
-                crew,
-                loading.load(),
-                loading.fuel(),
-                loading.performance(),
-                OptionalDouble.empty(),
-                List.of());
-        return Balancer.balance(other, policy).dryOperating().orElseThrow();
+        return Balancer.balance(loading.with(crew), policy).dryOperating().orElseThrow();
     }
 
     private void traffic(Distribution distribution) {
         AircraftType type = loading.type();
         for (int i = 0; i < type.cabin().zones().size(); i++) {
             CabinZone zone = type.cabin().zones().get(i);
-            lines.add(new Line(Kind.ZONE, zone.name(), distribution.zoneKg().at(i), zone.armM(), childrenKg(i)));
+            double zoneKg = distribution.zoneKg().at(i);
+            double armM = armM(zone, zoneKg, distribution.zoneMomentKgM().at(i));
+            lines.add(new Line(Kind.ZONE, zone.name(), zoneKg, armM, childrenKg(i)));
         }
         for (int i = 0; i < type.holds().size(); i++) {
             Hold hold = type.holds().get(i);
             lines.add(new Line(Kind.HOLD, hold.name(), distribution.holdKg().at(i), hold.armM(), 0));
         }
+    }
+
+    /** The zone's arm, or the mean arm of those who sit in it where their rows are given. */
+    private static double armM(CabinZone zone, double zoneKg, double momentKgM) {
+        boolean isAtZone = Math.abs(momentKgM - zoneKg * zone.armM()) <= SAME_KGM;
+        return isAtZone ? zone.armM() : momentKgM / zoneKg;
     }
 
     private double childrenKg(int zone) {

@@ -94,7 +94,7 @@ public record LoadShift(int fromHold, int toHold, double massKg) {
         List<HoldLoad> holds = new ArrayList<>(byPlace.holds());
         holds.set(fromHold, new HoldLoad(Math.max(0, heldKg(loading, fromHold) - massKg), 0));
         holds.set(toHold, new HoldLoad(heldKg(loading, toHold) + massKg, 0));
-        return Loadings.with(loading, new Load.ByPlace(byPlace.zones(), holds), loading.fuel());
+        return loading.with(new Load.ByPlace(byPlace.zones(), holds), loading.fuel());
     }
 
     /**

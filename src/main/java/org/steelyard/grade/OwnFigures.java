@@ -3,7 +3,6 @@ package org.steelyard.grade;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.Balancer;
 import org.steelyard.check.LimitingMass;
@@ -12,7 +11,6 @@ import org.steelyard.model.CgMeasure;
 import org.steelyard.model.Claim;
 import org.steelyard.model.Fuel;
 import org.steelyard.model.Load;
-import org.steelyard.model.Loading;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.Phase;
 import org.steelyard.model.SheetItem;
@@ -263,19 +261,8 @@ final class OwnFigures {
     }
 
     private Balance flown(MassMoment zeroFuel) {
-        Loading given = exercise.loading();
         return Balancer.balance(
-                new Loading(
-                        given.origin(),
-                        given.flight(),
-                        given.tail(),
-                        given.setting(),
-                        given.crew(),
-                        new Load.ZeroFuelGiven(zeroFuel),
-                        given.fuel(),
-                        given.performance(),
-                        OptionalDouble.empty(),
-                        List.of()),
+                exercise.loading().beforeChange().with(new Load.ZeroFuelGiven(zeroFuel), exercise.fuel()),
                 exercise.policy());
     }
 }

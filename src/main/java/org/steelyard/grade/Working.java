@@ -2,7 +2,6 @@ package org.steelyard.grade;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.Balancer;
 import org.steelyard.check.LimitingMass;
@@ -13,7 +12,6 @@ import org.steelyard.model.CgMeasure;
 import org.steelyard.model.Fuel;
 import org.steelyard.model.IndexFormula;
 import org.steelyard.model.Load;
-import org.steelyard.model.Loading;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
@@ -223,19 +221,8 @@ final class Working {
     }
 
     private Balance flown(Fuel fuel) {
-        Loading given = exercise.loading();
         return Balancer.balance(
-                new Loading(
-                        given.origin(),
-                        given.flight(),
-                        given.tail(),
-                        given.setting(),
-                        given.crew(),
-                        new Load.ZeroFuelGiven(positive(zeroFuel())),
-                        fuel,
-                        given.performance(),
-                        OptionalDouble.empty(),
-                        List.of()),
+                exercise.loading().beforeChange().with(new Load.ZeroFuelGiven(positive(zeroFuel())), fuel),
                 exercise.policy());
     }
 
@@ -244,7 +231,7 @@ final class Working {
     }
 
     private Fuel fuel() {
-        Fuel given = exercise.loading().fuel();
+        Fuel given = exercise.fuel();
         double taxiKg = figure(Target.TAXI, given.taxiKg());
         double tripKg = figure(Target.TRIP, given.tripKg());
         if (given instanceof Fuel.ByTank byTank) {

@@ -71,6 +71,10 @@ public record Cabin(
      * @return sum over the zones
      */
     public int seats() {
-        return zones.stream().mapToInt(CabinZone::seats).sum();
+        int seats = 0;
+        for (CabinZone zone : zones) {
+            seats += zone.seats();
+        }
+        return seats;
     }
 }

@@ -4,9 +4,9 @@ import java.util.regex.Pattern;
 
 /**
  * Text made harmless for spreadsheets. A spreadsheet that opens a CSV file takes a cell for a formula if it begins with
- * {@code = + - @}, a tab or a line break, and runs it. An apostrophe in front keeps such a cell text (common practice).
- * Every cell that the outputs write from data is guarded, and every cell that the readers read from a CSV file is freed
- * again, so that nothing changes on the way round:
+ * {@code = + - @}, also in full width, a tab or a line break, and runs it. An apostrophe in front keeps such a cell
+ * text (common practice). Every cell that the outputs write from data is guarded, and every cell that the readers read
+ * from a CSV file is freed again, so that nothing changes on the way round:
  *
  * <ul>
  *   <li>{@code =A1} is written as {@code '=A1}; plain numbers as {@code -0.5} or {@code +12,5} stay as they are.
@@ -17,10 +17,20 @@ import java.util.regex.Pattern;
 public final class GuardedText {
 
     private static final char GUARD = '\'';
-    private static final String STARTERS = "=+-@\t\r\n";
+    private static final String STARTERS = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
     private static final Pattern NUMBER = Pattern.compile("[+-]?[0-9]+([.,][0-9]+)?");
 
     private GuardedText() {}
+
+    /**
+     * Whether a text begins with a sign that may begin a formula.
+     *
+     * @param text any text
+     * @return true if it does, numbers included
+     */
+    public static boolean isFormulaLike(String text) {
+        return !text.isEmpty() && STARTERS.indexOf(text.charAt(0)) >= 0;
+    }
 
     /**
      * Makes a text harmless.

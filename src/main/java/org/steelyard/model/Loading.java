@@ -166,18 +166,63 @@ public record Loading(
      * @return the loading without its change
      */
     public Loading beforeChange() {
+        return copy(tail, crew, load, fuel, LastMinuteChange.NONE, recordedTrimUnits);
+    }
+
+    /**
+     * The same flight with another load and fuel, and the same last-minute change. A setting that was recorded for it
+     * says nothing of this one, and is left out.
+     *
+     * @param other the load before the change
+     * @param otherFuel the fuel before the change
+     * @return the loading, without a recorded setting
+     * @throws IllegalArgumentException if load and fuel do not fit each other, the type or the change
+     */
+    public Loading with(Load other, Fuel otherFuel) {
+        return copy(tail, crew, other, otherFuel, change, OptionalDouble.empty());
+    }
+
+    /**
+     * The same flight with another crew.
+     *
+     * @param other crew and pantry
+     * @return the loading
+     * @throws IllegalArgumentException if the crew does not fit the type
+     */
+    public Loading with(Crew other) {
+        return copy(tail, other, load, fuel, change, recordedTrimUnits);
+    }
+
+    /**
+     * The same flight on another aircraft; the standard masses stay those by which it counts.
+     *
+     * @param other the aircraft
+     * @return the loading
+     * @throws IllegalArgumentException if load, fuel, crew or change do not fit its type
+     */
+    public Loading with(Tail other) {
+        return copy(other, crew, load, fuel, change, recordedTrimUnits);
+    }
+
+    private Loading copy(
+            Tail otherTail,
+            Crew otherCrew,
+            Load otherLoad,
+            Fuel otherFuel,
+            LastMinuteChange otherChange,
+            OptionalDouble otherTrimUnits) {
         return new Loading(
                 origin,
                 flight,
-                tail,
+                otherTail,
                 setting,
                 scheme,
-                crew,
-                load,
-                fuel,
-                LastMinuteChange.NONE,
+                otherCrew,
+                otherLoad,
+                otherFuel,
+                otherChange,
                 performance,
-                recordedTrimUnits,
+                otherTrimUnits,
                 extras);
     }
 }

@@ -38,6 +38,21 @@ final class Blanks {
 
     /** A name for comparing without regard to case and to surrounding or repeated blanks. */
     static String fold(String name) {
+        return isFolded(name) ? name : folded(name);
+    }
+
+    /** Whether nothing is to be done, as is so of most. */
+    private static boolean isFolded(String name) {
+        for (int i = 0; i < name.length(); i++) {
+            char c = name.charAt(i);
+            if (c <= ' ' || c >= 0x7f || (c >= 'A' && c <= 'Z')) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String folded(String name) {
         StringBuilder folded = new StringBuilder(name.length());
         for (int i = 0; i < name.length(); i++) {
             char c = name.charAt(i);

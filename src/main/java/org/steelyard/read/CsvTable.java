@@ -93,6 +93,12 @@ final class CsvTable implements Table {
         }
     }
 
+    @Override
+    public Optional<TextForm> form(ColumnMap map) throws SourceFault {
+        TextEncoding encoding = TextEncoding.of(head, options, map, name);
+        return Optional.of(new TextForm(encoding.charset(), encoding.markBytes(), delimiter(encoding, map)));
+    }
+
     private char delimiter(TextEncoding encoding, ColumnMap map) {
         Optional<Character> declared =
                 options.delimiter().or(() -> separatorLine(encoding)).or(map::delimiter);

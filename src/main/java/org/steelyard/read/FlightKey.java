@@ -20,26 +20,44 @@ public record FlightKey(long high, long low, int places, long content) {
 
     private static final char BETWEEN = '\u0000';
 
-    /** The key of a flight whose cells have a digest. */
-    static FlightKey of(FlightIdent flight, String registration, long content) {
-        ByteBuffer digest =
-                digest(Blanks.fold(flight.flight()) + BETWEEN + flight.date() + BETWEEN + Blanks.fold(registration));
-        return new FlightKey(digest.getLong(), digest.getLong(), places(flight), content);
+    /** The key of a flight whose row fills some cells. */
+    static FlightKey of(FlightIdent flight, String registration, String cells) {
+        MessageDigest digests = sha256();
+        return of(flight, registration, digest(digests, cells).getLong(), digests);
     }
 
-    private static int places(FlightIdent flight) {
+    /** The key of a flight whose cells have a digest. */
+    static FlightKey of(FlightIdent flight, String registration, long content) {
+        return of(flight, registration, content, sha256());
+    }
+
+    private static FlightKey of(FlightIdent flight, String registration, long content, MessageDigest digests) {
+        ByteBuffer digest = digest(
+                digests, Blanks.fold(flight.flight()) + BETWEEN + flight.date() + BETWEEN + Blanks.fold(registration));
+        return new FlightKey(digest.getLong(), digest.getLong(), places(flight, digests), content);
+    }
+
+    private static int places(FlightIdent flight, MessageDigest digests) {
         if (flight.from().isBlank() && flight.to().isBlank()) {
             return 0;
         }
-        int places = digest(Blanks.fold(flight.from()) + BETWEEN + Blanks.fold(flight.to()))
+        int places = digest(digests, Blanks.fold(flight.from()) + BETWEEN + Blanks.fold(flight.to()))
                 .getInt();
         return places == 0 ? 1 : places;
     }
 
     /** The digest of a text. */
     static ByteBuffer digest(String text) {
+        return digest(sha256(), text);
+    }
+
+    private static ByteBuffer digest(MessageDigest digests, String text) {
+        return ByteBuffer.wrap(digests.digest(text.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    private static MessageDigest sha256() {
         try {
-            return ByteBuffer.wrap(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }

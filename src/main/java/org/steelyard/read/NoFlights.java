@@ -59,6 +59,11 @@ final class NoFlights implements Closeable {
                 : Optional.empty();
     }
 
+    /** Whether a row was held against the sums of those above it. */
+    boolean lookedAbove() {
+        return sums.lookedAbove();
+    }
+
     private Optional<LeftOut> labelled(RawRow row) {
         return TotalsWords.begin(row, keys)
                 .map(word -> new LeftOut(

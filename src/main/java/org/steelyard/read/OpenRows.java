@@ -29,6 +29,16 @@ interface OpenRows extends Closeable {
     /** How many characters and cells have been read so far, give or take a buffer. */
     long size();
 
+    /** How a text is cut into cells; empty for anything else. */
+    default Optional<TextForm> form() {
+        return Optional.empty();
+    }
+
+    /** Whether rows were judged by those above them, so that the table makes sense as a whole only. */
+    default boolean lookedAbove() {
+        return false;
+    }
+
     /** What is to be known of the table; complete once there are no more rows. */
     List<String> notes();
 }

@@ -16,11 +16,12 @@ final class OpenTable implements OpenRows {
     private final NoFlights noFlights;
     private final MergedRows merged;
     private final List<String> notes;
+    private final Optional<TextForm> form;
     private long formulasAbove;
     private long uncalculatedAbove;
     private long hiddenAbove;
 
-    private OpenTable(Table table, HeadingSearch headings, TableReader reader, RowStream rows) {
+    private OpenTable(Table table, HeadingSearch headings, TableReader reader, RowStream rows) throws SourceFault {
         this.name = table.name();
         this.binding = reader.binding();
         this.reader = reader;
@@ -32,6 +33,7 @@ final class OpenTable implements OpenRows {
                         .toList(),
                 binding);
         this.notes = notes(headings);
+        this.form = table.form(headings.map());
     }
 
     static OpenTable open(Table table, HeadingSearch headings, Tails tails, ItemBook items, Corrections corrections)
@@ -111,6 +113,16 @@ final class OpenTable implements OpenRows {
     @Override
     public long size() {
         return rows.size();
+    }
+
+    @Override
+    public Optional<TextForm> form() {
+        return form;
+    }
+
+    @Override
+    public boolean lookedAbove() {
+        return noFlights.lookedAbove();
     }
 
     @Override

@@ -1,19 +1,24 @@
 package org.steelyard.read;
 
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
+import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
 import org.steelyard.model.Origin;
 
 /** One row of a source as it stands there, not yet understood. Immutable. */
-public final class RawRow {
+public final class RawRow implements Serializable {
+
+    private static final long serialVersionUID = 1;
 
     private static final CellKind[] ALL_TEXT = {};
 
     private final long number;
     private final String[] cells;
     private final CellKind[] kinds;
-    private final Optional<LeftOut> leftOut;
-    private final Optional<Origin> former;
+    private final transient Optional<LeftOut> leftOut;
+    private final transient Optional<Origin> former;
 
     private RawRow(long number, String[] cells, CellKind[] kinds, Optional<LeftOut> leftOut, Optional<Origin> former) {
         this.number = number;
@@ -31,6 +36,11 @@ public final class RawRow {
     /** A row of typed cells; the arrays are handed over and equally long. */
     static RawRow of(long number, String[] cells, CellKind[] kinds) {
         return new RawRow(number, cells, kinds, Optional.empty(), Optional.empty());
+    }
+
+    /** The row of the same cells, so many rows farther down. */
+    RawRow farther(long rows) {
+        return new RawRow(number + rows, cells, kinds, leftOut, former);
     }
 
     /** The row as one that is passed over. */
@@ -93,5 +103,31 @@ public final class RawRow {
 
     boolean isBlank() {
         return isBlankFrom(0);
+    }
+
+    /** A row as it goes to another machine; why it is passed over does not, and it is no longer. */
+    private record Sent(long number, String[] cells, CellKind[] kinds, String file, String sheet, long row)
+            implements Serializable {
+
+        private Object readResolve() {
+            Optional<Origin> former = file.isEmpty() ? Optional.empty() : Optional.of(new Origin(file, sheet, row));
+            return new RawRow(number, cells, kinds, Optional.empty(), former);
+        }
+    }
+
+    private Object writeReplace() {
+        return former.isPresent()
+                ? new Sent(
+                        number,
+                        cells,
+                        kinds,
+                        former.get().file(),
+                        former.get().sheet(),
+                        former.get().row())
+                : new Sent(number, cells, kinds, "", "", 0);
+    }
+
+    private void readObject(ObjectInputStream in) throws InvalidObjectException {
+        throw new InvalidObjectException("rows are sent in a form of their own");
     }
 }

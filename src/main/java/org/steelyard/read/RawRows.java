@@ -19,6 +19,22 @@ public record RawRows(RowReader reader, List<RawRow> rows) {
         rows = List.copyOf(rows);
     }
 
+    /**
+     * The rows of a piece of a file that stands behind the head of that file, by their places in the whole.
+     *
+     * @param headRows how many rows the head has; these are left out
+     * @param before how many rows of the whole file stand between its head and the piece
+     * @return the rows of the piece; there may be none
+     */
+    public RawRows ofPiece(long headRows, long before) {
+        return new RawRows(
+                reader,
+                rows.stream()
+                        .filter(row -> row.number() > headRows)
+                        .map(row -> row.farther(before))
+                        .toList());
+    }
+
     /** Turns every row into what it says, in the same order. */
     public List<ParsedRow> parse() {
         List<ParsedRow> parsed = new ArrayList<>(rows.size());

@@ -64,6 +64,16 @@ public final class SeasonFiles {
         return inOrder;
     }
 
+    /** Whether some files hold rejected rows put right. */
+    public boolean haveRejectedRows() {
+        return inOrder.stream().anyMatch(corrections::isOfRejected);
+    }
+
+    /** Whether some files hold load items, which belong to flights of others. */
+    public boolean haveItems() {
+        return inOrder.stream().anyMatch(items::isOfItems);
+    }
+
     /**
      * Opens one of the files.
      *

@@ -98,18 +98,27 @@ public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
     }
 
     private static Optional<String> reasonToSkip(Path path) {
-        String name = nameOf(path);
+        Optional<String> reason = reasonToSkip(nameOf(path), Files.isDirectory(path));
+        boolean isNoFile = Files.exists(path) && !Files.isRegularFile(path);
+        return reason.isEmpty() && isNoFile ? Optional.of(NO_FILE) : reason;
+    }
+
+    /**
+     * Why something in the folder of a season is not read.
+     *
+     * @param name its name
+     * @param isFolder whether it is a folder
+     * @return the reason; empty if it is read
+     */
+    public static Optional<String> reasonToSkip(String name, boolean isFolder) {
         if (name.startsWith("~$")) {
             return Optional.of("it only marks a workbook that is open elsewhere");
         }
         if (name.startsWith(".")) {
             return Optional.of("hidden");
         }
-        if (Files.isDirectory(path)) {
+        if (isFolder) {
             return Optional.of("sub-folders are not read");
-        }
-        if (Files.exists(path) && !Files.isRegularFile(path)) {
-            return Optional.of(NO_FILE);
         }
         String ending = endingOf(name);
         if (TEXT.contains(ending) || ending.equals(WORKBOOK)) {

@@ -8,7 +8,9 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.steelyard.model.ColumnMap;
@@ -40,6 +42,7 @@ public final class SourceFile implements AutoCloseable {
     private Optional<OpenRows> table = Optional.empty();
     private Optional<FileStamp> stamp = Optional.empty();
     private boolean severalTables;
+    private boolean lookedAbove;
     private long rows;
 
     /** A table that is to be read. */
@@ -62,6 +65,30 @@ public final class SourceFile implements AutoCloseable {
      */
     public static SourceFile open(Path path, ReadOptions options, Tails tails) {
         return open(path, options, tails, ItemBook.NONE, Corrections.NONE);
+    }
+
+    /**
+     * Opens a table of a format that knows what its cells are.
+     *
+     * @param name name of the file
+     * @param headings headings of its columns; they count as row 1
+     * @param rows its rows
+     * @param options heading maps and the like
+     * @param tails the fleet
+     * @return the file; if it cannot be read, one without rows whose problems say why
+     */
+    public static SourceFile ofTyped(
+            String name, List<String> headings, TypedRows rows, ReadOptions options, Tails tails) {
+        TableName table = new TableName(name, "");
+        SourceFile source = new SourceFile(table);
+        try {
+            source.choose(
+                    List.of(new TypedTable(table, headings, rows)), options, tails, ItemBook.NONE, Corrections.NONE);
+            source.openNext();
+        } catch (SourceFault e) {
+            source.problems.addAll(e.problems());
+        }
+        return source;
     }
 
     /**
@@ -146,6 +173,7 @@ public final class SourceFile implements AutoCloseable {
     }
 
     private void finish(OpenRows done) {
+        lookedAbove |= done.lookedAbove();
         String prefix = severalTables ? "sheet '" + done.name().sheet() + "': " : "";
         if (severalTables) {
             notes.add(prefix + Counted.of(rows, "row") + ", heading map "
@@ -168,6 +196,33 @@ public final class SourceFile implements AutoCloseable {
     /** The heading map of the first table that is read; empty if there is none. */
     public Optional<ColumnMap> map() {
         return first.flatMap(OpenRows::map);
+    }
+
+    /** How the first table is cut into cells; empty if it is no text, or there is none. */
+    public Optional<TextForm> form() {
+        return first.flatMap(OpenRows::form);
+    }
+
+    /**
+     * Whether rows were judged by those above them, so that the file makes sense as a whole only; complete once there
+     * are no more batches.
+     */
+    public boolean lookedAbove() {
+        return lookedAbove;
+    }
+
+    /**
+     * What understands the rows of each table, by the name of its sheet; there are no batches to be had afterwards.
+     *
+     * @return one reader for each table that can be read, in their order
+     */
+    public Map<String, RowReader> readers() {
+        Map<String, RowReader> readers = new LinkedHashMap<>();
+        while (table.isPresent()) {
+            readers.put(table.get().name().sheet(), table.get().reader());
+            openNext();
+        }
+        return readers;
     }
 
     /** What the rows of its tables are, rejected rows aside. */

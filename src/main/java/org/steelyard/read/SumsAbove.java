@@ -51,6 +51,11 @@ final class SumsAbove implements Closeable {
         return sums;
     }
 
+    /** Whether the rows above were ever read. */
+    boolean lookedAbove() {
+        return again.isPresent();
+    }
+
     /** Says that a row sums up what is above it, so that the next section begins. */
     void endSection() {
         Arrays.fill(section, 0);

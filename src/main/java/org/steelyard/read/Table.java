@@ -1,6 +1,7 @@
 package org.steelyard.read;
 
 import java.util.List;
+import java.util.Optional;
 import org.steelyard.model.ColumnMap;
 
 /** A text file, or a sheet of a workbook. */
@@ -20,6 +21,11 @@ interface Table {
      * @throws SourceFault if not even one can be read
      */
     List<RawRow> head(ColumnMap map) throws SourceFault;
+
+    /** How a text is cut into cells under a map; empty for anything else. */
+    default Optional<TextForm> form(ColumnMap map) throws SourceFault {
+        return Optional.empty();
+    }
 
     /** The merged areas of the table, by their first row. */
     default List<MergedArea> merged() {

@@ -14,6 +14,7 @@ import org.steelyard.model.SourceForm;
 /** Understands the rows of a table through one heading map, and knows which of them stand put right elsewhere. */
 final class TableReader implements RowReader {
 
+    private static final int ROOM_FOR_CELLS = 1 << 10;
     private static final long KEYS = Slot.bits(Slot.FLIGHT, Slot.DATE, Slot.TAIL);
 
     private final TableName name;
@@ -21,7 +22,7 @@ final class TableReader implements RowReader {
     private final TableParser parser;
     private final ItemBook items;
     private final Corrections corrections;
-    private final List<BoundColumn> content;
+    private final List<Content> content;
 
     TableReader(TableName name, Binding binding, Tails tails, ItemBook items, Corrections corrections) {
         this.name = name;
@@ -33,10 +34,13 @@ final class TableReader implements RowReader {
         this.corrections = corrections;
         this.content = binding.columns().all().stream()
                 .filter(column -> (KEYS & column.slot().bit()) == 0)
-                .sorted(Comparator.comparing((BoundColumn column) -> Blanks.fold(column.heading()))
-                        .thenComparing(BoundColumn::index))
+                .map(column -> new Content(Blanks.fold(column.heading()), column.index()))
+                .sorted(Comparator.comparing(Content::heading).thenComparing(Content::index))
                 .toList();
     }
+
+    /** A column by which two rows of one flight are told apart. */
+    private record Content(String heading, int index) {}
 
     private static boolean isOfItems(Binding binding) {
         return binding.map().form() == SourceForm.ITEMS;
@@ -111,18 +115,14 @@ final class TableReader implements RowReader {
 
     @Override
     public FlightKey key(RawRow row, Loading loading) {
-        StringBuilder cells = new StringBuilder();
-        for (BoundColumn column : content) {
+        StringBuilder cells = new StringBuilder(ROOM_FOR_CELLS);
+        for (Content column : content) {
             String cell = Blanks.strip(row.cell(column.index()));
             if (!cell.isEmpty()) {
-                cells.append(Blanks.fold(column.heading()))
-                        .append('\u0000')
-                        .append(cell)
-                        .append('\u0000');
+                cells.append(column.heading()).append('\u0000').append(cell).append('\u0000');
             }
         }
-        long digest = FlightKey.digest(cells.toString()).getLong();
-        return FlightKey.of(loading.flight(), loading.tail().registration(), digest);
+        return FlightKey.of(loading.flight(), loading.tail().registration(), cells.toString());
     }
 
     @Override

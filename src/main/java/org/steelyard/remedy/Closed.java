@@ -9,7 +9,6 @@ import org.steelyard.balance.Distribution;
 import org.steelyard.model.CabinZone;
 import org.steelyard.model.Fuel;
 import org.steelyard.model.HoldLoad;
-import org.steelyard.model.LastMinuteChange;
 import org.steelyard.model.Load;
 import org.steelyard.model.Loading;
 import org.steelyard.model.Passengers;
@@ -58,19 +57,7 @@ final class Closed {
     }
 
     private static Loading closed(Loading loading, Load load, Fuel fuel) {
-        return new Loading(
-                loading.origin(),
-                loading.flight(),
-                loading.tail(),
-                loading.setting(),
-                loading.scheme(),
-                loading.crew(),
-                load,
-                fuel,
-                LastMinuteChange.NONE,
-                loading.performance(),
-                loading.recordedTrimUnits(),
-                loading.extras());
+        return loading.beforeChange().with(load, fuel);
     }
 
     /** Every place with its mass, no pieces. */

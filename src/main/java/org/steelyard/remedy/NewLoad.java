@@ -57,19 +57,7 @@ final class NewLoad {
 
     /** A flight with another load and fuel; the setting that was recorded for it says nothing of this one. */
     static Loading with(Loading loading, Load load, Fuel fuel) {
-        return new Loading(
-                loading.origin(),
-                loading.flight(),
-                loading.tail(),
-                loading.setting(),
-                loading.scheme(),
-                loading.crew(),
-                load,
-                fuel,
-                loading.change(),
-                loading.performance(),
-                OptionalDouble.empty(),
-                loading.extras());
+        return loading.with(load, fuel);
     }
 
     private void take(Step step) {

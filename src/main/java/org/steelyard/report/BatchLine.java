@@ -62,6 +62,9 @@ final class BatchLine {
             if (e.getCause() instanceof RuntimeException cause) {
                 throw cause;
             }
+            if (e.getCause() instanceof Error cause) {
+                throw cause;
+            }
             throw e;
         }
     }

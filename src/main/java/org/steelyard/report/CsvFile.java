@@ -21,7 +21,7 @@ final class CsvFile implements Closeable {
     }
 
     void write(CsvLine line) throws IOException {
-        write(Utf8.bytes(line.end()));
+        write(line.end());
     }
 
     /** Adds whole lines. */

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.steelyard.grade.MadeExercise;
 import org.steelyard.model.CgMeasure;
 import org.steelyard.model.Policy;
@@ -27,6 +28,9 @@ public final class ExerciseFiles {
     /** Folder of blank sheets. */
     public static final String BLANKS = "blank";
 
+    /** What names a blank sheet: nothing else in the folder is ours. */
+    private static final Pattern BLANK = Pattern.compile("x[0-9]+\\.xlsx");
+
     private ExerciseFiles() {}
 
     /**
@@ -43,7 +47,7 @@ public final class ExerciseFiles {
             List<MadeExercise> exercises, Policy policy, CgMeasure measure, Path folder, String version)
             throws IOException {
         ExercisePages pages = new ExercisePages(exercises, policy, measure, version);
-        try (GradeFolder staged = GradeFolder.at(folder)) {
+        try (StagedFolder staged = StagedFolder.at(folder)) {
             GivenCsv.write(exercises, staged.file(GIVEN));
             Files.writeString(staged.file(PAGES), pages.blanks(), StandardCharsets.UTF_8);
             Files.writeString(staged.file(KEY), pages.key(), StandardCharsets.UTF_8);
@@ -52,7 +56,7 @@ public final class ExerciseFiles {
                 String name = text.name().toLowerCase(Locale.ROOT) + ".xlsx";
                 ExerciseBook.write(text, measure, "", Map.of(), staged.file(BLANKS + "/" + name));
             }
-            staged.publish(BLANKS);
+            staged.publish(FileNames.in(folder.resolve(BLANKS), BLANK));
         }
     }
 

@@ -2,6 +2,7 @@ package org.steelyard.report;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.FindingText;
@@ -41,6 +42,31 @@ final class FindingsCsv implements SeasonOutput {
             "sheet",
             "remedy");
 
+    private static final List<String> NUMBERS =
+            List.of("value", "limit", "margin", "value_si", "limit_si", "margin_si");
+
+    /** The columns, as other formats need them. */
+    static List<OutputColumn> columns() {
+        return HEADINGS.stream()
+                .map(name -> new OutputColumn(
+                        name,
+                        NUMBERS.contains(name)
+                                ? OutputColumn.Kind.NUMBER
+                                : name.equals("row") ? OutputColumn.Kind.WHOLE : OutputColumn.Kind.TEXT))
+                .toList();
+    }
+
+    /** The cells of each finding of one flight. */
+    static List<List<Object>> cells(AuditedFlight flight) {
+        List<List<Object>> rows = new ArrayList<>();
+        for (Finding finding : flight.assessment().findings()) {
+            TypedRow row = new TypedRow();
+            add(row, flight.loading(), finding, RemedyCell.of(flight, finding));
+            rows.add(row.cells());
+        }
+        return rows;
+    }
+
     private final CsvFile file;
 
     FindingsCsv(Path path) throws IOException {
@@ -50,12 +76,12 @@ final class FindingsCsv implements SeasonOutput {
     @Override
     public Work begin(List<AuditedFlight> flights) {
         return () -> {
-            byte[] lines = Utf8.bytes(lines(flights));
+            byte[] lines = lines(flights);
             return () -> file.write(lines);
         };
     }
 
-    private static String lines(List<AuditedFlight> flights) {
+    private static byte[] lines(List<AuditedFlight> flights) {
         CsvLine line = new CsvLine();
         for (AuditedFlight flight : flights) {
             for (Finding finding : flight.assessment().findings()) {

@@ -53,7 +53,9 @@ import org.steelyard.model.Phase;
  */
 final class FlightsCsv implements SeasonOutput {
 
-    private record Column(String name, Cell cell) {}
+    private static final int LINE_BYTES = 1 << 10;
+
+    private record Column(String name, OutputColumn.Kind kind, Cell cell) {}
 
     @FunctionalInterface
     private interface Cell {
@@ -166,6 +168,20 @@ final class FlightsCsv implements SeasonOutput {
             number("remedy_kg", flight -> FlightFigures.number(flight.remedy(), Remedy::massKg)),
             text("remedy", RemedyCell::of));
 
+    /** The columns, as other formats need them. */
+    static List<OutputColumn> columns() {
+        return COLUMNS.stream()
+                .map(column -> new OutputColumn(column.name(), column.kind()))
+                .toList();
+    }
+
+    /** The cells of one flight. */
+    static List<Object> cells(AuditedFlight flight) {
+        TypedRow row = new TypedRow();
+        COLUMNS.forEach(column -> column.cell().add(flight, row));
+        return row.cells();
+    }
+
     private final CsvFile file;
 
     FlightsCsv(Path path) throws IOException {
@@ -175,13 +191,13 @@ final class FlightsCsv implements SeasonOutput {
     @Override
     public Work begin(List<AuditedFlight> flights) {
         return () -> {
-            byte[] lines = Utf8.bytes(lines(flights));
+            byte[] lines = lines(flights);
             return () -> file.write(lines);
         };
     }
 
-    private static String lines(List<AuditedFlight> flights) {
-        CsvLine line = new CsvLine();
+    private static byte[] lines(List<AuditedFlight> flights) {
+        CsvLine line = new CsvLine(flights.size() * LINE_BYTES);
         for (AuditedFlight flight : flights) {
             for (Column column : COLUMNS) {
                 column.cell().add(flight, line);
@@ -202,15 +218,15 @@ final class FlightsCsv implements SeasonOutput {
     }
 
     private static Column text(String name, Function<AuditedFlight, String> text) {
-        return new Column(name, (flight, line) -> line.text(text.apply(flight)));
+        return new Column(name, OutputColumn.Kind.TEXT, (flight, line) -> line.text(text.apply(flight)));
     }
 
     private static Column whole(String name, ToLongFunction<AuditedFlight> number) {
-        return new Column(name, (flight, line) -> line.whole(number.applyAsLong(flight)));
+        return new Column(name, OutputColumn.Kind.WHOLE, (flight, line) -> line.whole(number.applyAsLong(flight)));
     }
 
     private static Column number(String name, Function<AuditedFlight, OptionalDouble> number) {
-        return new Column(name, (flight, line) -> line.number(number.apply(flight)));
+        return new Column(name, OutputColumn.Kind.NUMBER, (flight, line) -> line.number(number.apply(flight)));
     }
 
     private static String findings(AuditedFlight flight) {

@@ -31,7 +31,7 @@ final class GradeChart {
         XSSFClientAnchor anchor =
                 new XSSFClientAnchor(0, 0, 0, 0, fromColumn, headRow, toColumn + 1, headRow + rows - 3);
         XSSFChart chart = sheet.createDrawingPatriarch().createChart(anchor);
-        chart.setTitleText("Sheets by share of the points");
+        ChartWords.inEnglish(() -> chart.setTitleText("Sheets by share of the points"));
         chart.setTitleOverlay(false);
         XDDFCategoryAxis bottom = chart.createCategoryAxis(AxisPosition.BOTTOM);
         XDDFValueAxis left = chart.createValueAxis(AxisPosition.LEFT);

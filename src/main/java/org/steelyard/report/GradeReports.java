@@ -37,7 +37,7 @@ public final class GradeReports {
             List<MarkedSheet> sheets, List<InputProblem> problems, MarkingScheme scheme, Path folder, String version)
             throws IOException {
         String name = String.valueOf(folder.toAbsolutePath().normalize().getFileName());
-        try (GradeFolder staged = GradeFolder.at(folder)) {
+        try (StagedFolder staged = StagedFolder.at(folder)) {
             GradeBook.write(sheets, problems, scheme, name, staged.file(BOOK));
             GradeCsv.write(sheets, scheme, staged.file(TABLE));
             int number = 0;
@@ -50,7 +50,7 @@ public final class GradeReports {
                         GradePage.of(sheet, scheme.name(), version),
                         StandardCharsets.UTF_8);
             }
-            staged.publish(PAGES);
+            staged.publish(FileNames.in(folder.resolve(PAGES), GradeNames.PAGE));
         }
     }
 }

@@ -1,7 +1,6 @@
 package org.steelyard.report;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
 
@@ -35,7 +34,7 @@ public final class LoadSummaryFile {
             LoadSummaryBook.write(summary, file);
         } else {
             String page = LoadSummaryPage.of(summary, version);
-            WholeFile.write(file, out -> out.write(page.getBytes(StandardCharsets.UTF_8)));
+            WholeFile.write(file, page);
         }
     }
 }

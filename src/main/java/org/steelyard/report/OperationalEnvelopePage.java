@@ -1,7 +1,6 @@
 package org.steelyard.report;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -48,7 +47,7 @@ public final class OperationalEnvelopePage {
         page.content(envelopes, notes);
         page.html.element("footer", "Steelyard " + version + ". " + Caution.TEXT);
         String text = PageShell.end(page.html);
-        WholeFile.write(file, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+        WholeFile.write(file, text);
     }
 
     private void content(List<CurtailedEnvelope> envelopes, List<String> notes) {

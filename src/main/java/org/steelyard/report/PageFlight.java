@@ -4,10 +4,11 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import org.steelyard.balance.FuelBalance;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.EnvelopeMargin;
@@ -44,9 +45,9 @@ final class PageFlight {
     /** A kind of finding. */
     record Kind(String code, Severity severity, String label) {}
 
-    private final Numbered<AircraftType> types = new Numbered<>();
-    private final Numbered<String> tails = new Numbered<>();
-    private final Numbered<Kind> kinds = new Numbered<>();
+    private final Numbered<String, AircraftType> types = new Numbered<>(AircraftType::id);
+    private final Numbered<String, String> tails = new Numbered<>(tail -> tail);
+    private final Numbered<Kind, Kind> kinds = new Numbered<>(kind -> kind);
 
     List<AircraftType> types() {
         return types.names();
@@ -60,6 +61,24 @@ final class PageFlight {
         return kinds.names();
     }
 
+    /** Gives numbers to the names of a flight, in the order in which flights come; for one thread. */
+    void meet(AuditedFlight flight) {
+        tails.meet(flight.loading().tail().registration());
+        types.meet(flight.loading().type());
+        shown(flight).forEach(finding -> kinds.meet(kind(finding)));
+    }
+
+    private static List<Finding> shown(AuditedFlight flight) {
+        List<Finding> findings = flight.assessment().findings();
+        return findings.subList(0, Math.min(FINDINGS, findings.size()));
+    }
+
+    private static Kind kind(Finding finding) {
+        return new Kind(
+                finding.code().code(), finding.severity(), FindingText.kind(finding.code(), finding.severity()));
+    }
+
+    /** Writes a flight that was met; for any thread. */
     void write(JsonGenerator json, AuditedFlight flight) throws IOException {
         json.writeStartArray();
         ident(json, flight);
@@ -149,17 +168,14 @@ final class PageFlight {
     }
 
     private void findings(JsonGenerator json, AuditedFlight flight) throws IOException {
-        List<Finding> findings = flight.assessment().findings();
         AircraftType type = flight.loading().type();
         json.writeStartArray();
-        for (Finding finding : findings.subList(0, Math.min(FINDINGS, findings.size()))) {
-            Kind kind = new Kind(
-                    finding.code().code(), finding.severity(), FindingText.kind(finding.code(), finding.severity()));
-            json.writeNumber(kinds.of(kind));
+        for (Finding finding : shown(flight)) {
+            json.writeNumber(kinds.of(kind(finding)));
             PageJson.text(json, FindingText.sentence(finding, type), SENTENCE);
         }
         json.writeEndArray();
-        json.writeNumber(Math.max(0, findings.size() - FINDINGS));
+        json.writeNumber(Math.max(0, flight.assessment().findings().size() - FINDINGS));
     }
 
     private static void extras(JsonGenerator json, List<Extra> extras) throws IOException {
@@ -172,18 +188,24 @@ final class PageFlight {
     }
 
     /** Values by the order in which they first came. */
-    private static final class Numbered<T> {
+    private static final class Numbered<K, T> {
 
+        private final Function<T, K> key;
         private final List<T> names = new ArrayList<>();
-        private final Map<T, Integer> numbers = new HashMap<>();
+        private final Map<K, Integer> numbers = new ConcurrentHashMap<>();
+
+        Numbered(Function<T, K> key) {
+            this.key = key;
+        }
+
+        void meet(T name) {
+            if (numbers.putIfAbsent(key.apply(name), names.size()) == null) {
+                names.add(name);
+            }
+        }
 
         int of(T name) {
-            Integer known = numbers.putIfAbsent(name, names.size());
-            if (known == null) {
-                names.add(name);
-                return names.size() - 1;
-            }
-            return known;
+            return numbers.get(key.apply(name));
         }
 
         List<T> names() {

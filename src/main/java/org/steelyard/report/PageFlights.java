@@ -4,12 +4,17 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.BufferedReader;
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.Status;
+import org.steelyard.report.SeasonOutput.Work;
 
 /**
  * The flights that the page holds one by one. While the season goes by, those that may be on the page in the end wait
@@ -32,17 +37,55 @@ final class PageFlights implements Closeable {
         writer = Utf8.writer(waiting);
     }
 
-    void add(AuditedFlight flight) throws IOException {
-        long place = next++;
+    /** A flight that may be on the page in the end. */
+    private record Offered(long place, Status status, AuditedFlight flight) {}
+
+    /** Takes the next flights; their names are numbered here and now, as their numbers follow the order. */
+    Work begin(List<AuditedFlight> flights) {
+        List<Offered> offered = new ArrayList<>();
+        for (AuditedFlight flight : flights) {
+            offer(flight, next++, offered);
+        }
+        return () -> {
+            String lines = lines(offered);
+            return () -> writer.write(lines);
+        };
+    }
+
+    /** Says how many flights of a status the season has, where only some of them come. */
+    void seen(Status status, long flights) {
+        sample.seen(status, flights);
+    }
+
+    /** Takes a flight by its place in the season. */
+    void add(AuditedFlight flight, long place) throws IOException {
+        List<Offered> offered = new ArrayList<>();
+        offer(flight, place, offered);
+        writer.write(lines(offered));
+    }
+
+    private void offer(AuditedFlight flight, long place, List<Offered> offered) {
         Status status = flight.assessment().status();
         if (sample.offer(status, place)) {
-            writer.write(Long.toString(place));
-            writer.write(AFTER_PLACE);
-            writer.write(Character.forDigit(PageNumbers.of(status), 10));
-            JsonGenerator json = PageJson.to(writer);
-            record.write(json, flight);
-            json.close();
-            writer.write('\n');
+            record.meet(flight);
+            offered.add(new Offered(place, status, flight));
+        }
+    }
+
+    private String lines(List<Offered> offered) {
+        try (StringWriter lines = new StringWriter()) {
+            for (Offered one : offered) {
+                lines.write(Long.toString(one.place()));
+                lines.write(AFTER_PLACE);
+                lines.write(Character.forDigit(PageNumbers.of(one.status()), 10));
+                JsonGenerator json = PageJson.to(lines);
+                record.write(json, one.flight());
+                json.close();
+                lines.write('\n');
+            }
+            return lines.toString();
+        } catch (IOException e) {
+            throw new UncheckedIOException("a text in memory is always written", e);
         }
     }
 

@@ -15,11 +15,12 @@ final class PageInputs {
 
     static void write(Html html, SeasonResult result, Rejections rejections) {
         html.open("section", "id", "inputs").element("h2", "Inputs");
+        remarks(html, result.facts().remarks());
         inputs(html, result.facts().inputs());
         notRead(html, result);
-        passedOver(html, result.facts().skippedRows());
+        passedOver(html, result.facts().skippedRows(), nameOf(result, OutputFile.SKIPPED));
         html.closeBlock();
-        rejected(html, result.facts().rejected(), rejections);
+        rejected(html, result.facts().rejected(), rejections, nameOf(result, OutputFile.REJECTED));
         html.open("section", "id", "files").element("h2", "All outputs").open("ul", "class", "files");
         for (OutputFile file : result.files()) {
             html.open("li").element("a", file.fileName(), "href", file.fileName());
@@ -57,6 +58,12 @@ final class PageInputs {
         Tables.close(html);
     }
 
+    private static void remarks(Html html, List<String> remarks) {
+        for (String remark : remarks) {
+            html.open("p", "class", "hint").data(remark).closeBlock();
+        }
+    }
+
     private static void notRead(Html html, SeasonResult result) {
         if (!result.fileProblems().isEmpty()) {
             html.element("h3", "Files with problems").open("ul");
@@ -74,7 +81,12 @@ final class PageInputs {
         }
     }
 
-    private static void passedOver(Html html, SkippedRows rows) {
+    /** The name of an output, or of what holds its rows in parts. */
+    private static String nameOf(SeasonResult result, OutputFile file) {
+        return result.files().contains(file) ? file.fileName() : file.inParts().fileName();
+    }
+
+    private static void passedOver(Html html, SkippedRows rows, String all) {
         if (rows.total() == 0) {
             return;
         }
@@ -88,12 +100,12 @@ final class PageInputs {
         if (rows.total() > first.size()) {
             html.open("p", "class", "hint")
                     .text("The first " + first.size() + " of " + Shown.count(rows.total()) + ". All are in ")
-                    .element("a", "skipped.csv", "href", "skipped.csv");
+                    .element("a", all, "href", all);
             html.text(".").closeBlock();
         }
     }
 
-    private static void rejected(Html html, long all, Rejections rejections) {
+    private static void rejected(Html html, long all, Rejections rejections, String file) {
         html.open("section", "id", "rejected").element("h2", "Rejected rows");
         if (all == 0) {
             html.element("p", "Every row could be used.").closeBlock();
@@ -106,7 +118,7 @@ final class PageInputs {
                     .element("code", reason.getKey().code());
             between = ", ";
         }
-        html.text(". Cells and reasons of all are in ").element("a", "rejected.csv", "href", "rejected.csv");
+        html.text(". Cells and reasons of all are in ").element("a", file, "href", file);
         html.text(": put them right there and read that file again.").closeBlock();
         List<Rejections.Row> shown =
                 rejections.first().subList(0, Math.min(SHOWN, rejections.first().size()));

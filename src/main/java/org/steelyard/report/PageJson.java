@@ -9,7 +9,6 @@ import com.fasterxml.jackson.core.io.CharacterEscapes;
 import com.fasterxml.jackson.core.io.SerializedString;
 import java.io.IOException;
 import java.io.Writer;
-import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -35,7 +34,7 @@ final class PageJson {
     /** A number to so many decimals, without trailing zeros. */
     static void number(JsonGenerator json, double number, int decimals) throws IOException {
         long whole = Math.round(number * Math.pow(10, decimals));
-        json.writeNumber(BigDecimal.valueOf(whole, decimals).stripTrailingZeros());
+        json.writeNumber(PlainNumber.of(whole, decimals));
     }
 
     /** A number to so many decimals, or null. */

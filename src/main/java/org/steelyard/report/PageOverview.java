@@ -56,7 +56,8 @@ final class PageOverview {
                     .closeBlock();
             return;
         }
-        Tables.open(html, "Typical take-off trim", "stack", "Type", "Flaps", "#Median", "#90 % between", "#Flights");
+        Tables.open(
+                html, "Typical take-off trim", "stack", "Type", "Flaps", "#Median", "#90 % between", "#With a trim");
         groups.stream().limit(GROUPS).forEach(group -> row(html, group, names));
         Tables.close(html);
         if (groups.size() > GROUPS) {
@@ -74,7 +75,7 @@ final class PageOverview {
         html.open("td", "data-label", "Flaps").data(group.flapsShown()).close();
         number(html, "Median", trim(spread.median(), group.unit()));
         number(html, "90 % between", trim(spread.p5(), group.unit()) + " – " + trim(spread.p95(), group.unit()));
-        number(html, "Flights", Shown.count(spread.n()));
+        number(html, "With a trim", Shown.count(spread.n()));
         html.closeBlock();
     }
 

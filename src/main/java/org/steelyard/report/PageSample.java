@@ -46,6 +46,11 @@ final class PageSample {
         return kept.get(status).offer(random(place));
     }
 
+    /** Says how many flights of a status the season has, where only those are offered that may be kept. */
+    void seen(Status status, long flights) {
+        seen.put(status, flights);
+    }
+
     /** No more flights come: the statuses share the page. */
     void close() {
         int breached = kept.get(Status.BREACHED).size();
@@ -68,7 +73,7 @@ final class PageSample {
         return kept.get(status).size();
     }
 
-    private static long random(long place) {
+    static long random(long place) {
         long z = SEED + (place + 1) * GOLDEN;
         z = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
         z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;

@@ -1,8 +1,9 @@
 package org.steelyard.report;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.Reader;
-import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -42,7 +43,7 @@ final class RejectedCsv implements SeasonOutput {
 
     private final Path path;
     private final Path waiting;
-    private final Writer writer;
+    private final OutputStream out;
     private final CsvLine line = new CsvLine();
     private final Map<List<String>, Integer> layouts = new LinkedHashMap<>();
     private final Map<String, Integer> columns = new LinkedHashMap<>();
@@ -50,7 +51,7 @@ final class RejectedCsv implements SeasonOutput {
     RejectedCsv(Path path, Path waiting) throws IOException {
         this.path = path;
         this.waiting = waiting;
-        writer = Utf8.writer(waiting);
+        out = new BufferedOutputStream(Files.newOutputStream(waiting));
     }
 
     @Override
@@ -65,7 +66,7 @@ final class RejectedCsv implements SeasonOutput {
                 .raw(row.former().map(FormerRow::check).orElseGet(() -> RowCheck.of(row.cells())))
                 .raw(row.problems().stream().map(InputProblem::detail).collect(Collectors.joining(" | ")));
         row.cells().forEach(line::raw);
-        writer.write(line.end());
+        out.write(line.end());
     }
 
     private int layout(List<String> headings) {
@@ -84,7 +85,12 @@ final class RejectedCsv implements SeasonOutput {
 
     @Override
     public void finish(SeasonResult result) throws IOException {
-        writer.close();
+        write();
+    }
+
+    /** Writes the rows under all headings that they have. */
+    void write() throws IOException {
+        out.close();
         List<String> headings = new ArrayList<>(RejectedColumns.PLACE);
         headings.addAll(columns.keySet());
         headings.add(EXTRA_CELLS);
@@ -134,6 +140,6 @@ final class RejectedCsv implements SeasonOutput {
 
     @Override
     public void close() throws IOException {
-        writer.close();
+        out.close();
     }
 }

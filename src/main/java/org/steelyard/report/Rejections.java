@@ -13,7 +13,7 @@ import org.steelyard.model.RejectedRow;
 /** Counts the reasons of rejected rows and keeps the first rows, as texts. */
 final class Rejections {
 
-    private static final int KEPT = 2000;
+    static final int KEPT = 2000;
     private static final int TEXT = 400;
 
     /**
@@ -35,6 +35,12 @@ final class Rejections {
         for (InputProblem problem : row.problems()) {
             reasons.merge(problem.code(), 1L, Long::sum);
         }
+    }
+
+    /** Says how often each reason was given, where only the first rows came. */
+    void seen(Map<ProblemCode, Long> all) {
+        reasons.clear();
+        reasons.putAll(all);
     }
 
     List<Row> first() {

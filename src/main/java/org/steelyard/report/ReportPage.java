@@ -9,7 +9,9 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.check.AuditedFlight;
+import org.steelyard.check.Status;
 import org.steelyard.model.AircraftType;
+import org.steelyard.model.ProblemCode;
 import org.steelyard.model.RejectedRow;
 
 /**
@@ -44,11 +46,27 @@ final class ReportPage implements SeasonOutput {
     }
 
     @Override
-    public void flight(AuditedFlight flight) throws IOException {
+    public Work begin(List<AuditedFlight> batch) {
+        batch.forEach(this::draw);
+        return flights.begin(batch);
+    }
+
+    /** Takes a flight by its place in the season, of which not all flights come. */
+    void flight(AuditedFlight flight, long place) throws IOException {
+        draw(flight);
+        flights.add(flight, place);
+    }
+
+    /** Says how many flights and reasons the season has, where only some of them came. */
+    void seen(Map<Status, Long> ofStatus, Map<ProblemCode, Long> reasons) {
+        ofStatus.forEach(flights::seen);
+        rejections.seen(reasons);
+    }
+
+    private void draw(AuditedFlight flight) {
         AircraftType type = flight.loading().type();
         clouds.computeIfAbsent(type.id(), id -> new EnvelopeCloud(type))
                 .add(flight, flight.assessment().status());
-        flights.add(flight);
     }
 
     @Override

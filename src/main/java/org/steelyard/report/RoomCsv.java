@@ -32,23 +32,33 @@ final class RoomCsv implements SeasonOutput {
             "sheet");
 
     private final CsvFile file;
-    private final CsvLine line = new CsvLine();
 
     RoomCsv(Path path) throws IOException {
         file = new CsvFile(path, HEADINGS);
     }
 
     @Override
-    public void flight(AuditedFlight flight) throws IOException {
-        Optional<Room> room = RoomSearch.of(flight);
-        if (room.isPresent()) {
-            for (PlaceRoom place : room.get().places()) {
-                write(flight.loading(), place, room.get().lastMinuteKg());
-            }
-        }
+    public Work begin(List<AuditedFlight> flights) {
+        return () -> {
+            byte[] lines = lines(flights);
+            return () -> file.write(lines);
+        };
     }
 
-    private void write(Loading loading, PlaceRoom place, double lastMinuteKg) throws IOException {
+    private static byte[] lines(List<AuditedFlight> flights) {
+        CsvLine line = new CsvLine();
+        for (AuditedFlight flight : flights) {
+            Optional<Room> room = RoomSearch.of(flight);
+            if (room.isPresent()) {
+                for (PlaceRoom place : room.get().places()) {
+                    add(line, flight.loading(), place, room.get().lastMinuteKg());
+                }
+            }
+        }
+        return line.take();
+    }
+
+    private static void add(CsvLine line, Loading loading, PlaceRoom place, double lastMinuteKg) {
         line.text(loading.origin().file())
                 .whole(loading.origin().row())
                 .text(loading.flight().flight())
@@ -64,8 +74,8 @@ final class RoomCsv implements SeasonOutput {
         }
         line.text(place.limitedBy().label())
                 .number(lastMinuteKg)
-                .text(loading.origin().sheet());
-        file.write(line);
+                .text(loading.origin().sheet())
+                .next();
     }
 
     @Override

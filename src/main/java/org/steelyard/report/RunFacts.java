@@ -14,6 +14,7 @@ import java.util.Objects;
  * @param config configuration files
  * @param skipped files of the season's folder and sheets of its workbooks that were not read, with the reason
  * @param skippedRows rows that were passed over
+ * @param remarks what else is to be known of the results, in sentences, as bounds of errors and what is left out
  */
 public record RunFacts(
         String season,
@@ -22,7 +23,8 @@ public record RunFacts(
         List<InputFile> inputs,
         List<ConfigFile> config,
         List<SkippedFile> skipped,
-        SkippedRows skippedRows) {
+        SkippedRows skippedRows,
+        List<String> remarks) {
 
     /** Copies the lists. */
     public RunFacts {
@@ -31,6 +33,29 @@ public record RunFacts(
         config = List.copyOf(config);
         skipped = List.copyOf(skipped);
         Objects.requireNonNull(skippedRows);
+        remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * A run without remarks.
+     *
+     * @param season name of the season
+     * @param version version of the program
+     * @param options options that change results, as name=value
+     * @param inputs season files in the order in which they were read
+     * @param config configuration files
+     * @param skipped files and sheets that were not read, with the reason
+     * @param skippedRows rows that were passed over
+     */
+    public RunFacts(
+            String season,
+            String version,
+            List<String> options,
+            List<InputFile> inputs,
+            List<ConfigFile> config,
+            List<SkippedFile> skipped,
+            SkippedRows skippedRows) {
+        this(season, version, options, inputs, config, skipped, skippedRows, List.of());
     }
 
     /**

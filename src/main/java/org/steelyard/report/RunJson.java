@@ -50,6 +50,9 @@ final class RunJson implements SeasonOutput {
         tree.put("version", facts.version());
         tree.put("season", facts.season());
         tree.put("caution", Caution.TEXT);
+        if (!facts.remarks().isEmpty()) {
+            tree.set("remarks", texts(facts.remarks()));
+        }
         tree.set("rows", rows(facts));
         tree.set("flights", flights(result.summary().all()));
         tree.set("findings", list(result.summary().findings(), RunJson::finding));

@@ -1,7 +1,6 @@
 package org.steelyard.report;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -48,7 +47,7 @@ public final class SeasonChangeFiles {
     private SeasonChangeFiles() {}
 
     /**
-     * Writes both files.
+     * Writes both files, or none.
      *
      * @param folder where they go; made if it is not there
      * @param before name of the first season
@@ -57,9 +56,11 @@ public final class SeasonChangeFiles {
      * @throws IOException if a file cannot be written
      */
     public static void write(Path folder, String before, String after, List<SeasonChange> changes) throws IOException {
-        Files.createDirectories(folder);
-        table(folder.resolve(TABLE), changes);
-        book(folder.resolve(BOOK), before, after, changes);
+        try (StagedFolder staged = StagedFolder.at(folder)) {
+            table(staged.file(TABLE), changes);
+            book(staged.file(BOOK), before, after, changes);
+            staged.publish();
+        }
     }
 
     private static void table(Path file, List<SeasonChange> changes) throws IOException {

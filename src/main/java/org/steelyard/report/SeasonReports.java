@@ -16,8 +16,9 @@ import org.steelyard.model.SkippedRow;
 
 /**
  * All reports of a season, written while the flights go by. Everything goes into a hidden folder first; only
- * {@link #finish} moves the complete files into {@code reports/<season>/}. Closing without finishing leaves what was
- * there before as it was. For one thread, which may have workers write for it.
+ * {@link #finish} moves the complete files into {@code reports/<season>/}, and removes what an earlier run wrote there
+ * and this one does not. Closing without finishing leaves what was there before as it was. For one thread, which may
+ * have workers write for it.
  *
  * <pre>{@code
  * try (SeasonReports reports = SeasonReports.open(folder, "2025", policy)) {
@@ -213,8 +214,17 @@ public final class SeasonReports implements AutoCloseable {
         for (SeasonOutput output : outputs) {
             output.finish(result);
         }
-        folder.publish();
+        folder.publish(OutputFile.fileNames());
         return result.summary();
+    }
+
+    /**
+     * The files of this season.
+     *
+     * @return their names
+     */
+    public List<String> fileNames() {
+        return folder.files().stream().sorted().map(OutputFile::fileName).toList();
     }
 
     /**

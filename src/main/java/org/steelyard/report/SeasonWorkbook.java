@@ -35,6 +35,7 @@ public final class SeasonWorkbook implements AutoCloseable {
     private final Path part;
     private final Policy policy;
     private final WorkbookLimits limits;
+    private final Optional<WorkbookPart> listing;
     private final XSSFWorkbook book = new XSSFWorkbook();
     private final StreamedSheets streamed;
     private final WorkbookStyles listStyles = WorkbookStyles.forLists(book);
@@ -49,17 +50,20 @@ public final class SeasonWorkbook implements AutoCloseable {
     private final SheetFlights flights;
     private final SheetRejected rejected;
 
-    private SeasonWorkbook(Path file, Policy policy, WorkbookLimits limits) {
+    private SeasonWorkbook(Path file, Policy policy, WorkbookLimits limits, Optional<WorkbookPart> listing) {
+        this.listing = listing;
         this.file = file;
         this.part = file.resolveSibling("." + file.getFileName() + ".part");
         this.policy = policy;
         this.limits = limits;
         this.streamed = new StreamedSheets(book, file);
         text = new WorkbookText(limits.cellChars());
-        findingRows = roll(SheetFindings.LAYOUT);
-        noteRows = roll(SheetFindings.NOTES);
-        flightRows = roll(SheetFlights.LAYOUT);
-        rejectedRows = roll(SheetRejected.LAYOUT);
+        String part = listing.map(WorkbookPart::flightsNote).orElse("");
+        findingRows = roll(SheetFindings.LAYOUT.noting(part));
+        noteRows = roll(SheetFindings.NOTES.noting(part));
+        flightRows = roll(SheetFlights.LAYOUT.noting(part));
+        rejectedRows = roll(SheetRejected.LAYOUT.noting(
+                listing.map(WorkbookPart::rejectedNote).orElse("")));
         findings = new SheetFindings(findingRows, noteRows, listStyles);
         flights = new SheetFlights(flightRows, listStyles);
         rejected = new SheetRejected(rejectedRows, listStyles, text, limits.columns());
@@ -81,7 +85,17 @@ public final class SeasonWorkbook implements AutoCloseable {
     }
 
     static SeasonWorkbook open(Path file, Policy policy, WorkbookLimits limits) {
-        return new SeasonWorkbook(file, policy, limits);
+        return new SeasonWorkbook(file, policy, limits, Optional.empty());
+    }
+
+    /** A workbook that lists a part of the season only; what it sums up is of the whole. */
+    static SeasonWorkbook open(Path file, Policy policy, WorkbookPart listing) {
+        return new SeasonWorkbook(file, policy, WorkbookLimits.FORMAT, Optional.of(listing));
+    }
+
+    /** Takes a flight into account that is not listed. */
+    void see(AuditedFlight flight) {
+        steps.see(flight);
     }
 
     /**
@@ -123,7 +137,7 @@ public final class SeasonWorkbook implements AutoCloseable {
      * @throws IllegalStateException if the summary is of another number of flights
      */
     public void finish(SeasonSummary summary, RunFacts facts) throws IOException {
-        if (summary.all().flights() != flightRows.rows()) {
+        if (listing.isEmpty() && summary.all().flights() != flightRows.rows()) {
             throw new IllegalStateException("the summary is of " + summary.all().flights() + " flights, but "
                     + flightRows.rows() + " were written");
         }

@@ -19,4 +19,11 @@ record SheetLayout(
     SheetLayout {
         columns = List.copyOf(columns);
     }
+
+    /** The same with more that is to be known; a blank changes nothing. */
+    SheetLayout noting(String more) {
+        return more.isBlank()
+                ? this
+                : new SheetLayout(name, more + " " + note, columns, frozenColumns, headingLines, pagesWide);
+    }
 }

@@ -25,6 +25,7 @@ final class SheetRunFacts {
         grid.widths(34, 14, 12, 12, 12, 12, 12, 12, 66, 30);
         grid.row(30).label("Run facts", styles.title);
         caution();
+        remarks(facts);
         inputs(facts);
         skipped(facts);
         skippedRows(facts.skippedRows());
@@ -42,6 +43,14 @@ final class SheetRunFacts {
         grid.row(22).label(Caution.TEXT, styles.caution);
         grid.join(0, LAST);
         grid.gap(8);
+    }
+
+    private void remarks(RunFacts facts) {
+        if (!facts.remarks().isEmpty()) {
+            section("To be known of the results");
+            facts.remarks().forEach(remark -> line("", remark));
+            grid.gap(10);
+        }
     }
 
     private void inputs(RunFacts facts) {

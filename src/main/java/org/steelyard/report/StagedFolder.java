@@ -2,63 +2,178 @@ package org.steelyard.report;
 
 import java.io.Closeable;
 import java.io.IOException;
-import java.nio.file.DirectoryStream;
+import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.FileSystemException;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Deque;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
- * A folder whose files appear only when all of them are complete. They are written into a hidden folder beside it and
- * then moved, each in one step that replaces an older file whole. What was there before stays untouched until then.
+ * A folder whose files appear only when all of them are complete, and belong to one run. They are written into the
+ * hidden folder {@value #STAGING} in it. When all are complete a list of them is put beside them ({@link MoveList}),
+ * and then each is moved to its place in one step that replaces an older file whole.
+ *
+ * <p>A run that is killed before there is a list has changed nothing, and the next that writes here removes what it
+ * left. One that is killed after that has moved some files: the next run, and whoever reads the folder back, moves the
+ * others first. Only one run at a time writes into a folder.
  */
-final class StagedFolder implements Closeable {
+public final class StagedFolder implements Closeable {
 
+    /** Name of the hidden folder. */
+    static final String STAGING = ".writing";
+
+    private static final String LOCK = "lock";
     private static final String NOT_IN_NAMES = "/\\<>:\"|?*";
+    private static final Set<String> DEVICES = Set.of(
+            "con", "prn", "aux", "nul", "com1", "com2", "com3", "com4", "com5", "com6", "com7", "com8", "com9", "lpt1",
+            "lpt2", "lpt3", "lpt4", "lpt5", "lpt6", "lpt7", "lpt8", "lpt9");
 
     private final Path folder;
     private final Path staging;
-    private final List<OutputFile> files = new ArrayList<>();
+    private final Deque<Path> made;
+    private final WritingLock lock;
+    private final List<String> files = new ArrayList<>();
+    private final Set<String> namesSeen = new TreeSet<>();
+    private boolean halfMoved;
 
-    private StagedFolder(Path folder, Path staging) {
+    private StagedFolder(Path folder, Deque<Path> made, WritingLock lock) {
         this.folder = folder;
-        this.staging = staging;
+        this.staging = folder.resolve(STAGING);
+        this.made = made;
+        this.lock = lock;
     }
 
     /**
-     * Prepares the writing of a folder.
+     * Prepares the writing of a folder that is named by data.
      *
+     * @param parent the folder that it is in
+     * @param name its name
+     * @return the folder
+     * @throws IOException if it cannot be written
      * @throws IllegalArgumentException if the name cannot be that of a folder inside the parent on every system
      */
-    static StagedFolder in(Path parent, String name) throws IOException {
+    public static StagedFolder in(Path parent, String name) throws IOException {
         requireName(name);
-        Files.createDirectories(parent);
-        return new StagedFolder(parent.resolve(name), Files.createTempDirectory(parent, ".writing-"));
+        return at(parent.resolve(name));
     }
 
-    private static void requireName(String name) {
+    /**
+     * Prepares the writing of a folder, which is made if it is not there.
+     *
+     * @param folder the folder
+     * @return the folder
+     * @throws IOException if it cannot be written
+     */
+    public static StagedFolder at(Path folder) throws IOException {
+        Path whole = folder.toAbsolutePath().normalize();
+        Deque<Path> made = makeFolders(whole);
+        try {
+            Path staging = Files.createDirectories(whole.resolve(STAGING));
+            WritingLock lock = lock(whole, staging);
+            StagedFolder staged = new StagedFolder(whole, made, lock);
+            staged.begin();
+            return staged;
+        } catch (IOException e) {
+            removeMade(made, whole.resolve(STAGING));
+            throw e;
+        }
+    }
+
+    private static WritingLock lock(Path folder, Path staging) throws IOException {
+        return WritingLock.take(staging.resolve(LOCK))
+                .orElseThrow(() -> new FileSystemException(
+                        folder.toString(), null, "another run is writing into it at this moment; wait until it ends"));
+    }
+
+    /** Moves what a killed run had complete, and removes what it had not. */
+    private void begin() throws IOException {
+        try {
+            finishMoves();
+            empty();
+        } catch (IOException e) {
+            try (lock) {
+                throw e;
+            }
+        }
+    }
+
+    /**
+     * Moves to its place what a run that was killed, or could not go on, had complete. Does nothing where there is
+     * nothing of that kind.
+     *
+     * @param folder a folder of outputs that is to be read back
+     * @throws IOException if a run writes into it at this moment, or the files cannot be moved
+     */
+    public static void putRight(Path folder) throws IOException {
+        Path staging = folder.resolve(STAGING);
+        if (MoveList.isAt(staging)) {
+            StagedFolder.at(folder).close();
+        }
+    }
+
+    /**
+     * Refuses a name that is not that of a folder on every system, or leads elsewhere.
+     *
+     * @param name the name
+     * @throws IllegalArgumentException if it is refused; the message says what is expected
+     */
+    public static void requireName(String name) {
         boolean bad = name.isBlank()
                 || name.startsWith(".")
                 || name.endsWith(".")
                 || name.endsWith(" ")
+                || DEVICES.contains(name.toLowerCase(Locale.ROOT).replaceFirst("\\..*", ""))
                 || name.chars().anyMatch(c -> Character.isISOControl(c) || NOT_IN_NAMES.indexOf(c) >= 0);
         if (bad) {
-            throw new IllegalArgumentException("the season's name '" + name
-                    + "' cannot be that of a folder (expected a name without " + NOT_IN_NAMES
-                    + " that neither begins nor ends with a full stop)");
+            throw new IllegalArgumentException("the name '" + name + "' cannot be that of a folder (expected a name"
+                    + " without " + NOT_IN_NAMES + " that neither begins nor ends with a full stop and is not that of"
+                    + " a device, as con)");
         }
     }
 
-    /** Where a file is to be written; files are moved in the order in which they are asked for. */
-    Path file(OutputFile file) {
-        files.add(file);
-        return staging.resolve(file.fileName());
+    /**
+     * Where a file is to be written; files are moved in the order in which they are asked for.
+     *
+     * @param name its name, with a slash after that of a sub-folder
+     * @return where to write it for now
+     * @throws IOException if something stands in its place that cannot be replaced
+     * @throws IllegalArgumentException if the name leads out of the folder, or is that of another of its files on a
+     *     system that does not tell upper from lower case
+     */
+    public Path file(String name) throws IOException {
+        MoveList.requireInside(name);
+        if (!namesSeen.add(name.toLowerCase(Locale.ROOT))) {
+            throw new IllegalArgumentException("two files are to be written as '" + name + "'");
+        }
+        OutputPlace.requireFree(folder.resolve(name));
+        Path file = staging.resolve(name);
+        Path parent = file.getParent();
+        if (parent != null) {
+            Files.createDirectories(parent);
+        }
+        files.add(name);
+        return file;
     }
 
-    /** All files asked for. */
+    /** Where a file of a season's reports is to be written. */
+    Path file(OutputFile file) throws IOException {
+        return file(file.fileName());
+    }
+
+    /** All files of a season's reports that were asked for, in order. */
     List<OutputFile> files() {
-        return List.copyOf(files);
+        return files.stream().map(OutputFile::named).toList();
     }
 
     /** Where something may wait that is not to stay. */
@@ -66,26 +181,112 @@ final class StagedFolder implements Closeable {
         return staging.resolve(name);
     }
 
-    /** Moves all files to their place. */
-    void publish() throws IOException {
-        Files.createDirectories(folder);
-        for (OutputFile file : files) {
-            String name = file.fileName();
-            Files.move(staging.resolve(name), folder.resolve(name), StandardCopyOption.ATOMIC_MOVE);
+    /**
+     * Moves all files to their place.
+     *
+     * @throws IOException if that fails: a {@link HalfMovedException} if some were moved, else all is as it was
+     */
+    public void publish() throws IOException {
+        publish(List.of());
+    }
+
+    /**
+     * Moves all files to their place and removes those of an earlier run that this one does not write.
+     *
+     * @param former names of files that would be of an earlier run
+     * @throws IOException if that fails: a {@link HalfMovedException} if some were moved, else all is as it was
+     */
+    public void publish(Collection<String> former) throws IOException {
+        List<String> gone = former.stream()
+                .filter(name -> !namesSeen.contains(name.toLowerCase(Locale.ROOT)))
+                .filter(name -> Files.exists(folder.resolve(name)))
+                .toList();
+        for (String name : files) {
+            OutputPlace.requireFree(folder.resolve(name));
+            OutputPlace.settle(staging.resolve(name));
+        }
+        new MoveList(files, gone).write(staging);
+        finishMoves();
+    }
+
+    private void finishMoves() throws IOException {
+        if (!MoveList.isAt(staging)) {
+            return;
+        }
+        halfMoved = true;
+        try {
+            MoveList.read(staging).moveAll(staging, folder);
+        } catch (IOException e) {
+            throw new HalfMovedException(folder, e);
+        }
+        halfMoved = false;
+    }
+
+    /** Removes what is left of the hidden folder, unless there are complete files in it that could not be moved. */
+    @Override
+    public void close() throws IOException {
+        try (lock) {
+            if (!halfMoved) {
+                empty();
+            }
+        }
+        if (!halfMoved) {
+            removeMade(made, staging);
         }
     }
 
-    /** Removes what is left of the hidden folder. */
-    @Override
-    public void close() throws IOException {
-        if (!Files.exists(staging)) {
-            return;
+    /** Removes all that is in the hidden folder but the lock; goes on where something cannot be removed. */
+    private void empty() throws IOException {
+        Path kept = staging.resolve(LOCK);
+        List<IOException> failed = new ArrayList<>();
+        Files.walkFileTree(staging, new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+                if (!file.equals(kept)) {
+                    remove(file);
+                }
+                return FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult postVisitDirectory(Path dir, IOException e) {
+                if (!dir.equals(staging)) {
+                    remove(dir);
+                }
+                return FileVisitResult.CONTINUE;
+            }
+
+            private void remove(Path path) {
+                try {
+                    Files.deleteIfExists(path);
+                } catch (IOException e) {
+                    failed.add(e);
+                }
+            }
+        });
+        if (!failed.isEmpty()) {
+            throw failed.get(0);
         }
-        try (DirectoryStream<Path> left = Files.newDirectoryStream(staging)) {
-            for (Path path : left) {
+    }
+
+    private static Deque<Path> makeFolders(Path folder) throws IOException {
+        Deque<Path> made = new ArrayDeque<>();
+        for (Path path = folder; path != null && !Files.exists(path); path = path.getParent()) {
+            made.addLast(path);
+        }
+        Files.createDirectories(folder);
+        return made;
+    }
+
+    /** Removes the hidden folder and those that were made for it, as long as they are empty. */
+    private static void removeMade(Deque<Path> made, Path staging) throws IOException {
+        try {
+            Files.deleteIfExists(staging);
+            for (Path path : made) {
                 Files.delete(path);
             }
+        } catch (DirectoryNotEmptyException | NoSuchFileException e) {
+            return; // in use, or gone already
         }
-        Files.delete(staging);
     }
 }

@@ -3,7 +3,6 @@ package org.steelyard.report;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.io.SequenceInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -60,8 +59,8 @@ final class StreamedSheets implements Closeable {
     void write(Path target) throws IOException {
         Path frame = beside(".frame");
         try {
-            try (OutputStream out = Files.newOutputStream(frame)) {
-                book.write(out);
+            try (WatchedOutput out = new WatchedOutput(Files.newOutputStream(frame))) {
+                out.write(book);
             }
             Map<String, StreamedSheet> byEntry = new HashMap<>();
             for (StreamedSheet sheet : sheets) {

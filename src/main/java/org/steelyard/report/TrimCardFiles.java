@@ -2,6 +2,7 @@ package org.steelyard.report;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.steelyard.trim.TrimCard;
@@ -18,7 +19,7 @@ public final class TrimCardFiles {
     private TrimCardFiles() {}
 
     /**
-     * Writes both files.
+     * Writes both files, or none.
      *
      * @param cards at least one
      * @param folder where to; made if it is not there
@@ -26,8 +27,10 @@ public final class TrimCardFiles {
      * @throws IOException if one cannot be written
      */
     public static void write(List<TrimCard> cards, Path folder, String version) throws IOException {
-        String page = TrimCardsPage.of(cards, version);
-        WholeFile.write(folder.resolve(PAGE), out -> out.write(page.getBytes(StandardCharsets.UTF_8)));
-        TrimCardsBook.write(cards, folder.resolve(BOOK));
+        try (StagedFolder staged = StagedFolder.at(folder)) {
+            Files.writeString(staged.file(PAGE), TrimCardsPage.of(cards, version), StandardCharsets.UTF_8);
+            TrimCardsBook.write(cards, staged.file(BOOK));
+            staged.publish();
+        }
     }
 }

@@ -2,9 +2,11 @@ package org.steelyard.report;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import org.steelyard.check.TypeRemark;
 import org.steelyard.check.TypeReview;
 import org.steelyard.model.AircraftType;
@@ -27,24 +29,29 @@ public final class TypePages {
     }
 
     /**
-     * Writes the page of a type.
+     * Writes a page for each type, or nothing.
      *
-     * @param type the type
-     * @param tails its tails
+     * @param types the types, each with its tails
      * @param folder where to; made if it is not there
      * @param version version of the program
-     * @return name of the file
-     * @throws IOException if it cannot be written
+     * @return names of the files
+     * @throws IOException if one cannot be written
      */
-    public static String write(AircraftType type, List<Tail> tails, Path folder, String version) throws IOException {
-        String name = fileName(type.id());
-        String page = page(type, tails, version);
-        WholeFile.write(folder.resolve(name), out -> out.write(page.getBytes(StandardCharsets.UTF_8)));
-        return name;
-    }
-
-    private static String fileName(String id) {
-        return "type-" + id.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\d]+", "-") + ".html";
+    public static List<String> write(Map<AircraftType, List<Tail>> types, Path folder, String version)
+            throws IOException {
+        FileNames names = new FileNames();
+        List<String> written = new ArrayList<>();
+        try (StagedFolder staged = StagedFolder.at(folder)) {
+            for (Map.Entry<AircraftType, List<Tail>> one : types.entrySet()) {
+                String name =
+                        names.unique("type-" + FileNames.plain(one.getKey().id()), ".html");
+                Files.writeString(
+                        staged.file(name), page(one.getKey(), one.getValue(), version), StandardCharsets.UTF_8);
+                written.add(name);
+            }
+            staged.publish();
+        }
+        return written;
     }
 
     static String page(AircraftType type, List<Tail> tails, String version) {

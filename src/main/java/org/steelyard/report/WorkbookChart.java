@@ -100,7 +100,7 @@ final class WorkbookChart {
         var drawing = sheet.createDrawingPatriarch();
         chart = drawing.createChart(drawing.createAnchor(
                 0, 0, 0, 0, place.column(), place.row(), place.column() + place.columns(), place.row() + place.rows()));
-        chart.setTitleText(title);
+        ChartWords.inEnglish(() -> chart.setTitleText(title));
         chart.setTitleOverlay(false);
         size(chart.getFormattedTitle(), TITLE_POINTS, true);
     }
@@ -199,7 +199,7 @@ final class WorkbookChart {
     }
 
     private static void dress(XDDFChartAxis axis, String title) {
-        axis.setTitle(title);
+        ChartWords.inEnglish(() -> axis.setTitle(title));
         axis.getOrAddShapeProperties().setLineProperties(line(WorkbookPalette.QUIET.rgb(), 0.75));
         XDDFRunProperties text = axis.getOrAddTextProperties();
         text.setFontSize(TEXT_POINTS);

@@ -6,6 +6,7 @@ import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.steelyard.check.Status;
+import org.steelyard.model.GuardedText;
 import org.steelyard.model.Severity;
 
 /** All cell styles of one workbook, each made once. */
@@ -28,7 +29,7 @@ final class WorkbookStyles {
     record TextStyle(CellStyle plain, CellStyle quoted) {
 
         CellStyle styleFor(String shown) {
-            return WorkbookText.isFormulaLike(shown) ? quoted : plain;
+            return GuardedText.isFormulaLike(shown) ? quoted : plain;
         }
     }
 

@@ -40,11 +40,6 @@ final class WorkbookText {
         return shown.length() <= maxChars ? shown : cut(shown);
     }
 
-    /** Whether a program might take the text for a formula if it were typed in. */
-    static boolean isFormulaLike(String text) {
-        return !text.isEmpty() && "=+-@\t\n\r".indexOf(text.charAt(0)) >= 0;
-    }
-
     private static boolean isPlain(String text) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);

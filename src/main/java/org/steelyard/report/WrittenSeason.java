@@ -54,6 +54,7 @@ public final class WrittenSeason {
      * @throws IOException if a file cannot be read or is not as an audit writes it
      */
     public static SeasonSide read(Path folder, List<String> by) throws IOException {
+        StagedFolder.putRight(folder);
         SeasonSide side = new SeasonSide();
         Path flights = folder.resolve(OutputFile.FLIGHTS.fileName());
         read(flights, rows -> {

@@ -1,6 +1,5 @@
 package org.steelyard.report;
 
-import java.nio.charset.StandardCharsets;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.util.CellReference;
@@ -12,12 +11,18 @@ import org.apache.poi.ss.util.CellReference;
  */
 final class XmlRows implements RowCells {
 
-    private static final String[] COLUMNS = IntStream.range(0, 256)
-            .mapToObj(CellReference::convertNumToColString)
-            .toArray(String[]::new);
+    private static final byte[][] COLUMNS =
+            IntStream.range(0, 256).mapToObj(XmlRows::column).toArray(byte[][]::new);
+    private static final byte[][] STYLES =
+            IntStream.range(0, 256).mapToObj(XmlRows::style).toArray(byte[][]::new);
+    private static final byte[] NUMBER = ByteText.of("><v>");
+    private static final byte[] NUMBER_ENDS = ByteText.of("</v></c>");
+    private static final byte[] TEXT = ByteText.of(" t=\"inlineStr\"><is><t>");
+    private static final byte[] PADDED_TEXT = ByteText.of(" t=\"inlineStr\"><is><t xml:space=\"preserve\">");
+    private static final byte[] TEXT_ENDS = ByteText.of("</t></is></c>");
 
-    private final StringBuilder xml = new StringBuilder(1 << 16);
-    private String number = "";
+    private final ByteText xml = new ByteText();
+    private byte[] number = {};
     private boolean open;
     private boolean filled;
     private int lastColumn;
@@ -25,8 +30,8 @@ final class XmlRows implements RowCells {
     /** Begins the next row; what is not ended is ended. */
     void begin(int rowIndex) {
         end();
-        number = Integer.toString(rowIndex + 1);
-        xml.append("<row r=\"").append(number).append('"');
+        number = ByteText.of(Integer.toString(rowIndex + 1));
+        xml.add("<row r=\"").add(number).ascii('"');
         open = true;
     }
 
@@ -35,41 +40,44 @@ final class XmlRows implements RowCells {
         if (filled) {
             throw new IllegalStateException("a row has its height before its cells");
         }
-        xml.append(" customHeight=\"1\" ht=\"").append(points).append('"');
+        xml.add(" customHeight=\"1\" ht=\"").add(Float.toString(points)).ascii('"');
     }
 
     @Override
     public void blank(int column, CellStyle style) {
-        cell(column, style).append("/>");
+        cell(column, style).add("/>");
     }
 
     @Override
     public void text(int column, String shown, CellStyle style) {
-        cell(column, style)
-                .append(" t=\"inlineStr\"><is><t")
-                .append(isPadded(shown) ? " xml:space=\"preserve\">" : ">");
+        cell(column, style).add(isPadded(shown) ? PADDED_TEXT : TEXT);
         escape(shown);
-        xml.append("</t></is></c>");
+        xml.add(TEXT_ENDS);
     }
 
     @Override
     public void number(int column, double value, CellStyle style) {
-        cell(column, style).append("><v>").append(PlainNumber.of(value)).append("</v></c>");
+        cell(column, style).add(NUMBER).number(value).add(NUMBER_ENDS);
     }
 
-    private StringBuilder cell(int column, CellStyle style) {
+    private static byte[] column(int column) {
+        return ByteText.of("<c r=\"" + CellReference.convertNumToColString(column));
+    }
+
+    private static byte[] style(int index) {
+        return ByteText.of("\" s=\"" + index + '"');
+    }
+
+    private ByteText cell(int column, CellStyle style) {
         lastColumn = Math.max(lastColumn, column);
         if (!filled) {
-            xml.append('>');
+            xml.ascii('>');
             filled = true;
         }
-        String letters = column < COLUMNS.length ? COLUMNS[column] : CellReference.convertNumToColString(column);
-        return xml.append("<c r=\"")
-                .append(letters)
-                .append(number)
-                .append("\" s=\"")
-                .append(style.getIndex())
-                .append('"');
+        int index = style.getIndex();
+        return xml.add(column < COLUMNS.length ? COLUMNS[column] : column(column))
+                .add(number)
+                .add(index < STYLES.length ? STYLES[index] : style(index));
     }
 
     private static boolean isPadded(String text) {
@@ -79,7 +87,7 @@ final class XmlRows implements RowCells {
 
     private void escape(String text) {
         if (isPlain(text)) {
-            xml.append(text);
+            xml.add(text);
         } else {
             text.codePoints().forEach(this::escape);
         }
@@ -98,15 +106,15 @@ final class XmlRows implements RowCells {
     /** Everything but plain ASCII becomes a reference, so that characters are bytes. */
     private void escape(int c) {
         if (c >= ' ' && c <= '~' && c != '<' && c != '>' && c != '&') {
-            xml.append((char) c);
+            xml.ascii((char) c);
         } else {
-            xml.append("&#").append(c).append(';');
+            xml.add("&#").whole(c).ascii(';');
         }
     }
 
     private void end() {
         if (open) {
-            xml.append(filled ? "</row>" : "/>");
+            xml.add(filled ? "</row>" : "/>");
         }
         open = false;
         filled = false;
@@ -125,8 +133,6 @@ final class XmlRows implements RowCells {
     /** Hands over all rows since the last call, in ASCII. */
     byte[] take() {
         end();
-        byte[] rows = xml.toString().getBytes(StandardCharsets.ISO_8859_1);
-        xml.setLength(0);
-        return rows;
+        return xml.take();
     }
 }

@@ -9,7 +9,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** The checksum by which an input can be recognised. */
-final class Checksum {
+public final class Checksum {
 
     private static final int CHUNK_BYTES = 1 << 16;
 
@@ -17,12 +17,23 @@ final class Checksum {
 
     /** SHA-256 of a file's bytes in lower-case hexadecimal. */
     static String sha256(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return sha256(in);
+        }
+    }
+
+    /**
+     * SHA-256 of bytes in lower-case hexadecimal.
+     *
+     * @param in the bytes, read to their end
+     * @return the checksum
+     * @throws IOException if they cannot be read
+     */
+    public static String sha256(InputStream in) throws IOException {
         MessageDigest digest = digest();
         byte[] chunk = new byte[CHUNK_BYTES];
-        try (InputStream in = Files.newInputStream(file)) {
-            for (int n = in.read(chunk); n >= 0; n = in.read(chunk)) {
-                digest.update(chunk, 0, n);
-            }
+        for (int n = in.read(chunk); n >= 0; n = in.read(chunk)) {
+            digest.update(chunk, 0, n);
         }
         return HexFormat.of().formatHex(digest.digest());
     }

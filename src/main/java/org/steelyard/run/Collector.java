@@ -10,9 +10,7 @@ import org.steelyard.check.AuditedFlight;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Loading;
 import org.steelyard.model.Origin;
-import org.steelyard.model.ProblemCode;
 import org.steelyard.model.RejectedRow;
-import org.steelyard.model.SkipKind;
 import org.steelyard.model.SkippedRow;
 import org.steelyard.read.SeasonFolder.Skipped;
 import org.steelyard.report.RunFacts.InputFile;
@@ -140,15 +138,12 @@ final class Collector {
         Duplicates.Verdict verdict = duplicates.judge(flight.key(), loading.origin());
         return switch (verdict.kind()) {
             case REPEATS -> {
-                skip(new SkippedRow(
-                        loading.origin(),
-                        SkipKind.REPEATED,
-                        "the flight stands in " + verdict.other().orElseThrow() + " cell for cell"));
+                skip(DuplicateText.repeats(loading, verdict.other().orElseThrow()));
                 yield false;
             }
             case DIFFERS -> {
-                reject(flight.reader()
-                        .reject(flight.row(), differs(loading, verdict.other().orElseThrow())));
+                Origin other = verdict.other().orElseThrow();
+                reject(flight.reader().reject(flight.row(), DuplicateText.differs(loading, other, duplicates.rule())));
                 yield false;
             }
             case STANDS -> true;
@@ -176,35 +171,10 @@ final class Collector {
         reports.skipped(row);
     }
 
-    private InputProblem differs(Loading loading, Origin other) {
-        return new InputProblem(
-                loading.origin(),
-                "",
-                ProblemCode.DUPLICATE,
-                "the flight stands in " + other + ", too, with other cells; by the policy '"
-                        + duplicates.rule().label() + "'",
-                named(loading),
-                "each flight in one row");
-    }
-
     private void told(Loading loading, Origin other) {
         if (firstCounted.isEmpty()) {
-            firstCounted = named(loading) + " in row " + loading.origin().row() + " stands in " + other;
+            firstCounted = DuplicateText.counts(loading, other);
         }
-    }
-
-    private static String named(Loading loading) {
-        return loading.flight().flight() + " " + loading.flight().date() + " "
-                + loading.tail().registration();
-    }
-
-    /** Flights that count although they stand elsewhere, too. */
-    private List<String> counted() {
-        return firstCounted.isEmpty()
-                ? List.of()
-                : List.of("flights that stand in an earlier row, too, and count again by the policy '"
-                        + duplicates.rule().label() + "': " + countedAgain + " cell for cell, " + countedToo
-                        + " with other cells; the first: " + firstCounted);
     }
 
     private void end(Step.FileEnds ends) {
@@ -232,7 +202,7 @@ final class Collector {
             notes.add(items + (items == 1 ? " accepted row is a load item" : " accepted rows are load items")
                     + " of the season's flights");
         }
-        notes.addAll(counted());
+        notes.addAll(DuplicateText.note(duplicates.rule(), countedAgain, countedToo, firstCounted));
         return notes;
     }
 

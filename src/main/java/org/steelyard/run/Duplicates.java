@@ -20,7 +20,7 @@ import org.steelyard.read.SourceFile;
  * agree cell for cell are one flight under every rule but that all count. Flights are to be judged in the order of the
  * input. Where the last or none stands, all files are read once before.
  */
-final class Duplicates {
+public final class Duplicates {
 
     private static final int BATCH_ROWS = 500;
 
@@ -40,7 +40,7 @@ final class Duplicates {
     }
 
     /** What a row is. */
-    enum Kind {
+    public enum Kind {
         /** The row that stands for its flight. */
         STANDS,
         /** It agrees cell for cell with the one that stands. */
@@ -59,9 +59,32 @@ final class Duplicates {
      * @param kind what it is
      * @param other the row that stands, or the one it differs from; empty where it is the only one
      */
-    record Verdict(Kind kind, Optional<Origin> other) {
+    public record Verdict(Kind kind, Optional<Origin> other) {
 
         private static final Verdict ALONE = new Verdict(Kind.STANDS, Optional.empty());
+    }
+
+    /**
+     * Judges the rows of flights that may be the same, when no other rows of a season can be of these flights.
+     *
+     * @param rule which of several rows of one flight stands
+     * @param keys keys of the rows in the order of the input
+     * @param origins where each of them stands
+     * @return what each row is
+     */
+    public static List<Verdict> judge(DuplicateRule rule, List<FlightKey> keys, List<Origin> origins) {
+        Duplicates duplicates = new Duplicates(rule);
+        if (rule == DuplicateRule.LAST || rule == DuplicateRule.NONE) {
+            for (int i = 0; i < keys.size(); i++) {
+                duplicates.survey(keys.get(i), origins.get(i));
+            }
+            duplicates.surveyed = true;
+        }
+        List<Verdict> verdicts = new ArrayList<>(keys.size());
+        for (int i = 0; i < keys.size(); i++) {
+            verdicts.add(duplicates.judge(keys.get(i), origins.get(i)));
+        }
+        return verdicts;
     }
 
     /** Goes through all files before the first flight is judged, if the rule asks for it. */

@@ -133,9 +133,11 @@ public final class GradeRun {
                 loading.flight(),
                 loading.tail(),
                 loading.setting(),
+                loading.scheme(),
                 loading.crew(),
                 loading.load(),
                 loading.fuel(),
+                loading.change(),
                 loading.performance(),
                 OptionalDouble.empty(),
                 List.of());

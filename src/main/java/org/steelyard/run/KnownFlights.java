@@ -1,32 +1,62 @@
 package org.steelyard.run;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
 import org.steelyard.read.FlightKey;
 
 /**
- * The flights that have gone by, in 36 bytes each and 8 to 16 more for finding them: digests of flight, date, tail,
+ * The flights that have gone by, in 36 bytes each and 7 to 13 more for finding them: digests of flight, date, tail,
  * places and cells, and where the row stands. An open hash table; entries of the same key are found in the order in
- * which they came.
+ * which they came. The entries themselves lie in chunks, so that growing copies none of them.
  */
 final class KnownFlights {
 
-    private static final int FIRST_SIZE = 1 << 10;
+    private static final int CHUNK = 1 << 12;
+    private static final int FIRST_SLOTS = 1 << 12;
 
-    private long[] high = new long[FIRST_SIZE];
-    private long[] low = new long[FIRST_SIZE];
-    private long[] content = new long[FIRST_SIZE];
-    private int[] places = new int[FIRST_SIZE];
-    private int[] table = new int[FIRST_SIZE];
-    private int[] row = new int[FIRST_SIZE];
-    private int[] slots = new int[2 * FIRST_SIZE];
+    /** The table grows when more than so many of eight slots are taken. */
+    private static final int TAKEN_OF_EIGHT = 5;
+
+    private static final class Chunk {
+
+        private final long[] high = new long[CHUNK];
+        private final long[] low = new long[CHUNK];
+        private final long[] content = new long[CHUNK];
+        private final int[] places = new int[CHUNK];
+        private final int[] table = new int[CHUNK];
+        private final int[] row = new int[CHUNK];
+
+        FlightKey key(int place) {
+            return new FlightKey(high[place], low[place], places[place], content[place]);
+        }
+
+        void put(int place, FlightKey key) {
+            high[place] = key.high();
+            low[place] = key.low();
+            places[place] = key.places();
+        }
+
+        void put(int place, FlightKey key, int tableNumber, long rowNumber) {
+            content[place] = key.content();
+            table[place] = tableNumber;
+            row[place] = Math.toIntExact(rowNumber);
+        }
+    }
+
+    private final List<Chunk> chunks = new ArrayList<>();
+    private int[] slots = new int[FIRST_SLOTS];
     private int size;
+
+    private Chunk chunk(int entry) {
+        return chunks.get(entry / CHUNK);
+    }
 
     /** The first entry of the same flight; -1 if there is none. */
     int find(FlightKey key) {
         int mask = slots.length - 1;
         for (int slot = (int) key.low() & mask; slots[slot] != 0; slot = slot + 1 & mask) {
             int entry = slots[slot] - 1;
-            if (key.isSameFlight(new FlightKey(high[entry], low[entry], places[entry], 0))) {
+            if (key.isSameFlight(chunk(entry).key(entry % CHUNK))) {
                 return entry;
             }
         }
@@ -35,12 +65,13 @@ final class KnownFlights {
 
     /** Adds a flight and hands back its entry. */
     int add(FlightKey key, int tableNumber, long rowNumber) {
-        if (size == high.length) {
+        if (size == chunks.size() * CHUNK) {
+            chunks.add(new Chunk());
+        }
+        if ((size + 1) * 8L > (long) slots.length * TAKEN_OF_EIGHT) {
             grow();
         }
-        high[size] = key.high();
-        low[size] = key.low();
-        places[size] = key.places();
+        chunk(size).put(size % CHUNK, key);
         put(size, key, tableNumber, rowNumber);
         index(size);
         return size++;
@@ -48,30 +79,28 @@ final class KnownFlights {
 
     /** Lets another row stand for a flight. */
     void put(int entry, FlightKey key, int tableNumber, long rowNumber) {
-        content[entry] = key.content();
-        table[entry] = tableNumber;
-        row[entry] = Math.toIntExact(rowNumber);
+        chunk(entry).put(entry % CHUNK, key, tableNumber, rowNumber);
     }
 
     boolean isAt(int entry, int tableNumber, long rowNumber) {
-        return table[entry] == tableNumber && row[entry] == rowNumber;
+        return tableOf(entry) == tableNumber && rowOf(entry) == rowNumber;
     }
 
     boolean hasContent(int entry, FlightKey key) {
-        return content[entry] == key.content();
+        return chunk(entry).content[entry % CHUNK] == key.content();
     }
 
     int tableOf(int entry) {
-        return table[entry];
+        return chunk(entry).table[entry % CHUNK];
     }
 
     long rowOf(int entry) {
-        return row[entry];
+        return chunk(entry).row[entry % CHUNK];
     }
 
     private void index(int entry) {
         int mask = slots.length - 1;
-        int slot = (int) low[entry] & mask;
+        int slot = (int) chunk(entry).low[entry % CHUNK] & mask;
         while (slots[slot] != 0) {
             slot = slot + 1 & mask;
         }
@@ -79,14 +108,7 @@ final class KnownFlights {
     }
 
     private void grow() {
-        int larger = Math.multiplyExact(size, 2);
-        high = Arrays.copyOf(high, larger);
-        low = Arrays.copyOf(low, larger);
-        content = Arrays.copyOf(content, larger);
-        places = Arrays.copyOf(places, larger);
-        table = Arrays.copyOf(table, larger);
-        row = Arrays.copyOf(row, larger);
-        slots = new int[Math.multiplyExact(larger, 2)];
+        slots = new int[Math.multiplyExact(slots.length, 2)];
         for (int entry = 0; entry < size; entry++) {
             index(entry);
         }

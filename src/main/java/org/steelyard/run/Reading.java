@@ -1,7 +1,9 @@
 package org.steelyard.run;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -80,9 +82,20 @@ final class Reading implements Runnable {
                 new Origin(name, "", 0),
                 "",
                 ProblemCode.UNREADABLE,
-                "the file cannot be read: " + e.getClass().getSimpleName(),
+                "the file cannot be read: " + why(e),
                 "",
                 "a file that may be read");
+    }
+
+    private static String why(IOException e) {
+        if (e instanceof AccessDeniedException) {
+            return "you may not read it";
+        }
+        if (e instanceof NoSuchFileException) {
+            return "it was removed meanwhile";
+        }
+        String kind = e.getClass().getSimpleName();
+        return e.getMessage() == null ? kind : kind + ", " + e.getMessage();
     }
 
     private void put(Step step) throws InterruptedException {

@@ -15,7 +15,7 @@ import org.steelyard.read.RowReader;
 import org.steelyard.remedy.RemedySearch;
 
 /** A worker's job: rows to audited flights. Safe for many threads. */
-final class RowAuditor {
+public final class RowAuditor {
 
     private final Policy policy;
 
@@ -49,8 +49,14 @@ final class RowAuditor {
         return new AuditedRow.Blank();
     }
 
-    /** One flight. */
-    static AuditedFlight audit(Loading loading, Policy policy) {
+    /**
+     * Computes and judges one flight.
+     *
+     * @param loading how it was loaded
+     * @param policy the operator's rules
+     * @return the flight with its balance, findings and, if it is breached, what would put it right
+     */
+    public static AuditedFlight audit(Loading loading, Policy policy) {
         Balance balance = Balancer.balance(loading, policy);
         AuditedFlight flight = new AuditedFlight(loading, balance, Checker.check(loading, balance, policy));
         return flight.withRemedy(RemedySearch.of(flight, policy));

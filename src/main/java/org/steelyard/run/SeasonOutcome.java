@@ -15,6 +15,7 @@ import org.steelyard.report.RunFacts;
  * @param facts what was read
  * @param fileProblems files that could not be read, or not to their end
  * @param folder the season's folder of reports
+ * @param files names of the files in it that this audit wrote
  * @param chance when the chance of being outside counts, if the policy looks at it
  */
 public record SeasonOutcome(
@@ -22,10 +23,12 @@ public record SeasonOutcome(
         RunFacts facts,
         List<InputProblem> fileProblems,
         Path folder,
+        List<String> files,
         Optional<ChanceRule> chance) {
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public SeasonOutcome {
         fileProblems = List.copyOf(fileProblems);
+        files = List.copyOf(files);
     }
 }

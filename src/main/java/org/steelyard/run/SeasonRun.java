@@ -19,7 +19,7 @@ import org.steelyard.report.SeasonReports;
 /** Audits one season. */
 public final class SeasonRun {
 
-    private static final int BATCHES_AHEAD_PER_THREAD = 4;
+    private static final int BATCHES_AHEAD_PER_THREAD = 2;
 
     private SeasonRun() {}
 
@@ -65,6 +65,7 @@ public final class SeasonRun {
                     facts,
                     collector.problems(),
                     request.reports().resolve(request.name()),
+                    reports.fileNames(),
                     request.configuration().policy().chance());
         } finally {
             workers.shutdownNow();

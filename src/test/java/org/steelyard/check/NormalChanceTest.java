@@ -3,6 +3,7 @@ package org.steelyard.check;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Random;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -35,5 +36,20 @@ class NormalChanceTest {
         }
         assertThat(NormalChance.below(-50)).isZero();
         assertThat(NormalChance.below(50)).isEqualTo(1);
+    }
+
+    /** Fewer terms of the continued fraction are taken farther out, so few that the double is still the same. */
+    @Test
+    void fewTermsFarOutGiveTheSameDoubleAsSixty() {
+        Random random = new Random(3);
+        for (int i = 0; i < 100_000; i++) {
+            double z = 6 + 32 * random.nextDouble() * random.nextDouble();
+            double fraction = z;
+            for (int k = 60; k >= 1; k--) {
+                fraction = z + k / fraction;
+            }
+            double tail = StrictMath.exp(-z * z / 2) / Math.sqrt(2 * Math.PI) / fraction;
+            assertThat(NormalChance.below(-z)).isEqualTo(tail);
+        }
     }
 }

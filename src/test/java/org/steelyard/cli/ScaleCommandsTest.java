@@ -8,6 +8,8 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
@@ -103,6 +105,28 @@ class ScaleCommandsTest {
         assertThat(scale.basis()).isEqualTo(TrimBasis.EVIDENCE);
         assertThat(scale.law().trimUnitsAt(22, 0).orElseThrow())
                 .isCloseTo(1.1, org.assertj.core.api.Assertions.within(0.06));
+    }
+
+    @Test
+    void aFlightThatStandsInTwoRowsCountsOnce() throws IOException {
+        Path once = Files.createDirectory(folder.resolve("once")).resolve("season.csv");
+        Path twice = Files.createDirectory(folder.resolve("twice")).resolve("season.csv");
+        List<String> lines =
+                Files.readAllLines(Path.of("data-in/demo/season-2026-05.csv")).subList(0, 201);
+        Files.write(once, lines);
+        List<String> more = new ArrayList<>(lines);
+        more.addAll(lines.subList(1, 101));
+        Files.write(twice, more);
+
+        assertThat(run("fit-scale", once.toString(), "--type", "jet180", "--resamples", "40"))
+                .isZero();
+        String expected = out.toString();
+        out.getBuffer().setLength(0);
+        assertThat(run("fit-scale", twice.toString(), "--type", "jet180", "--resamples", "40"))
+                .isZero();
+
+        assertThat(out.toString()).isEqualTo(expected).contains(" pairs");
+        assertThat(err.toString()).contains("rows are left out: their flights stand in other rows, too.");
     }
 
     /** The demo season records what the demo scales ask for, give or take a step: the scales come back. */

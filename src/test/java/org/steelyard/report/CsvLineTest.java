@@ -3,6 +3,7 @@ package org.steelyard.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -24,8 +25,9 @@ class CsvLineTest {
                         .blank()
                         .text("b")
                         .end())
+                .asString(StandardCharsets.UTF_8)
                 .isEqualTo("a,7,0.5,,,b\n");
-        assertThat(line.text("next").end()).isEqualTo("next\n");
+        assertThat(line.text("next").end()).asString(StandardCharsets.UTF_8).isEqualTo("next\n");
     }
 
     @Test
@@ -35,12 +37,15 @@ class CsvLineTest {
                         .text("say \"so\"")
                         .text("two\nlines")
                         .end())
+                .asString(StandardCharsets.UTF_8)
                 .isEqualTo("\"a,b\",\"say \"\"so\"\"\",\"two\nlines\"\n");
     }
 
     @Test
     void textFromDataIsGuardedAndOurOwnIsNot() {
-        assertThat(new CsvLine().text("=1+1").raw("=1+1").end()).isEqualTo("'=1+1,=1+1\n");
+        assertThat(new CsvLine().text("=1+1").raw("=1+1").end())
+                .asString(StandardCharsets.UTF_8)
+                .isEqualTo("'=1+1,=1+1\n");
     }
 
     /** Read back with Commons CSV's parser for RFC 4180. */
@@ -60,7 +65,8 @@ class CsvLineTest {
                 cells.add(text.toString());
                 line.text(text.toString());
             }
-            try (CSVParser parser = CSVParser.parse(line.text("end").end(), CSVFormat.RFC4180)) {
+            try (CSVParser parser =
+                    CSVParser.parse(new String(line.text("end").end(), StandardCharsets.UTF_8), CSVFormat.RFC4180)) {
                 List<String> read = parser.getRecords().get(0).toList();
                 assertThat(read.subList(0, 4).stream().map(GuardedText::free).toList())
                         .as("cells %s", cells)

@@ -20,6 +20,7 @@ class PlainNumberTest {
         "0.00025, 0.00025",
         "2e23, 200000000000000000000000",
         "-1.5e-7, -0.00000015",
+        "1e-10, 0.0000000001",
         "0.30000000000000004, 0.30000000000000004"
     })
     void numbersArePlainDecimals(double number, String plain) {

@@ -66,7 +66,7 @@ final class Runs {
         try (ReportPage page = new ReportPage(file, folder.resolve("thinned.waiting"), limits)) {
             for (AuditedFlight flight : flights) {
                 tally.add(flight);
-                page.flight(flight);
+                page.begin(List.of(flight)).make().add();
             }
             page.finish(
                     new SeasonResult(tally.summary(), facts(flights.size(), 0), List.of(), Flights.POLICY, List.of()));

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -148,9 +149,9 @@ class TypePagesTest {
 
     @Test
     void nothingIsLoadedFromElsewhereAndTheNameOfTheFileIsPlain(@TempDir Path folder) throws IOException {
-        String name = TypePages.write(type("prop70"), tails("prop70"), folder, "1");
-        assertThat(name).isEqualTo("type-prop70.html");
-        assertThat(Files.readString(folder.resolve(name)))
+        List<String> names = TypePages.write(Map.of(type("prop70"), tails("prop70")), folder, "1");
+        assertThat(names).containsExactly("type-prop70.html");
+        assertThat(Files.readString(folder.resolve("type-prop70.html")))
                 .contains("default-src 'none'".replace("'", "&#39;"))
                 .doesNotContain("href=")
                 .doesNotContain("src=");

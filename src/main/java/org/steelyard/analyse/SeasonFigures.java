@@ -1,0 +1,47 @@
+package org.steelyard.analyse;
+
+import java.time.YearMonth;
+import java.util.List;
+import org.steelyard.analyse.FlightColumns.Setting;
+import org.steelyard.analyse.FlightColumns.Week;
+
+/** A season's figures put together by groups, from which its statistics are made; however they are held. */
+interface SeasonFigures {
+
+    GroupNames<String> types();
+
+    GroupNames<Setting> settings();
+
+    GroupNames<String> tails();
+
+    GroupNames<String> routes();
+
+    GroupNames<YearMonth> months();
+
+    GroupNames<Week> weeks();
+
+    GroupNames<Band> massBands();
+
+    GroupNames<Band> loadFactors();
+
+    /** The columns that the user named. */
+    List<? extends GroupNames<String>> named();
+
+    /** Columns that the user named and no flight has. */
+    List<String> missing();
+
+    /**
+     * The known figures of one measure by group, within a type or, where the measure is by flaps, within a setting. The
+     * place of a group is {@code within * groups.groups() + group}.
+     */
+    Grouped grouped(Measure measure, GroupNames<?> groups);
+
+    /** The known figures of one measure by setting; a place for each of {@link #settings}. */
+    Grouped bySetting(Measure measure);
+
+    /** The known figures of one measure by type; a place for each of {@link #types}. */
+    Grouped byType(Measure measure);
+
+    /** The figures of one setting counted in cells of one width, for histograms. */
+    FlightCloud.Cells cells(Setting setting, Measure measure, double width);
+}

@@ -1,0 +1,132 @@
+package org.steelyard.report;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.steelyard.analyse.FlightChoice;
+import org.steelyard.analyse.PlacedFlight;
+import org.steelyard.analyse.SeasonSummary;
+import org.steelyard.check.Status;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.Policy;
+import org.steelyard.model.ProblemCode;
+import org.steelyard.model.RejectedRow;
+
+/**
+ * The reports of a season of which not all flights are at hand: workbook, page, statistics and run facts as
+ * {@link SeasonReports} writes them, with the flights that a {@link FlightChoice} chose. Where that is all of the
+ * season, they say the same.
+ */
+public final class MergedReports {
+
+    /** So many flights are listed in the workbook. */
+    public static final int LISTED = 10_000;
+
+    /** So many rejected rows are shown. */
+    public static final int REJECTED = Rejections.KEPT;
+
+    private static final int WORST = 20;
+
+    /**
+     * What is known of a season.
+     *
+     * @param summary what the flights come to
+     * @param facts what was read and under which rules
+     * @param fileProblems files that could not be read, or not to their end
+     * @param shown the chosen flights in order of place
+     * @param rejected the first rejected rows, at most {@link #REJECTED}
+     * @param reasons how often each reason was given
+     */
+    public record Season(
+            SeasonSummary summary,
+            RunFacts facts,
+            List<InputProblem> fileProblems,
+            List<PlacedFlight> shown,
+            List<RejectedRow> rejected,
+            Map<ProblemCode, Long> reasons) {
+
+        /** Copies the collections. */
+        public Season {
+            fileProblems = List.copyOf(fileProblems);
+            shown = List.copyOf(shown);
+            rejected = List.copyOf(rejected);
+            reasons = Map.copyOf(reasons);
+        }
+    }
+
+    private MergedReports() {}
+
+    /** How many flights are to be chosen. */
+    public static FlightChoice.Sizes sizes() {
+        PageLimits page = PageLimits.USUAL;
+        return new FlightChoice.Sizes(
+                LISTED, WORST, page.breached(), page.outside(), page.all(), SheetPoints.MOST);
+    }
+
+    /** The rank of a flight in the page's sample; the lowest are shown. */
+    public static long pageRank(long place) {
+        return PageSample.random(place);
+    }
+
+    /**
+     * Writes the reports.
+     *
+     * @param folder folder that holds a folder of reports for each season
+     * @param policy the operator's rules
+     * @param season what is known of the season
+     * @throws IOException if a file cannot be written; reports of an earlier run are then still whole
+     */
+    public static void write(Path folder, Policy policy, Season season) throws IOException {
+        RunFacts facts = season.facts();
+        long flights = season.summary().all().flights();
+        WorkbookPart part =
+                new WorkbookPart(LISTED, flights, season.rejected().size(), facts.rejected());
+        try (StagedFolder staged = StagedFolder.in(folder, facts.season())) {
+            StatisticsCsv statistics = new StatisticsCsv(staged.file(OutputFile.STATISTICS));
+            RunJson run = new RunJson(staged.file(OutputFile.RUN));
+            try (SeasonWorkbook book = SeasonWorkbook.open(staged.file(OutputFile.SEASON), policy, part);
+                    ReportPage page = new ReportPage(staged.file(OutputFile.PAGE), staged.scratch("page.waiting"))) {
+                for (PlacedFlight placed : season.shown()) {
+                    if (placed.place() < LISTED) {
+                        book.flight(placed.flight());
+                    } else {
+                        book.see(placed.flight());
+                    }
+                    page.flight(placed.flight(), placed.place());
+                }
+                for (RejectedRow row : season.rejected()) {
+                    book.rejected(row);
+                    page.rejected(row);
+                }
+                page.seen(counts(season.summary()), season.reasons());
+                SeasonResult result =
+                        new SeasonResult(season.summary(), facts, season.fileProblems(), policy, files());
+                statistics.finish(result);
+                book.finish(season.summary(), facts);
+                page.finish(result);
+                run.finish(result);
+            }
+            staged.publish();
+        }
+    }
+
+    private static Map<Status, Long> counts(SeasonSummary summary) {
+        return Map.of(
+                Status.CLEAN, summary.all().clean(),
+                Status.MARGINAL, summary.all().marginal(),
+                Status.BREACHED, summary.all().breached());
+    }
+
+    private static List<OutputFile> files() {
+        return List.of(
+                OutputFile.FLIGHTS_IN_PARTS,
+                OutputFile.FINDINGS_IN_PARTS,
+                OutputFile.STATISTICS,
+                OutputFile.REJECTED_IN_PARTS,
+                OutputFile.SKIPPED_IN_PARTS,
+                OutputFile.SEASON,
+                OutputFile.PAGE,
+                OutputFile.RUN);
+    }
+}

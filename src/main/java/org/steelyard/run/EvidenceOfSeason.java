@@ -1,0 +1,122 @@
+package org.steelyard.run;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import org.steelyard.balance.Balance;
+import org.steelyard.balance.Balancer;
+import org.steelyard.config.Configuration;
+import org.steelyard.model.AircraftType;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.Loading;
+import org.steelyard.model.Phase;
+import org.steelyard.model.TrimScale;
+import org.steelyard.read.ParsedRow;
+import org.steelyard.read.RawRows;
+import org.steelyard.read.ReadOptions;
+import org.steelyard.read.SeasonFiles;
+import org.steelyard.read.SeasonFolder;
+import org.steelyard.read.SeasonUnreadableException;
+import org.steelyard.read.SourceFile;
+import org.steelyard.read.Tails;
+import org.steelyard.trim.TrimEvidence;
+
+/** Gathers the evidence of a season, flight by flight in the order of the input. */
+final class EvidenceOfSeason {
+
+    private static final int BATCH_ROWS = 500;
+
+    private final Configuration configuration;
+    private final Duplicates duplicates;
+    private final Map<Key, List<TrimEvidence>> pairs = new TreeMap<>();
+    private long rejected;
+    private long repeated;
+
+    EvidenceOfSeason(Configuration configuration) {
+        this.configuration = configuration;
+        this.duplicates = new Duplicates(configuration.policy().duplicates());
+    }
+
+    private record Key(String typeId, String flaps, String thrust) implements Comparable<Key> {
+
+        /** Settings by length first, so that 5 comes before 15. */
+        private static final Comparator<Key> ORDER = Comparator.comparing(Key::typeId)
+                .thenComparing(key -> key.flaps().length())
+                .thenComparing(Key::flaps)
+                .thenComparing(Key::thrust);
+
+        @Override
+        public int compareTo(Key other) {
+            return ORDER.compare(this, other);
+        }
+    }
+
+    ScaleEvidence.Season of(Path season, ReadOptions reading)
+            throws SeasonUnreadableException, IOException, InterruptedException {
+        Tails tails =
+                Tails.of(configuration.tails().values(), configuration.schemes().values());
+        List<InputProblem> problems = new ArrayList<>();
+        SeasonFiles files = SeasonFiles.of(SeasonFolder.list(season).files(), reading, tails);
+        duplicates.survey(files);
+        for (Path file : files.inOrder()) {
+            try (SourceFile source = files.open(file)) {
+                for (Optional<RawRows> rows = source.nextBatch(BATCH_ROWS);
+                        rows.isPresent();
+                        rows = source.nextBatch(BATCH_ROWS)) {
+                    take(rows.get());
+                }
+                problems.addAll(source.problems());
+            }
+        }
+        List<ScaleEvidence> groups = new ArrayList<>();
+        pairs.forEach((key, list) -> groups.add(
+                new ScaleEvidence(configuration.types().get(key.typeId()), key.flaps(), key.thrust(), list)));
+        return new ScaleEvidence.Season(groups, rejected, repeated, problems);
+    }
+
+    private void take(RawRows rows) {
+        List<ParsedRow> parsed = rows.parse();
+        for (int i = 0; i < parsed.size(); i++) {
+            if (parsed.get(i) instanceof ParsedRow.Accepted accepted) {
+                Loading loading = accepted.loading();
+                Duplicates.Verdict verdict =
+                        duplicates.judge(rows.reader().key(rows.rows().get(i), loading), loading.origin());
+                switch (verdict.kind()) {
+                    case STANDS, COUNTS_AGAIN, COUNTS_TOO -> take(loading);
+                    case REPEATS, DIFFERS -> repeated++;
+                }
+            } else if (parsed.get(i) instanceof ParsedRow.Rejected) {
+                rejected++;
+            }
+        }
+    }
+
+    private void take(Loading loading) {
+        if (loading.recordedTrimUnits().isEmpty() || loading.setting().flaps().isBlank()) {
+            return;
+        }
+        AircraftType type = loading.type();
+        String flaps = loading.setting().flaps();
+        String thrust = type.trimScale(Phase.TAKEOFF, flaps, loading.setting().thrustRating())
+                .map(TrimScale::thrustRating)
+                .orElse(loading.setting().thrustRating());
+        Balance balance = Balancer.balance(loading, configuration.policy());
+        if (balance.loadIsShared()) {
+            return;
+        }
+        TrimEvidence pair = new TrimEvidence(
+                loading.flight().flight() + " " + loading.flight().date() + " "
+                        + loading.tail().registration() + " (" + loading.origin() + ")",
+                type.geometry().chord().percentAt(balance.takeoff().armM()),
+                OptionalDouble.of(balance.takeoff().massKg()),
+                loading.recordedTrimUnits().getAsDouble());
+        pairs.computeIfAbsent(new Key(type.id(), flaps, thrust), absent -> new ArrayList<>())
+                .add(pair);
+    }
+}

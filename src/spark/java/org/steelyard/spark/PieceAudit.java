@@ -1,0 +1,195 @@
+package org.steelyard.spark;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.steelyard.analyse.PlacedFlight;
+import org.steelyard.check.AuditedFlight;
+import org.steelyard.model.InputProblem;
+import org.steelyard.model.Loading;
+import org.steelyard.model.Origin;
+import org.steelyard.model.Policy;
+import org.steelyard.model.RejectedRow;
+import org.steelyard.model.SkippedRow;
+import org.steelyard.read.ParsedRow;
+import org.steelyard.read.RawRow;
+import org.steelyard.read.RawRows;
+import org.steelyard.read.RowReader;
+import org.steelyard.report.MergedReports;
+import org.steelyard.report.OutputRows;
+import org.steelyard.report.PartReports;
+import org.steelyard.run.DuplicateText;
+import org.steelyard.run.RowAuditor;
+
+/** The second pass over a piece: every flight computed, judged, written and counted. */
+final class PieceAudit {
+
+    private final Setup setup;
+    private final Policy policy;
+    private final Store store;
+    private final String staging;
+    private final Part part;
+    private final Piece piece;
+    private final Map<Integer, Twice> twice = new HashMap<>();
+    private final Part.Rows rows;
+    private long place;
+    private int index;
+
+    private PieceAudit(Setup setup, Store store, String staging, Part part, Piece piece, long place) {
+        this.setup = setup;
+        this.policy = setup.configuration().policy();
+        this.store = store;
+        this.staging = staging;
+        this.part = part;
+        this.piece = piece;
+        this.place = place;
+        rows = new Part.Rows(piece.file());
+    }
+
+    /**
+     * Audits a piece.
+     *
+     * @param setup what the run is set up with
+     * @param store where files are
+     * @param staging address of a folder that takes the files of all attempts
+     * @param attempt tells this attempt from others
+     * @param part what the flights are added to
+     * @param piece the piece
+     * @param twice its flights that may stand in other rows, too
+     * @param place place of its first flight in the season
+     */
+    static void run(
+            Setup setup,
+            Store store,
+            String staging,
+            String attempt,
+            Part part,
+            Piece piece,
+            Iterable<Twice> twice,
+            long place)
+            throws IOException {
+        PieceAudit audit = new PieceAudit(setup, store, staging, part, piece, place);
+        twice.forEach(one -> audit.twice.put(one.index(), one));
+        audit.run(attempt);
+    }
+
+    private void run(String attempt) throws IOException {
+        try (Scratch scratch = new Scratch()) {
+            Path flights = scratch.folder().resolve("flights.parquet");
+            Path findings = scratch.folder().resolve("findings.parquet");
+            PartReports others = new PartReports(scratch.folder());
+            try (OpenPiece open = OpenPiece.open(piece, setup, store);
+                    others;
+                    ParquetOutput flightRows = new ParquetOutput(flights, "flight", OutputRows.flightColumns());
+                    ParquetOutput findingRows = new ParquetOutput(findings, "finding", OutputRows.findingColumns())) {
+                for (Optional<RawRows> batch = open.next(); batch.isPresent(); batch = open.next()) {
+                    audit(batch.get(), others, flightRows, findingRows);
+                }
+            }
+            part.rows.put(piece.number(), rows);
+            put("flights.parquet", flights, attempt, ".parquet");
+            put("findings.parquet", findings, attempt, ".parquet");
+            for (Path file : others.rejectedFile().stream().toList()) {
+                put("rejected", file, attempt, ".csv");
+            }
+            for (Path file : others.skippedFile().stream().toList()) {
+                put("skipped", file, attempt, ".csv");
+            }
+        }
+    }
+
+    private void put(String dataSet, Path file, String attempt, String ending) throws IOException {
+        String address = staging + "/attempts/" + dataSet + "-" + piece.number() + "-" + attempt + ending;
+        store.put(file, address);
+        part.written.add(new Part.Written(dataSet, piece.number(), address));
+    }
+
+    private void audit(RawRows batch, PartReports others, ParquetOutput flights, ParquetOutput findings)
+            throws IOException {
+        List<ParsedRow> parsed = batch.parse();
+        for (int i = 0; i < parsed.size(); i++) {
+            ParsedRow row = parsed.get(i);
+            if (row instanceof ParsedRow.Accepted accepted) {
+                flight(accepted.loading(), batch.reader(), batch.rows().get(i), others, flights, findings);
+            } else if (row instanceof ParsedRow.Rejected rejected) {
+                reject(rejected.row(), others);
+            } else if (row instanceof ParsedRow.Skipped skipped) {
+                skip(skipped.row(), others);
+            } else {
+                rows.blank++;
+            }
+        }
+    }
+
+    private void flight(
+            Loading loading,
+            RowReader reader,
+            RawRow row,
+            PartReports others,
+            ParquetOutput flights,
+            ParquetOutput findings)
+            throws IOException {
+        Twice judged = twice.get(index++);
+        if (judged != null && !stands(judged, loading, reader, row, others)) {
+            return;
+        }
+        AuditedFlight flight = RowAuditor.audit(loading, policy);
+        rows.accepted++;
+        part.tally.add(flight, policy);
+        String sheet = loading.origin().sheet();
+        part.choice.offer(
+                new PlacedFlight(place, flight),
+                MergedReports.pageRank(place),
+                policy,
+                () -> new Part.Shown(piece.file(), sheet, row));
+        place++;
+        flights.write(OutputRows.flight(flight));
+        for (List<Object> finding : OutputRows.findings(flight)) {
+            findings.write(finding);
+        }
+    }
+
+    /** Whether a flight that stands twice counts here; a row that does not goes where it is listed. */
+    private boolean stands(Twice judged, Loading loading, RowReader reader, RawRow row, PartReports others)
+            throws IOException {
+        Origin other = judged.other().origin();
+        switch (judged.kind()) {
+            case REPEATS -> skip(DuplicateText.repeats(loading, other), others);
+            case DIFFERS -> {
+                InputProblem differs = DuplicateText.differs(loading, other, policy.duplicates());
+                reject(reader.reject(row, differs), others);
+            }
+            case COUNTS_AGAIN -> {
+                rows.countedAgain++;
+                told(loading, other);
+            }
+            case COUNTS_TOO -> {
+                rows.countedToo++;
+                told(loading, other);
+            }
+            case STANDS -> {}
+        }
+        return judged.counts();
+    }
+
+    private void told(Loading loading, Origin other) {
+        if (rows.firstCounted.isEmpty()) {
+            rows.firstCounted = DuplicateText.counts(loading, other);
+        }
+    }
+
+    private void reject(RejectedRow row, PartReports others) throws IOException {
+        rows.rejected++;
+        part.reject(piece.number(), Sent.Rejected.of(row));
+        others.rejected(row);
+    }
+
+    private void skip(SkippedRow row, PartReports others) throws IOException {
+        rows.skipped++;
+        part.skip(piece.number(), Sent.Skipped.of(row));
+        others.skipped(row);
+    }
+}

@@ -1,0 +1,243 @@
+package org.steelyard.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIOException;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class StagedFolderTest {
+
+    private static final List<String> NAMES = List.of("a.csv", "b.xlsx", "pages/c.html");
+
+    @TempDir
+    private Path parent;
+
+    private Path folder() {
+        return parent.resolve("out");
+    }
+
+    private static void write(StagedFolder staged, String content) throws IOException {
+        for (String name : NAMES) {
+            Files.writeString(staged.file(name), content, StandardCharsets.UTF_8);
+        }
+    }
+
+    private void run(String content) throws IOException {
+        try (StagedFolder staged = StagedFolder.at(folder())) {
+            write(staged, content);
+            staged.publish();
+        }
+    }
+
+    private Map<String, String> all() throws IOException {
+        Map<String, String> files = new TreeMap<>();
+        try (Stream<Path> paths = Files.walk(parent)) {
+            for (Path path : paths.filter(Files::isRegularFile).toList()) {
+                files.put(folder().relativize(path).toString(), Files.readString(path, StandardCharsets.UTF_8));
+            }
+        }
+        return files;
+    }
+
+    private static Map<String, String> each(String content) {
+        Map<String, String> files = new TreeMap<>();
+        NAMES.forEach(name -> files.put(name, content));
+        return files;
+    }
+
+    /** What a run that was killed leaves: complete files, the list of them, and so many of them moved. */
+    private void killedAfter(int moves, String content) throws IOException {
+        Path staging = Files.createDirectories(folder().resolve(StagedFolder.STAGING));
+        Files.createDirectories(staging.resolve("pages"));
+        Files.writeString(staging.resolve("lock"), "");
+        Files.writeString(staging.resolve("waiting"), "scratch");
+        new MoveList(NAMES, List.of("old.csv")).write(staging);
+        for (int i = 0; i < NAMES.size(); i++) {
+            Path to = i < moves ? folder() : staging;
+            Files.createDirectories(to.resolve(NAMES.get(i)).getParent());
+            Files.writeString(to.resolve(NAMES.get(i)), content, StandardCharsets.UTF_8);
+        }
+    }
+
+    @Test
+    void filesAppearTogetherAndNothingElseIsLeft() throws IOException {
+        run("first");
+        assertThat(all()).isEqualTo(each("first"));
+        try (StagedFolder staged = StagedFolder.at(folder())) {
+            write(staged, "second");
+            assertThat(folder().resolve("a.csv")).hasContent("first");
+            staged.publish();
+        }
+        assertThat(all()).isEqualTo(each("second"));
+    }
+
+    @Test
+    void afterAFailureAllIsAsItWasAndAFolderMadeForItIsGone() throws IOException {
+        StagedFolder.at(folder()).close();
+        assertThat(folder()).doesNotExist();
+        run("first");
+        try (StagedFolder staged = StagedFolder.at(folder())) {
+            Files.writeString(staged.file("a.csv"), "half");
+            Files.writeString(staged.scratch("waiting"), "half");
+        }
+        assertThat(all()).isEqualTo(each("first"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 3})
+    void aRunKilledWhileItMovedIsFinishedByTheNextThatWritesOrReads(int moves) throws IOException {
+        run("old");
+        Files.writeString(folder().resolve("old.csv"), "old");
+        killedAfter(moves, "new");
+        StagedFolder.putRight(folder());
+        assertThat(all()).isEqualTo(each("new"));
+
+        killedAfter(moves, "newer");
+        StagedFolder.at(folder()).close();
+        assertThat(all()).isEqualTo(each("newer"));
+    }
+
+    @Test
+    void aRunKilledBeforeItsFilesWereCompleteIsSweptAway() throws IOException {
+        run("old");
+        Path staging =
+                Files.createDirectories(folder().resolve(StagedFolder.STAGING).resolve("pages"));
+        Files.writeString(staging.resolve("c.html"), "half");
+        Files.writeString(staging.resolveSibling("complete.part"), "move a.c");
+        Files.writeString(staging.resolveSibling("lock"), "");
+        StagedFolder.putRight(folder());
+        assertThat(all()).hasSize(NAMES.size() + 3);
+        run("new");
+        assertThat(all()).isEqualTo(each("new"));
+    }
+
+    @Test
+    void whatCannotBeMovedWaitsForTheNextRunWhichSaysSo() throws IOException {
+        killedAfter(1, "new");
+        Path blocked = Files.createDirectories(folder().resolve("b.xlsx").resolve("inside"));
+        for (int i = 0; i < 2; i++) {
+            assertThatIOException()
+                    .isThrownBy(() -> StagedFolder.at(folder()))
+                    .isInstanceOf(HalfMovedException.class)
+                    .withMessageContaining("a folder stands where the file is to be; move it away")
+                    .withMessageContaining("b.xlsx")
+                    .withMessageContaining("the next run moves the others first");
+        }
+        Files.delete(blocked);
+        Files.delete(blocked.getParent());
+        StagedFolder.at(folder()).close();
+        assertThat(all()).isEqualTo(each("new"));
+    }
+
+    @Test
+    void aPlaceThatIsTakenIsSaidBeforeAnythingIsMoved() throws IOException {
+        Files.createDirectories(folder().resolve("b.xlsx"));
+        Files.writeString(folder().resolve("pages"), "a file");
+        try (StagedFolder staged = StagedFolder.at(folder())) {
+            Files.writeString(staged.file("a.csv"), "new");
+            assertThatIOException().isThrownBy(() -> staged.file("b.xlsx")).withMessageContaining("a folder stands");
+            assertThatIOException()
+                    .isThrownBy(() -> staged.file("pages/c.html"))
+                    .withMessageContaining("a file stands where a folder is needed");
+        }
+        assertThat(folder().resolve("a.csv")).doesNotExist();
+    }
+
+    @Test
+    void aPlaceTakenWhileTheRunWentOnLeavesAllAsItWas() throws IOException {
+        run("old");
+        try (StagedFolder staged = StagedFolder.at(folder())) {
+            write(staged, "new");
+            Files.delete(folder().resolve("b.xlsx"));
+            Files.createDirectories(folder().resolve("b.xlsx"));
+            assertThatIOException().isThrownBy(staged::publish).withMessageContaining("a folder stands");
+        }
+        assertThat(folder().resolve("a.csv")).hasContent("old");
+        assertThat(folder().resolve(StagedFolder.STAGING)).doesNotExist();
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void aReadOnlyFileIsNotReplacedWhoeverRunsIt() throws IOException {
+        run("old");
+        Files.setPosixFilePermissions(folder().resolve("b.xlsx"), PosixFilePermissions.fromString("r--r--r--"));
+        assertThatIOException().isThrownBy(() -> run("new")).withMessageContaining("read-only");
+        assertThat(all()).isEqualTo(each("old"));
+    }
+
+    @Test
+    void onlyOneRunAtATimeWritesIntoAFolder() throws IOException {
+        try (StagedFolder first = StagedFolder.at(folder())) {
+            write(first, "first");
+            assertThatIOException()
+                    .isThrownBy(() -> StagedFolder.at(folder()))
+                    .withMessageContaining("another run is writing into it at this moment");
+            first.publish();
+        }
+        assertThat(all()).isEqualTo(each("first"));
+    }
+
+    @Test
+    void filesOfAnEarlierRunGoAndThoseOfOthersStay() throws IOException {
+        run("old");
+        Files.writeString(folder().resolve("room.csv"), "old");
+        Files.writeString(folder().resolve("mine.txt"), "mine");
+        try (StagedFolder staged = StagedFolder.at(folder())) {
+            write(staged, "new");
+            staged.publish(List.of("a.csv", "room.csv", "never.csv"));
+        }
+        Map<String, String> expected = each("new");
+        expected.put("mine.txt", "mine");
+        assertThat(all()).isEqualTo(expected);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"../x", "/x", "a/../../x", "a/b/c", "", " ", "..", "a\nmove b", "./x"})
+    void aNameThatLeadsOutIsRefused(String name) throws IOException {
+        try (StagedFolder staged = StagedFolder.at(folder())) {
+            assertThatIllegalArgumentException().isThrownBy(() -> staged.file(name));
+        }
+        assertThat(all()).isEmpty();
+    }
+
+    @Test
+    void aListThatLeadsOutIsNotFollowed() throws IOException {
+        killedAfter(0, "new");
+        Path list = folder().resolve(StagedFolder.STAGING).resolve("complete");
+        Files.writeString(list, "move a.csv\nremove ../precious.txt\n");
+        Files.writeString(parent.resolve("precious.txt"), "mine");
+        assertThatIOException()
+                .isThrownBy(() -> StagedFolder.putRight(folder()))
+                .withMessageContaining("was not written by this program");
+        assertThat(parent.resolve("precious.txt")).hasContent("mine");
+    }
+
+    @Test
+    void twoFilesWhoseNamesDifferInCaseOnlyAreRefused() throws IOException {
+        try (StagedFolder staged = StagedFolder.at(folder())) {
+            staged.file("A.csv");
+            assertThatIllegalArgumentException().isThrownBy(() -> staged.file("a.csv"));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"CON", "nul", "com1.csv", "Aux.old"})
+    void aNameOfADeviceIsNoFolder(String name) {
+        assertThatIllegalArgumentException().isThrownBy(() -> StagedFolder.in(parent, name));
+    }
+}

@@ -1,0 +1,550 @@
+package org.steelyard.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import org.apache.commons.csv.CSVRecord;
+import org.steelyard.model.Origin;
+
+/** Holds every figure that two outputs of a season state to be the same in both, to the digits that are printed. */
+final class Agreement {
+
+    private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
+    private static final List<String> MARGIN_PHASES = List.of("zfw", "tow", "flight", "lw");
+
+    /** Columns of the workbook's flights that hold what a column of flights.csv holds. */
+    private static final Map<String, String> FLIGHT =
+            columns("Flight=flight,Tail=tail,Type=type,From=from,To=to,Flaps=flaps,Take-off trim setting=trim_setting,"
+                    + "Take-off trim; units=trim_units,Recorded trim; units=recorded_trim_units,"
+                    + "Dry operating mass; kg=dow_kg,Dry operating CG; % MAC=dow_cg_pct_mac,Zero-fuel mass; kg=zfw_kg,"
+                    + "Zero-fuel CG; % MAC=zfw_cg_pct_mac,Ramp mass; kg=ramp_kg,Ramp CG; % MAC=ramp_cg_pct_mac,"
+                    + "Take-off mass; kg=tow_kg,Take-off CG; % MAC=tow_cg_pct_mac,Landing mass; kg=lw_kg,"
+                    + "Landing CG; % MAC=lw_cg_pct_mac,Traffic load aboard; kg=traffic_load_kg,"
+                    + "Traffic load allowed; kg=traffic_load_allowed_kg,Underload; kg=underload_kg,"
+                    + "Limited by=limited_by,Landing flaps=landing_flaps,Landing trim setting=landing_trim_setting,"
+                    + "Landing trim; units=landing_trim_units,Assumed; not given=assumed_parts,File=file,Sheet=sheet,"
+                    + "Row=row");
+
+    private static final Map<String, String> FINDING = columns(
+            "Flight=flight,Tail=tail,Type=type,State=phase,Kind=code,Value=value,Limit=limit,Margin=margin,Unit=unit,"
+                    + "File=file,Sheet=sheet,Row=row");
+
+    private static final Map<String, String> STATISTICS = columns(
+            "Grouping=grouping,Type=type,Flaps=flaps,Group=group,Measure=measure,Unit=unit,n=n,Mean=mean,sd=sd,Min=min,"
+                    + "p5=p5,p25=p25,Median=median,p75=p75,p95=p95,Max=max,p5 from=p5_from,p5 to=p5_to,"
+                    + "p95 from=p95_from,p95 to=p95_to,Marginal=share_marginal,Breached=share_breached");
+
+    private final WrittenReports reports;
+    private final List<CSVRecord> flights;
+    private final List<CSVRecord> findings;
+    private final JsonNode run;
+    private final JsonNode page;
+    private final String words;
+
+    Agreement(WrittenReports reports) throws IOException {
+        this.reports = reports;
+        flights = reports.csv("flights.csv");
+        findings = reports.csv("findings.csv");
+        run = reports.run();
+        page = reports.pageData();
+        words = reports.pageWords();
+    }
+
+    private static Map<String, String> columns(String pairs) {
+        Map<String, String> columns = new LinkedHashMap<>();
+        for (String pair : pairs.split(",", -1)) {
+            String[] names = pair.split("=", -1);
+            columns.put(names[0].replace(';', ','), names[1]);
+        }
+        return columns;
+    }
+
+    /** All of it. */
+    void hold() throws IOException {
+        counts();
+        flightsOfTheWorkbook();
+        flightsOfThePage();
+        findings();
+        statistics();
+        typical();
+        tails();
+        inputs();
+        rejected();
+        skipped();
+        room();
+        facts();
+    }
+
+    private long with(String status) {
+        return flights.stream().filter(row -> row.get("status").equals(status)).count();
+    }
+
+    void counts() {
+        List<String> statuses = List.of("clean", "marginal", "breached");
+        List<Long> counted = statuses.stream().map(this::with).toList();
+        JsonNode counts = run.get("flights");
+        assertThat(statuses.stream().map(one -> counts.get(one).asLong())).isEqualTo(counted);
+        assertThat(counts.get("total").asLong()).isEqualTo(flights.size());
+        assertThat(longs(page.get("sample").get("seen"))).isEqualTo(counted);
+        assertThat(longs(page.get("sample").get("kept"))).isEqualTo(counted);
+        JsonNode rows = run.get("rows");
+        var cards = reports.book().getSheet("Overview").getRow(4);
+        assertThat(Stream.of(1, 4, 7, 10, 13).map(at -> (long) cards.getCell(at).getNumericCellValue()))
+                .containsExactly(
+                        (long) flights.size(),
+                        counted.get(0),
+                        counted.get(1),
+                        counted.get(2),
+                        rows.get("rejected").asLong());
+        assertThat(reports.list("Flights").stream()
+                        .map(row -> row.get("Status").toString().substring(2))
+                        .toList())
+                .isEqualTo(flights.stream().map(row -> row.get("status")).toList());
+        assertThat(words)
+                .contains("|" + grouped(flights.size()) + "|flights|")
+                .contains("|" + grouped(counted.get(0)) + "|clean|")
+                .contains("|" + grouped(counted.get(1)) + "|marginal|")
+                .contains("|" + grouped(counted.get(2)) + "|breached|")
+                .contains("|" + grouped(counted.get(2)) + " flights are outside at least one limit (")
+                .contains("|" + grouped(rows.get("rejected").asLong()) + "|rejected|")
+                .contains(String.format(
+                        java.util.Locale.ROOT,
+                        "%,d rows read from %d files: %,d accepted, %,d rejected, %,d blank, %,d skipped",
+                        rows.get("seen").asLong(),
+                        run.get("inputs").size(),
+                        rows.get("accepted").asLong(),
+                        rows.get("rejected").asLong(),
+                        rows.get("blank").asLong(),
+                        rows.get("skipped").asLong()));
+    }
+
+    private static String grouped(long count) {
+        return String.format(java.util.Locale.ROOT, "%,d", count);
+    }
+
+    private static List<Long> longs(JsonNode numbers) {
+        return stream(numbers).map(JsonNode::asLong).toList();
+    }
+
+    private static Stream<JsonNode> stream(JsonNode nodes) {
+        return StreamSupport.stream(nodes.spliterator(), false);
+    }
+
+    /** A cell of a workbook and one of a CSV file; numbers are held in full in both. */
+    private static void same(Object cell, String csv, String what) {
+        if (cell instanceof Double number) {
+            assertThat(csv).as(what).isNotEmpty();
+            assertThat(Double.parseDouble(csv)).as(what).isEqualTo(number);
+        } else {
+            assertThat(cell).as(what).isEqualTo(csv);
+        }
+    }
+
+    private static void rowsAgree(
+            List<Map<String, Object>> sheet, List<CSVRecord> csv, Map<String, String> columns, String what) {
+        assertThat(sheet).as(what).hasSameSizeAs(csv);
+        for (int i = 0; i < csv.size(); i++) {
+            for (Map.Entry<String, String> column : columns.entrySet()) {
+                same(
+                        sheet.get(i).get(column.getKey()),
+                        csv.get(i).get(column.getValue()),
+                        what + " " + (i + 1) + ", " + column.getKey());
+            }
+        }
+    }
+
+    void flightsOfTheWorkbook() {
+        List<Map<String, Object>> rows = reports.list("Flights");
+        rowsAgree(rows, flights, FLIGHT, "flight");
+        for (int i = 0; i < flights.size(); i++) {
+            CSVRecord csv = flights.get(i);
+            Map<String, Object> row = rows.get(i);
+            same(days(row.get("Date")), csv.get("date"), "date of flight " + i);
+            same(row.get("Least room forward, % MAC"), least(csv, "_fwd_margin_pct_mac"), "forward of flight " + i);
+            same(row.get("Least room aft, % MAC"), least(csv, "_aft_margin_pct_mac"), "aft of flight " + i);
+            assertThat(row.get("Findings").toString())
+                    .isEqualTo(String.join(", ", new java.util.LinkedHashSet<>(codes(csv))));
+        }
+    }
+
+    private static Object days(Object date) {
+        return date instanceof Double days ? DAY_ZERO.plusDays(days.longValue()).toString() : date;
+    }
+
+    private static String least(CSVRecord csv, String margin) {
+        return MARGIN_PHASES.stream()
+                .map(phase -> csv.get(phase + margin))
+                .filter(cell -> !cell.isEmpty())
+                .min(java.util.Comparator.comparingDouble(Double::parseDouble))
+                .orElse("");
+    }
+
+    private static List<String> codes(CSVRecord csv) {
+        return Stream.of(csv.get("findings").split("; "))
+                .filter(one -> !one.isEmpty())
+                .map(one -> one.substring(0, one.indexOf(' ')))
+                .toList();
+    }
+
+    void flightsOfThePage() {
+        JsonNode all = page.get("flights");
+        assertThat(all.size()).isEqualTo(flights.size());
+        List<String> statuses = List.of("clean", "marginal", "breached");
+        for (int i = 0; i < flights.size(); i++) {
+            CSVRecord csv = flights.get(i);
+            JsonNode flight = all.get(i);
+            String what = "flight " + (i + 1);
+            assertThat(List.of(
+                            flight.get(0).asText(),
+                            flight.get(1).asText(),
+                            page.get("tails").get(flight.get(2).asInt()).asText(),
+                            page.get("types")
+                                    .get(flight.get(3).asInt())
+                                    .get("id")
+                                    .asText(),
+                            flight.get(4).asText(),
+                            flight.get(5).asText(),
+                            flight.get(6).asText(),
+                            statuses.get(flight.get(7).asInt()),
+                            flight.get(9).asText(),
+                            flight.get(10).asText(),
+                            flight.get(12).asText(),
+                            flight.get(13).asText()))
+                    .as(what)
+                    .isEqualTo(List.of(
+                            csv.get("flight"),
+                            csv.get("date"),
+                            csv.get("tail"),
+                            csv.get("type"),
+                            csv.get("from"),
+                            csv.get("to"),
+                            csv.get("flaps"),
+                            csv.get("status"),
+                            csv.get("trim_setting"),
+                            csv.get("landing_trim_setting"),
+                            csv.get("assumed_parts"),
+                            new Origin(csv.get("file"), csv.get("sheet"), Integer.parseInt(csv.get("row")))
+                                    .toString()));
+            rounded(flight.get(8), csv.get("trim_units"), 3, what + " trim");
+            states(flight.get(14), csv, what);
+            margins(flight.get(15), csv, what);
+            assertThat(stream(flight.get(17))
+                            .filter(JsonNode::isNumber)
+                            .map(kind ->
+                                    page.get("kinds").get(kind.asInt()).get(0).asText()))
+                    .as(what)
+                    .isEqualTo(codes(csv));
+        }
+    }
+
+    private static void rounded(JsonNode shown, String csv, int decimals, String what) {
+        if (csv.isEmpty()) {
+            assertThat(shown.isNull()).as(what).isTrue();
+            return;
+        }
+        double half = 0.5 * Math.pow(10, -decimals);
+        assertThat(Math.abs(shown.asDouble() - Double.parseDouble(csv)))
+                .as(what + ": " + shown + " for " + csv)
+                .isLessThanOrEqualTo(half * (1 + 1e-6));
+    }
+
+    private void states(JsonNode states, CSVRecord csv, String what) {
+        Map<String, String> columns =
+                Map.of("dry operating", "dow", "zero fuel", "zfw", "ramp", "ramp", "take-off", "tow", "landing", "lw");
+        Set<String> seen = new TreeSet<>();
+        for (int i = 0; i < states.size(); i += 4) {
+            String column =
+                    columns.get(page.get("phases").get(states.get(i).asInt()).asText());
+            seen.add(column);
+            rounded(states.get(i + 1), csv.get(column + "_kg"), 1, what + " mass " + column);
+            rounded(states.get(i + 2), csv.get(column + "_cg_pct_mac"), 3, what + " CG " + column);
+            if (!column.equals("ramp")) {
+                rounded(states.get(i + 3), csv.get(column + "_index"), 2, what + " index " + column);
+            }
+        }
+        columns.values()
+                .forEach(column -> assertThat(csv.get(column + "_kg").isEmpty())
+                        .as(what + " " + column)
+                        .isNotEqualTo(seen.contains(column)));
+    }
+
+    private void margins(JsonNode margins, CSVRecord csv, String what) {
+        Map<String, String> columns =
+                Map.of("zero fuel", "zfw", "take-off", "tow", "in flight", "flight", "landing", "lw");
+        for (int i = 0; i < margins.size(); i += 3) {
+            String column =
+                    columns.get(page.get("phases").get(margins.get(i).asInt()).asText());
+            rounded(margins.get(i + 1), csv.get(column + "_fwd_margin_pct_mac"), 3, what + " forward " + column);
+            rounded(margins.get(i + 2), csv.get(column + "_aft_margin_pct_mac"), 3, what + " aft " + column);
+        }
+    }
+
+    void findings() {
+        List<CSVRecord> serious = findings.stream()
+                .filter(row -> !row.get("severity").equals("note"))
+                .toList();
+        List<CSVRecord> notes = findings.stream()
+                .filter(row -> row.get("severity").equals("note"))
+                .toList();
+        rowsAgree(reports.list("Findings"), serious, FINDING, "finding");
+        rowsAgree(reports.list("Notes"), notes, FINDING, "note");
+        Map<String, Long> counted = new TreeMap<>();
+        Map<String, Set<String>> on = new TreeMap<>();
+        Map<String, List<String>> ofFlights = new TreeMap<>();
+        for (CSVRecord row : findings) {
+            String kind = row.get("code") + " " + row.get("severity");
+            counted.merge(kind, 1L, Long::sum);
+            on.computeIfAbsent(kind, key -> new TreeSet<>()).add(place(row));
+            ofFlights
+                    .computeIfAbsent(place(row), key -> new ArrayList<>())
+                    .add(row.get("code") + " " + row.get("phase"));
+        }
+        Map<String, Long> inRun = new TreeMap<>();
+        Map<String, Long> flightsInRun = new TreeMap<>();
+        for (JsonNode kind : run.get("findings")) {
+            String name = kind.get("code").asText() + " " + kind.get("severity").asText();
+            inRun.put(name, kind.get("findings").asLong());
+            flightsInRun.put(name, kind.get("flights").asLong());
+        }
+        assertThat(inRun).isEqualTo(counted);
+        assertThat(flightsInRun.keySet()).isEqualTo(on.keySet());
+        on.forEach((kind, places) -> {
+            assertThat(flightsInRun.get(kind)).as(kind).isEqualTo(places.size());
+            String[] names = kind.split(" ", -1);
+            if (!names[1].equals("note")) {
+                assertThat(words).contains("|" + names[0] + "|" + places.size() + "|" + counted.get(kind) + "|");
+            }
+        });
+        Set<String> inPage = new TreeSet<>();
+        page.get("kinds")
+                .forEach(kind -> inPage.add(kind.get(0).asText() + " "
+                        + List.of("note", "marginal", "breach").get(kind.get(1).asInt())));
+        assertThat(inPage).isEqualTo(counted.keySet());
+        for (CSVRecord row : flights) {
+            assertThat(row.get("findings")).isEqualTo(String.join("; ", ofFlights.getOrDefault(place(row), List.of())));
+        }
+    }
+
+    private static String place(CSVRecord row) {
+        return row.get("file") + "!" + row.get("sheet") + ":" + row.get("row");
+    }
+
+    void statistics() throws IOException {
+        List<Map<String, Object>> rows = new ArrayList<>(reports.list("Trim and CG statistics"));
+        rows.removeIf(row -> "".equals(row.get("Measure")));
+        rowsAgree(rows, reports.csv("statistics.csv"), STATISTICS, "statistics");
+    }
+
+    /** The typical trim on overview and page, from the statistics. */
+    void typical() throws IOException {
+        Map<String, CSVRecord> trim = new TreeMap<>();
+        for (CSVRecord row : reports.csv("statistics.csv")) {
+            if (row.get("measure").equals("take-off trim")
+                    && row.get("grouping").equals("flap setting")) {
+                trim.put(row.get("type") + " " + row.get("flaps"), row);
+            }
+        }
+        assertThat(trim).isNotEmpty();
+        assertThat(page.get("typical").size()).isEqualTo(trim.size());
+        for (JsonNode group : page.get("typical")) {
+            CSVRecord row = trim.get(group.get(0).asText() + " " + group.get(1).asText());
+            assertThat(group.get(2).asLong()).isEqualTo(Long.parseLong(row.get("n")));
+            rounded(group.get(3), row.get("p5"), 4, "typical p5");
+            rounded(group.get(4), row.get("median"), 4, "typical median");
+            rounded(group.get(5), row.get("p95"), 4, "typical p95");
+        }
+        for (Map<String, Object> shown : overview("Type", 1)) {
+            CSVRecord row = trim.get(shown.get("Type") + " " + shown.get("Flaps"));
+            if (row != null) {
+                assertThat((double) shown.get("Flights")).isGreaterThanOrEqualTo(Double.parseDouble(row.get("n")));
+                setting(shown.get("25 %"), row.get("p25"));
+                setting(shown.get("Median"), row.get("median"));
+                setting(shown.get("75 %"), row.get("p75"));
+            }
+        }
+    }
+
+    private static void setting(Object shown, String csv) {
+        String[] parts = shown.toString().replace("°", "").split(" ", -1);
+        double units = Double.parseDouble(parts[0]) * (parts.length > 1 && parts[1].equals("DN") ? -1 : 1);
+        assertThat(Math.abs(units - Double.parseDouble(csv)))
+                .as(shown + " for " + csv)
+                .isLessThanOrEqualTo(0.05 + 1e-9);
+    }
+
+    /** A table of the overview by the heading of one of its columns. */
+    private List<Map<String, Object>> overview(String heading, int column) {
+        var sheet = reports.book().getSheet("Overview");
+        for (var row : sheet) {
+            var cell = row.getCell(column);
+            var flaps = row.getCell(column + 1);
+            if (cell != null
+                    && cell.toString().equals(heading)
+                    && (!heading.equals("Type")
+                            || (flaps != null && flaps.toString().equals("Flaps")))) {
+                return WrittenReports.table(sheet, row.getRowNum(), column);
+            }
+        }
+        throw new AssertionError("the overview has no table by " + heading);
+    }
+
+    void tails() {
+        Map<String, long[]> counted = new TreeMap<>();
+        for (CSVRecord row : flights) {
+            long[] counts = counted.computeIfAbsent(row.get("tail"), tail -> new long[3]);
+            counts[0] += row.get("status").equals("breached") ? 1 : 0;
+            counts[1] += row.get("status").equals("marginal") ? 1 : 0;
+            counts[2]++;
+        }
+        assertThat(page.get("tailsSeen").asInt()).isEqualTo(counted.size());
+        for (JsonNode tail : page.get("tailCounts")) {
+            assertThat(List.of(
+                            tail.get(1).asLong(),
+                            tail.get(2).asLong(),
+                            tail.get(3).asLong()))
+                    .as(tail.get(0).asText())
+                    .isEqualTo(java.util.Arrays.stream(counted.get(tail.get(0).asText()))
+                            .boxed()
+                            .toList());
+        }
+        for (Map<String, Object> row : overview("Tail", 1)) {
+            if (row.get("Breached") instanceof Double breached) {
+                long[] counts = counted.get(row.get("Tail").toString());
+                assertThat(List.of(row.get("Flights"), breached))
+                        .isEqualTo(List.of((double) counts[2], (double) counts[0]));
+            }
+        }
+    }
+
+    void inputs() {
+        List<Map<String, Object>> rows = facts("File", "Heading map");
+        assertThat(rows).hasSize(run.get("inputs").size() + 1);
+        Map<String, String> columns = new LinkedHashMap<>();
+        columns.put("Rows seen", "rows_seen");
+        for (String count : List.of("Accepted", "Rejected", "Blank", "Skipped", "Bytes")) {
+            columns.put(count, count.toLowerCase(java.util.Locale.ROOT));
+        }
+        Map<String, Long> together = new TreeMap<>();
+        for (int i = 0; i < run.get("inputs").size(); i++) {
+            JsonNode input = run.get("inputs").get(i);
+            Map<String, Object> row = rows.get(i);
+            assertThat(List.of(row.get("File"), row.get("Heading map"), row.get("SHA-256")))
+                    .isEqualTo(List.of(
+                            input.get("file").asText(),
+                            input.get("map").asText(),
+                            input.get("sha256").asText()));
+            columns.forEach((heading, key) -> {
+                assertThat(row.get(heading))
+                        .as(heading)
+                        .isEqualTo(input.get(key).asDouble());
+                together.merge(heading, input.get(key).asLong(), Long::sum);
+            });
+            assertThat(words).contains(input.get("file").asText());
+        }
+        Map<String, Object> last = rows.get(rows.size() - 1);
+        for (String count : List.of("Rows seen", "Accepted", "Rejected", "Blank", "Skipped")) {
+            String key = count.equals("Rows seen") ? "seen" : count.toLowerCase(java.util.Locale.ROOT);
+            assertThat(last.get(count)).isEqualTo((double) together.get(count));
+            assertThat(run.get("rows").get(key).asLong()).as(count).isEqualTo(together.get(count));
+        }
+    }
+
+    private List<Map<String, Object>> facts(String first, String second) {
+        var sheet = reports.book().getSheet("Run facts");
+        for (var row : sheet) {
+            if (row.getCell(0) != null
+                    && row.getCell(1) != null
+                    && row.getCell(0).toString().equals(first)
+                    && row.getCell(1).toString().equals(second)) {
+                return WrittenReports.table(sheet, row.getRowNum(), 0);
+            }
+        }
+        throw new AssertionError("no table of " + first + " and " + second);
+    }
+
+    void rejected() throws IOException {
+        List<CSVRecord> csv = reports.csv("rejected.csv");
+        assertThat(csv).hasSize(run.get("rows").get("rejected").asInt());
+        assertThat(page.get("rejectedSeen").asInt()).isEqualTo(csv.size());
+        List<Map<String, Object>> rows = reports.list("Rejected rows").stream()
+                .filter(row -> row.get("Faults") instanceof Double)
+                .toList();
+        rowsAgree(
+                rows,
+                csv,
+                Map.of("File", "steelyard_file", "Sheet", "steelyard_sheet", "Row", "steelyard_row"),
+                "rejected row");
+        for (int i = 0; i < csv.size(); i++) {
+            assertThat(rows.get(i).get("Reasons").toString().replace("\n", " | "))
+                    .isEqualTo(csv.get(i).get("steelyard_reasons"));
+        }
+        for (int i = 0; i < page.get("rejected").size(); i++) {
+            assertThat(page.get("rejected").get(i).get(0).asText())
+                    .endsWith(":" + csv.get(i).get("steelyard_row"))
+                    .startsWith(csv.get(i).get("steelyard_file"));
+        }
+    }
+
+    void skipped() throws IOException {
+        List<CSVRecord> csv = reports.csv("skipped.csv");
+        assertThat(csv).hasSize(run.get("rows").get("skipped").asInt());
+        Map<String, Long> counted = new TreeMap<>();
+        csv.forEach(row -> counted.merge(row.get("kind"), 1L, Long::sum));
+        Map<String, Long> inRun = new TreeMap<>();
+        run.get("skipped_rows")
+                .get("counts")
+                .properties()
+                .forEach(kind -> inRun.put(kind.getKey(), kind.getValue().asLong()));
+        assertThat(inRun).isEqualTo(counted);
+        List<JsonNode> first = stream(run.get("skipped_rows").get("first")).toList();
+        for (int i = 0; i < first.size(); i++) {
+            assertThat(first.get(i).get("row").asText()).isEqualTo(csv.get(i).get("row"));
+            assertThat(first.get(i).get("reason").asText()).isEqualTo(csv.get(i).get("reason"));
+            assertThat(words).contains(csv.get(i).get("reason"));
+        }
+    }
+
+    /** What can still be taken is said of flights of the season without a breach. */
+    void room() throws IOException {
+        Map<String, String> status = new TreeMap<>();
+        flights.forEach(
+                row -> status.put(row.get("file") + ":" + row.get("row") + ":" + row.get("flight"), row.get("status")));
+        List<CSVRecord> rows = reports.csv("room.csv");
+        assertThat(rows).isNotEmpty();
+        for (CSVRecord row : rows) {
+            assertThat(status.get(row.get("file") + ":" + row.get("row") + ":" + row.get("flight")))
+                    .isIn("clean", "marginal");
+        }
+    }
+
+    void facts() {
+        assertThat(reports.book().getSheet("Overview").getRow(0).getCell(1).toString())
+                .isEqualTo("Season " + run.get("season").asText());
+        assertThat(page.get("season").asText()).isEqualTo(run.get("season").asText());
+        List<String> inBook = new ArrayList<>();
+        for (var row : reports.book().getSheet("Run facts")) {
+            row.forEach(cell -> inBook.add(cell.toString()));
+        }
+        for (JsonNode config : run.get("config")) {
+            assertThat(inBook)
+                    .contains(config.get("file").asText(), config.get("sha256").asText());
+        }
+        assertThat(inBook).contains("Steelyard " + run.get("version").asText());
+        run.get("options")
+                .forEach(option -> assertThat(String.join("\n", inBook)).contains(option.asText()));
+        assertThat(stream(run.get("outputs")).map(JsonNode::asText))
+                .allSatisfy(name -> assertThat(reports.folder().resolve(name)).isRegularFile())
+                .allSatisfy(name -> assertThat(words).contains("|" + name + "|"));
+    }
+}
