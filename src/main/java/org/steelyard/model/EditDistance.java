@@ -36,10 +36,12 @@ public final class EditDistance {
             row[j] = j;
         }
         for (int i = 1; i <= one.length(); i++) {
-            int diagonal = row[0];
-            row[0] = i;
-            int least = i;
-            for (int j = 1; j < row.length; j++) {
+            int from = Math.max(1, i - most); // places farther from the diagonal are farther apart than matters
+            int to = Math.min(other.length(), i + most);
+            int diagonal = row[from - 1];
+            row[from - 1] = from == 1 ? i : most + 1;
+            int least = row[from - 1];
+            for (int j = from; j <= to; j++) {
                 int exchanged = diagonal + (one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1);
                 diagonal = row[j];
                 row[j] = Math.min(exchanged, Math.min(row[j], row[j - 1]) + 1);
