@@ -43,8 +43,7 @@ public final class RawRow implements Serializable {
 
     /** A row of text; the array is handed over. */
     static RawRow ofText(long number, String... cells) {
-        return new RawRow(
-                number, cells.length, SIDE_BY_SIDE, cells, ALL_TEXT, Optional.empty(), Optional.empty());
+        return new RawRow(number, cells.length, SIDE_BY_SIDE, cells, ALL_TEXT, Optional.empty(), Optional.empty());
     }
 
     /** A row of typed cells; the arrays are handed over and equally long. */
@@ -167,14 +166,7 @@ public final class RawRow implements Serializable {
 
     /** A row as it goes to another machine; why it is passed over does not, and it is no longer. */
     private record Sent(
-            long number,
-            int size,
-            int[] places,
-            String[] cells,
-            CellKind[] kinds,
-            String file,
-            String sheet,
-            long row)
+            long number, int size, int[] places, String[] cells, CellKind[] kinds, String file, String sheet, long row)
             implements Serializable {
 
         private Object readResolve() {

@@ -142,7 +142,11 @@ public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
             throw new SourceFault(new TableName(nameOf(path), "")
                     .unreadable(
                             0,
-                            there ? NO_FILE : Files.isSymbolicLink(path) ? Unreadable.absence(path) : "the file cannot be opened",
+                            there
+                                    ? NO_FILE
+                                    : Files.isSymbolicLink(path)
+                                            ? Unreadable.absence(path)
+                                            : "the file cannot be opened",
                             "",
                             "a file that is there and may be read"));
         }

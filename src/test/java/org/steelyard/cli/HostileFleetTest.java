@@ -55,8 +55,9 @@ class HostileFleetTest {
         assertThat(rows(reports.resolve("rejected.csv"))).isEqualTo(known ? 0 : TAILS);
         if (!known) {
             assertThat(Files.readString(reports.resolve("rejected.csv"), StandardCharsets.UTF_8))
-                    .contains("unknown tail (value 'QX-00007'; expected a tail of the fleet; nearest QZ-00007, QZ-00000,"
-                            + " QZ-00001)");
+                    .contains(
+                            "unknown tail (value 'QX-00007'; expected a tail of the fleet; nearest QZ-00007, QZ-00000,"
+                                    + " QZ-00001)");
         }
     }
 

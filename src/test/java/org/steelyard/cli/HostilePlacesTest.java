@@ -128,7 +128,8 @@ class HostilePlacesTest {
         assumeFalse(
                 Files.isReadable(closed),
                 "SKIPPED: the user of this run may read every file, as root may; UnreadableTest has the words");
-        requireTheRestFinished("a.csv: the file cannot be read: you may not read it (expected a file that may be read)");
+        requireTheRestFinished(
+                "a.csv: the file cannot be read: you may not read it (expected a file that may be read)");
     }
 
     private static void closeFor(Path file) throws IOException {

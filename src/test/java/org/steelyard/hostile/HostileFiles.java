@@ -440,7 +440,11 @@ public final class HostileFiles {
         StringBuilder rows = new StringBuilder();
         for (int i = 0; i < count; i++) {
             int number = i + 2;
-            rows.append("<row r=\"").append(number).append("\"><c r=\"A").append(number).append("\" t=\"str\"><v>F");
+            rows.append("<row r=\"")
+                    .append(number)
+                    .append("\"><c r=\"A")
+                    .append(number)
+                    .append("\" t=\"str\"><v>F");
             rows.append(number).append("</v></c><c r=\"XFD").append(number).append("\"><v>7</v></c></row>");
         }
         return rows.toString();

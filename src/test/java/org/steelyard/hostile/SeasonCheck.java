@@ -111,7 +111,11 @@ final class SeasonCheck {
         boolean text = rejected.origin().sheet().isEmpty()
                 && rejected.former().isEmpty()
                 && !rejected.mapName().isBlank();
-        require(!text || rejected.cells().equals(withoutBlanksBeyond(row, rejected.headings().size())),
+        require(
+                !text
+                        || rejected.cells()
+                                .equals(withoutBlanksBeyond(
+                                        row, rejected.headings().size())),
                 "the cells of a rejected row are others");
     }
 

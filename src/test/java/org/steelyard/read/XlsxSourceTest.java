@@ -190,11 +190,12 @@ class XlsxSourceTest {
 
     @Test
     void blankCellsFarBeyondTheHeadingsDoNoHarm() throws IOException {
-        ReadAll read = changed(row -> row.createCell(16_383)
-                .setCellStyle(dateStyle(row.getSheet().getWorkbook(), "dd.mm.yyyy")));
+        ReadAll read = changed(row ->
+                row.createCell(16_383).setCellStyle(dateStyle(row.getSheet().getWorkbook(), "dd.mm.yyyy")));
         assertThat(read.reasons()).isEmpty();
-        assertThat(read.accepted()).hasSize(1).allSatisfy(loading -> assertThat(loading.fuel())
-                .isEqualTo(new Fuel.Total(3000, 100, 1500.5)));
+        assertThat(read.accepted())
+                .hasSize(1)
+                .allSatisfy(loading -> assertThat(loading.fuel()).isEqualTo(new Fuel.Total(3000, 100, 1500.5)));
     }
 
     @Test
