@@ -89,7 +89,7 @@ final class SourceFiles {
     Optional<String> text(String path) {
         Path file = folder.resolve(path);
         if (!Files.isRegularFile(file)) {
-            faults.add(path, "the file is missing", "a file of this name");
+            faults.add(path, absence(file), "a file of this name");
             return Optional.empty();
         }
         try {
@@ -110,6 +110,16 @@ final class SourceFiles {
             faults.add(path, "the file cannot be read", "a readable file");
         }
         return Optional.empty();
+    }
+
+    private static String absence(Path file) {
+        if (Files.isDirectory(file)) {
+            return "a folder, not a file";
+        }
+        if (Files.exists(file)) {
+            return "a pipe or a device, not a file";
+        }
+        return Files.isSymbolicLink(file) ? "the link leads to nothing or in circles" : "the file is missing";
     }
 
     private static String sha256(byte[] bytes) {

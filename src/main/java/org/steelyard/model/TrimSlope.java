@@ -16,7 +16,7 @@ public record TrimSlope(TrimPoint anchor, double unitsPerPercentMac, CgRange cgR
     /**
      * Checks the numbers.
      *
-     * @throws IllegalArgumentException if the slope is positive or not finite
+     * @throws IllegalArgumentException if the slope is positive or not finite, or the range is of one CG
      */
     public TrimSlope {
         Require.finite("unitsPerPercentMac", unitsPerPercentMac);
@@ -24,6 +24,7 @@ public record TrimSlope(TrimPoint anchor, double unitsPerPercentMac, CgRange cgR
                 unitsPerPercentMac <= 0,
                 "trim must not turn nose-up as the CG moves aft, as a slope of " + unitsPerPercentMac
                         + " says; is the sign of the scale right");
+        Require.that(cgRange.fromPercentMac() < cgRange.toPercentMac(), "a slope must span some CG");
     }
 
     @Override

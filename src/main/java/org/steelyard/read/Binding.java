@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -29,6 +30,8 @@ import org.steelyard.model.ProblemCode;
 record Binding(
         ColumnMap map, List<String> headings, BoundColumns columns, int extras, List<String> leftOut, RowShape shape) {
 
+    private static final int MOST_COLUMNS = 2_000;
+
     Binding {
         headings = List.copyOf(headings);
         leftOut = List.copyOf(leftOut);
@@ -41,6 +44,7 @@ record Binding(
      */
     static Binding of(ColumnMap map, RawRow row, TableName name, boolean rowsMayEndEarly) throws SourceFault {
         List<String> headings = HeadingRow.headings(row);
+        requireFew(headings, row, name);
         List<InputProblem> problems = new ArrayList<>(repeated(headings, row, name));
         List<BoundColumn> columns = new ArrayList<>();
         List<String> leftOut = new ArrayList<>();
@@ -74,6 +78,17 @@ record Binding(
                 columns.stream().filter(column -> column.slot() == Slot.EXTRA).count();
         return new Binding(
                 map, headings, new BoundColumns(columns), extras, leftOut, RowShape.of(headings, rowsMayEndEarly));
+    }
+
+    private static void requireFew(List<String> headings, RawRow row, TableName name) throws SourceFault {
+        if (headings.size() > MOST_COLUMNS) {
+            throw new SourceFault(name.problem(
+                    row.number(),
+                    ProblemCode.BAD_HEADING,
+                    String.format(Locale.ROOT, "the headings take %,d columns", headings.size()),
+                    RowProblems.shown(headings.get(headings.size() - 1)),
+                    String.format(Locale.ROOT, "at most %,d columns, blank ones among them", MOST_COLUMNS)));
+        }
     }
 
     private static Optional<ColumnRule> unknownColumn(ColumnMap map, String heading) {
@@ -142,15 +157,18 @@ record Binding(
         return problems;
     }
 
-    /** The cells of a row as a text file for the same map has them: typed dates and numbers in the map's own way. */
+    /**
+     * The cells of a row as a text file for the same map has them: typed dates and numbers in the map's own way. Beyond
+     * the headings blank cells are left out.
+     */
     List<String> cellsAsText(RawRow row) {
-        List<String> cells = new ArrayList<>(row.cells());
-        for (int i = 0; i < cells.size(); i++) {
-            if (row.kind(i) == CellKind.COVERED) {
-                cells.set(i, "");
-            } else if (row.kind(i) == CellKind.NUMBER && map.decimalComma()) {
-                cells.set(i, cells.get(i).replace('.', ','));
-            }
+        int within = Math.min(row.size(), headings.size());
+        List<String> cells = new ArrayList<>(within);
+        for (int i = 0; i < within; i++) {
+            cells.add(cellAsText(row, i));
+        }
+        for (int i = row.nextFilled(within); i >= 0; i = row.nextFilled(i + 1)) {
+            cells.add(cellAsText(row, i));
         }
         for (BoundColumn column : columns.all()) {
             if (row.kind(column.index()) == CellKind.DATE && column.dates().isPresent()) {
@@ -160,5 +178,13 @@ record Binding(
             }
         }
         return cells;
+    }
+
+    private String cellAsText(RawRow row, int index) {
+        return switch (row.kind(index)) {
+            case COVERED -> "";
+            case NUMBER -> map.decimalComma() ? row.cell(index).replace('.', ',') : row.cell(index);
+            default -> row.cell(index);
+        };
     }
 }

@@ -26,11 +26,10 @@ final class HeadingRow {
     /** The headings of a row without blanks around them, up to the last that is not blank. */
     static List<String> headings(RawRow row) {
         List<String> headings = new ArrayList<>();
-        int end = row.size();
-        while (end > 0 && Blanks.isBlank(row.cell(end - 1))) {
-            end--;
-        }
-        for (int i = 0; i < end; i++) {
+        for (int i = row.nextFilled(0); i >= 0; i = row.nextFilled(i + 1)) {
+            while (headings.size() < i) {
+                headings.add("");
+            }
             headings.add(Blanks.strip(row.cell(i)));
         }
         return headings;

@@ -52,10 +52,9 @@ final class MergedRows {
     }
 
     private RawRow covered(RawRow row) {
-        int size = Math.max(row.size(), columns.length);
-        String[] texts = new String[size];
-        CellKind[] kinds = new CellKind[size];
-        for (int i = 0; i < size; i++) {
+        String[] texts = new String[columns.length];
+        CellKind[] kinds = new CellKind[columns.length];
+        for (int i = 0; i < columns.length; i++) {
             texts[i] = row.cell(i);
             kinds[i] = row.kind(i);
         }
@@ -67,7 +66,7 @@ final class MergedRows {
                 }
             }
         }
-        return row.withCells(texts, kinds);
+        return row.withFirst(texts, kinds);
     }
 
     private void cover(Open one, BoundColumn column, String[] texts, CellKind[] kinds) {
@@ -103,17 +102,9 @@ final class MergedRows {
 
     /** Whether a row is a title: one filled cell, merged across columns. */
     static boolean isTitle(RawRow row, List<MergedArea> areas) {
-        int filled = -1;
-        for (int i = 0; i < row.size(); i++) {
-            if (!Blanks.isBlank(row.cell(i))) {
-                if (filled >= 0) {
-                    return false;
-                }
-                filled = i;
-            }
-        }
-        int only = filled;
+        int only = row.nextFilled(0);
         return only >= 0
+                && row.isBlankFrom(only + 1)
                 && areas.stream()
                         .anyMatch(area -> area.begins(row.number(), only) && area.lastColumn() > area.firstColumn());
     }

@@ -1,6 +1,7 @@
 package org.steelyard.read;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.steelyard.model.ProblemCode;
 
@@ -38,8 +39,8 @@ record RowShape(int headings, List<Integer> blanks, boolean mayEndEarly) {
                     headings + " cells");
             return;
         }
-        for (int column : blanks) {
-            if (!Blanks.isBlank(row.cell(column))) {
+        for (int column = row.nextFilled(0); column >= 0 && !blanks.isEmpty(); column = row.nextFilled(column + 1)) {
+            if (Collections.binarySearch(blanks, column) >= 0) {
                 problems.add(
                         "",
                         ProblemCode.BAD_HEADING,

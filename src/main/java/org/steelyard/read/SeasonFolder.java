@@ -50,7 +50,7 @@ public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
      */
     public static SeasonFolder list(Path path) throws SeasonUnreadableException {
         if (!Files.exists(path)) {
-            throw unreadable(path, absence(path), "a file (" + KINDS + ") or a folder of them");
+            throw unreadable(path, Unreadable.absence(path), "a file (" + KINDS + ") or a folder of them");
         }
         if (Files.isDirectory(path)) {
             return folder(path);
@@ -60,10 +60,6 @@ public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
             throw unreadable(path, reason.get(), "a file (" + KINDS + ") or a folder of them");
         }
         return new SeasonFolder(List.of(path), List.of());
-    }
-
-    private static String absence(Path path) {
-        return Files.isSymbolicLink(path) ? "the link leads to nothing" : "there is no such file or folder";
     }
 
     private static SeasonFolder folder(Path folder) throws SeasonUnreadableException {
@@ -146,7 +142,11 @@ public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
             throw new SourceFault(new TableName(nameOf(path), "")
                     .unreadable(
                             0,
-                            there ? NO_FILE : Files.isSymbolicLink(path) ? absence(path) : "the file cannot be opened",
+                            there
+                                    ? NO_FILE
+                                    : Files.isSymbolicLink(path)
+                                            ? Unreadable.absence(path)
+                                            : "the file cannot be opened",
                             "",
                             "a file that is there and may be read"));
         }

@@ -92,7 +92,7 @@ final class SheetReader {
     }
 
     private static int column(RawRow row, String text) {
-        for (int i = 0; i < row.size(); i++) {
+        for (int i = row.nextFilled(0); i >= 0; i = row.nextFilled(i + 1)) {
             if (Blanks.strip(row.cell(i)).equalsIgnoreCase(text)) {
                 return i;
             }
@@ -104,11 +104,9 @@ final class SheetReader {
     private String beside(String label) {
         for (RawRow row : rows) {
             int at = column(row, label);
-            for (int i = at + 1; at >= 0 && i < row.size(); i++) {
-                String text = Blanks.strip(row.cell(i));
-                if (!text.isEmpty()) {
-                    return text;
-                }
+            int right = at < 0 ? -1 : row.nextFilled(at + 1);
+            if (right >= 0) {
+                return Blanks.strip(row.cell(right));
             }
         }
         return "";

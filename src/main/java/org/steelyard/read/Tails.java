@@ -25,9 +25,11 @@ public final class Tails {
     /** No registration is longer, so a longer text is not a mistyped one. */
     private static final int LONGEST = 40;
 
+    private static final int MOST_HINTS = 3;
+
     private final Map<String, Tail> exact = new HashMap<>();
     private final Map<String, List<Tail>> folded = new HashMap<>();
-    private final List<String> registrations = new ArrayList<>();
+    private final Map<String, String> registrations = new TreeMap<>();
     private final Set<AircraftType> types = new LinkedHashSet<>();
 
     private final Map<String, MassScheme> schemes = new TreeMap<>();
@@ -42,7 +44,7 @@ public final class Tails {
             }
             folded.computeIfAbsent(fold(tail.registration()), key -> new ArrayList<>())
                     .add(tail);
-            registrations.add(tail.registration());
+            registrations.put(tail.registration(), fold(tail.registration()));
             types.add(tail.type());
         }
     }
@@ -106,15 +108,26 @@ public final class Tails {
         }
         String wanted = fold(registration);
         int reach = Math.max(2, wanted.length() / 2);
-        Map<String, Integer> distances = new HashMap<>();
-        for (String known : registrations) {
-            distances.put(known, EditDistance.between(wanted, fold(known)));
+        List<Near> nearest = new ArrayList<>();
+        int most = reach;
+        for (Map.Entry<String, String> known : registrations.entrySet()) {
+            int distance = EditDistance.within(wanted, known.getValue(), most);
+            if (distance <= most) {
+                nearest.add(new Near(known.getKey(), distance));
+                nearest.sort(Comparator.comparing(Near::distance));
+            }
+            if (nearest.size() > MOST_HINTS) {
+                nearest.remove(MOST_HINTS);
+            }
+            if (nearest.size() == MOST_HINTS) {
+                most = nearest.get(MOST_HINTS - 1).distance() - 1; // of equals the first by name stays
+            }
+            if (most < 0) {
+                break;
+            }
         }
-        return registrations.stream()
-                .filter(known -> distances.get(known) <= reach)
-                .sorted(Comparator.comparing((String known) -> distances.get(known))
-                        .thenComparing(Comparator.naturalOrder()))
-                .limit(3)
-                .toList();
+        return nearest.stream().map(Near::registration).toList();
     }
+
+    private record Near(String registration, int distance) {}
 }

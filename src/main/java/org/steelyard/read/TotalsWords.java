@@ -38,7 +38,7 @@ final class TotalsWords {
 
     /** The first filled cell of a row that begins with such a word and has no flight, date and tail beside it. */
     static Optional<String> begin(RawRow row, KeyCells keys) {
-        int first = firstFilled(row);
+        int first = row.nextFilled(0);
         return first >= 0 && isWord(row.cell(first)) && keys.filled(row, first) == 0
                 ? Optional.of(Blanks.strip(row.cell(first)))
                 : Optional.empty();
@@ -46,16 +46,7 @@ final class TotalsWords {
 
     /** The first filled cell of a row that is not blank. */
     static String first(RawRow row) {
-        return Blanks.strip(row.cell(firstFilled(row)));
-    }
-
-    private static int firstFilled(RawRow row) {
-        for (int i = 0; i < row.size(); i++) {
-            if (!Blanks.isBlank(row.cell(i))) {
-                return i;
-            }
-        }
-        return -1;
+        return Blanks.strip(row.cell(row.nextFilled(0)));
     }
 
     private static boolean isWord(String text) {

@@ -18,6 +18,8 @@ final class XlsxRows implements RowStream {
 
     private static final int MOST_COLUMNS = 16_384;
     private static final int MOST_ROWS = 1_048_576;
+    private static final int FAR_COLUMNS = 1_000;
+    private static final int FAR_APART = 4;
     private static final int MOST_ROW_CHARS = 4_000_000;
 
     private final InputStream part;
@@ -28,6 +30,8 @@ final class XlsxRows implements RowStream {
     private final BitSet hiddenColumns = new BitSet();
     private String[] texts = new String[32];
     private CellKind[] kinds = new CellKind[32];
+    private int[] places = new int[32];
+    private int filled;
     private int width;
     private long rowChars;
     private long size;
@@ -73,8 +77,8 @@ final class XlsxRows implements RowStream {
                 if (event == XMLStreamConstants.START_ELEMENT
                         && xml.getLocalName().equals("row")) {
                     readRow();
-                    size += rowChars + width;
-                    RawRow row = RawRow.of(rowRead, Arrays.copyOf(texts, width), Arrays.copyOf(kinds, width));
+                    RawRow row = row();
+                    size += rowChars + (isFarApart() ? filled : width);
                     if (!row.isBlank()) {
                         hiddenRows += hidden ? 1 : 0;
                         return Optional.of(row);
@@ -119,6 +123,7 @@ final class XlsxRows implements RowStream {
         }
         rowRead = number;
         width = 0;
+        filled = 0;
         rowChars = 0;
         while (true) {
             int event = xml.next();
@@ -147,11 +152,7 @@ final class XlsxRows implements RowStream {
         }
         int column = reference.isEmpty() ? width : columnOf(reference);
         XlsxCells.Cell cell = readValue(type, style);
-        if (!cell.text().isEmpty()) {
-            put(column, cell);
-        } else {
-            put(column, XlsxCells.Cell.BLANK);
-        }
+        put(column, cell);
     }
 
     private XlsxCells.Cell readValue(String type, int style) throws XMLStreamException {
@@ -202,22 +203,50 @@ final class XlsxRows implements RowStream {
         if (column >= MOST_COLUMNS || column < width) {
             throw new XMLStreamException("a cell in column " + (column + 1) + " after column " + width);
         }
-        if (column >= texts.length) {
-            int size = Math.max(column + 1, texts.length * 2);
-            texts = Arrays.copyOf(texts, size);
-            kinds = Arrays.copyOf(kinds, size);
+        width = column + 1;
+        if (cell.text().isEmpty()) {
+            return;
         }
-        while (width < column) {
-            texts[width] = "";
-            kinds[width++] = CellKind.TEXT;
+        if (filled == texts.length) {
+            texts = Arrays.copyOf(texts, 2 * filled);
+            kinds = Arrays.copyOf(kinds, 2 * filled);
+            places = Arrays.copyOf(places, 2 * filled);
         }
         rowChars += cell.text().length();
         if (rowChars > MOST_ROW_CHARS) {
             throw new XlsxLimitException("a row of the workbook holds more than 4,000,000 characters", "shorter rows")
                     .whileParsing();
         }
-        texts[width] = cell.text();
-        kinds[width++] = cell.kind();
+        texts[filled] = cell.text();
+        kinds[filled] = cell.kind();
+        places[filled++] = column;
+    }
+
+    /** Whether a row reaches so far past its cells that the blank ones are not laid out. */
+    private boolean isFarApart() {
+        return width > FAR_COLUMNS && width > FAR_APART * filled;
+    }
+
+    private RawRow row() {
+        if (isFarApart() && filled > 0) {
+            return RawRow.farApart(
+                    rowRead,
+                    width,
+                    Arrays.copyOf(places, filled),
+                    Arrays.copyOf(texts, filled),
+                    Arrays.copyOf(kinds, filled));
+        }
+        String[] cells = Arrays.copyOf(texts, filled == 0 ? 0 : width);
+        CellKind[] cellKinds = Arrays.copyOf(kinds, cells.length);
+        if (filled < cells.length) {
+            Arrays.fill(cells, "");
+            Arrays.fill(cellKinds, CellKind.TEXT);
+            for (int i = 0; i < filled; i++) {
+                cells[places[i]] = texts[i];
+                cellKinds[places[i]] = kinds[i];
+            }
+        }
+        return RawRow.of(rowRead, cells, cellKinds);
     }
 
     /** The column of a reference such as AB12, from 0. */

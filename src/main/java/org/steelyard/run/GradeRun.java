@@ -68,7 +68,7 @@ public final class GradeRun {
      * @param configuration types, fleet, rules
      * @param scheme how sheets are marked
      * @return the marked sheets
-     * @throws SeasonUnreadableException if there is nothing to read
+     * @throws SeasonUnreadableException if there is nothing to read, or no exercise in the file that is given
      */
     public static Outcome mark(
             Path path, Optional<Path> given, ReadOptions options, Configuration configuration, MarkingScheme scheme)
@@ -77,10 +77,13 @@ public final class GradeRun {
         Optional<Path> exercises = given.or(() -> beside(path));
         Tails tails = Tails.of(configuration.tails().values());
         exercises.ifPresent(file -> run.exercises(file, tails, options));
+        if (given.isPresent() && run.exercises.isEmpty() && !run.problems.isEmpty()) {
+            throw new SeasonUnreadableException(run.problems);
+        }
         GradeInput input = GradeReader.sheets(path, tails, options, exercises.orElse(Path.of(EXERCISES)));
         run.problems.addAll(input.problems());
         input.sheets().forEach(run::sheet);
-        return new Outcome(run.marked, run.problems);
+        return new Outcome(run.marked, run.problems.stream().distinct().toList());
     }
 
     private static Optional<Path> beside(Path path) {

@@ -1,9 +1,7 @@
 package org.steelyard.run;
 
 import java.io.IOException;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +15,7 @@ import org.steelyard.model.ProblemCode;
 import org.steelyard.read.RawRows;
 import org.steelyard.read.SeasonFiles;
 import org.steelyard.read.SourceFile;
+import org.steelyard.read.Unreadable;
 
 /**
  * The reading thread: goes through the files and hands batches of rows to the workers, in order; files of load items
@@ -62,7 +61,7 @@ final class Reading implements Runnable {
             put(new Step.FileBegins(name, Checksum.sha256(file), Files.size(file), number));
         } catch (IOException e) {
             put(new Step.FileBegins(name, "", 0, number));
-            put(new Step.FileEnds("", List.of(), List.of(), List.of(unreadable(name, e))));
+            put(new Step.FileEnds("", List.of(), List.of(), List.of(unreadable(file, e))));
             return;
         }
         try (SourceFile source = files.open(file)) {
@@ -77,25 +76,14 @@ final class Reading implements Runnable {
         }
     }
 
-    private static InputProblem unreadable(String name, IOException e) {
+    private static InputProblem unreadable(Path file, IOException e) {
         return new InputProblem(
-                new Origin(name, "", 0),
+                new Origin(String.valueOf(file.getFileName()), "", 0),
                 "",
                 ProblemCode.UNREADABLE,
-                "the file cannot be read: " + why(e),
+                "the file cannot be read: " + Unreadable.why(file, e),
                 "",
                 "a file that may be read");
-    }
-
-    private static String why(IOException e) {
-        if (e instanceof AccessDeniedException) {
-            return "you may not read it";
-        }
-        if (e instanceof NoSuchFileException) {
-            return "it was removed meanwhile";
-        }
-        String kind = e.getClass().getSimpleName();
-        return e.getMessage() == null ? kind : kind + ", " + e.getMessage();
     }
 
     private void put(Step step) throws InterruptedException {

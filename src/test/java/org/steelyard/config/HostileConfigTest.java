@@ -106,6 +106,92 @@ class HostileConfigTest {
                         ":masses.max-ramp: too large a number (value '999"));
     }
 
+    /** A type whose lines, tables and tanks have a single point, and what is said of it. */
+    static Stream<Case> singlePoints() {
+        String forward =
+                "forward: {straight-in: arm, points: [{mass: 3200 kg, cg: 5.20 m}, {mass: 5.1 t, cg: 5.24 m}]}";
+        String aft =
+                "aft: {straight-in: moment, points: [{mass: 3200 kg, cg: 36 % MAC}, {mass: 5700 kg, cg: 36 % MAC}]}";
+        String points = "        - {cg: 9 % MAC, trim: 2.5}\n        - {cg: 36 % MAC, trim: -1.5}\n";
+        String rows =
+                "          - {mass: 3200 kg, trim: [-2.0, 1.5]}\n          - {mass: 5700 kg, trim: [-2.5, 1.0]}\n";
+        String arms = "        - {contents: 300 kg, arm: 5.30 m}\n        - {contents: full, arm: 5.42 m}\n";
+        return Stream.of(
+                edited(
+                        "one vertex ahead",
+                        forward,
+                        forward.replace(", {mass: 5.1 t, cg: 5.24 m}", ""),
+                        "envelopes.zero-fuel.forward: a limit line needs at least two vertices"),
+                edited(
+                        "one vertex behind",
+                        aft,
+                        aft.replace("{mass: 3200 kg, cg: 36 % MAC}, ", ""),
+                        "envelopes.in-flight.aft: a limit line needs at least two vertices"),
+                edited(
+                        "two vertices at one mass",
+                        forward,
+                        forward.replace("5.1 t", "3200 kg"),
+                        "envelopes.zero-fuel.forward: a limit line must span some mass"),
+                edited(
+                        "one point of trim",
+                        points,
+                        points.substring(0, points.indexOf('\n') + 1),
+                        "trim[1].law: a trim scale needs at least two points"),
+                edited(
+                        "two points of trim at one CG",
+                        points,
+                        points.replace("36 %", "9 %"),
+                        "trim[1].law: CG of a trim scale must rise: 9.0 after 9.0"),
+                edited(
+                        "one column of trim",
+                        "cg: [9 % MAC, 36 % MAC]\n        rows:\n" + rows,
+                        "cg: [9 % MAC]\n        rows:\n          - {mass: 3200 kg, trim: [-2.0]}\n          - {mass: 5700 kg, trim: [-2.5]}\n",
+                        "trim[2].law.table: "),
+                edited(
+                        "one row of trim",
+                        rows,
+                        rows.substring(0, rows.indexOf('\n') + 1),
+                        "trim[2].law.table: a trim table needs at least two masses"),
+                edited("a slope of one CG", "to: 36 % MAC", "to: 9 % MAC", "trim[3].law.slope"),
+                edited(
+                        "a tank of one point",
+                        arms,
+                        arms.substring(0, arms.indexOf('\n') + 1),
+                        "fuel.tanks[1]: the arm table must reach the capacity of 711.0 kg"),
+                edited("a tank of one point when full", arms, arms.substring(arms.indexOf('\n') + 1), ""),
+                edited(
+                        "a tank of one point when empty",
+                        arms,
+                        arms.substring(0, arms.indexOf('\n') + 1).replace("300", "0"),
+                        "fuel.tanks[1].arms[1].contents: must be more than zero (value '0 kg'"),
+                edited(
+                        "a tank without a point",
+                        "arms:\n" + arms,
+                        "arms: []\n",
+                        "fuel.tanks[1].arms: the list is empty (expected at least one entry)"),
+                edited(
+                        "a group of one",
+                        "holds: [nose, tail]",
+                        "holds: [nose]",
+                        "groups[1]: a group needs at least two places"),
+                edited(
+                        "a cabin row of no length",
+                        "{first: 1, last: 2, arm: 3.7 m, pitch: 0.8 m, seats: 2}",
+                        "{first: 1, last: 1, arm: 3.7 m, pitch: 0 m, seats: 4}",
+                        "cabin.zones[1].rows[1].pitch: must be more than zero"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("singlePoints")
+    void aTypeOfSinglePointsIsRefusedOrMeansSomething(Case one) throws IOException {
+        List<String> faults = faults(one.path(), one.content().getBytes(one.charset()));
+        if (one.said().isEmpty()) {
+            assertThat(faults).isEmpty();
+        } else {
+            assertThat(faults).anyMatch(fault -> fault.contains(one.said()));
+        }
+    }
+
     private static String deepLines(int depth) {
         StringBuilder lines = new StringBuilder();
         for (int i = 0; i < depth; i++) {
@@ -154,7 +240,8 @@ class HostileConfigTest {
                         ConfigResult.Faulty.class,
                         faulty -> assertThat(faulty.faults())
                                 .extracting(ConfigFault::message)
-                                .contains("policy.yaml: the file is missing (expected a file of this name)"));
+                                .contains(
+                                        "policy.yaml: a pipe or a device, not a file (expected a file of this name)"));
         Files.delete(folder.resolve(POLICY));
     }
 }

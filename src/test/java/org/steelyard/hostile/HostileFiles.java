@@ -217,7 +217,12 @@ public final class HostileFiles {
         cases.add(new Case(
                 "season-loop.csv",
                 file -> Files.createSymbolicLink(file, file.getFileName()),
-                ": the file cannot be read: FileSystemException (expected a file that may be read)",
+                ": the file cannot be read: the link leads in circles (expected a file that may be read)",
+                true));
+        cases.add(new Case(
+                "season-dangling.csv",
+                file -> Files.createSymbolicLink(file, Path.of("nowhere.csv")),
+                ": the file cannot be read: the link leads to nothing (expected a file that may be read)",
                 true));
         cases.add(new Case(
                 "season-device.csv",
@@ -410,11 +415,39 @@ public final class HostileFiles {
                 "[Raw]:2: a single cell, tag or comment of the workbook takes more than 16 MB; the rows after",
                 false,
                 workbook("T84").replace(Book.SHEET, "</sheetData>", "<!--" + mixed(18_000_000) + "--></sheetData>")));
+        cases.add(rowOfBook(
+                "far-cells",
+                "the row has 16384 cells, more than headings (expected 6 cells)",
+                new Book(row(1, HEADINGS.strip()) + farRows(3_000), "")));
+        cases.add(book(
+                "far-heading",
+                "[Raw]:1: the headings take 16,384 columns (value 'end'; expected at most 2,000 columns, blank ones",
+                true,
+                workbook("T86")
+                        .replace(
+                                Book.SHEET,
+                                "</row><row r=\"2\">",
+                                inline("end").replace("<c ", "<c r=\"XFD1\" ") + "</row><row r=\"2\">")));
         cases.add(book(
                 "deep",
                 "[Raw]:2: the workbook is damaged or cut short; the rows after this one were not read",
                 false,
                 workbook("T85").replace(Book.SHEET, "</sheetData>", "<a>".repeat(30_000))));
+    }
+
+    /** Rows of two cells, the last of them in the last column that a sheet can have. */
+    private static String farRows(int count) {
+        StringBuilder rows = new StringBuilder();
+        for (int i = 0; i < count; i++) {
+            int number = i + 2;
+            rows.append("<row r=\"")
+                    .append(number)
+                    .append("\"><c r=\"A")
+                    .append(number)
+                    .append("\" t=\"str\"><v>F");
+            rows.append(number).append("</v></c><c r=\"XFD").append(number).append("\"><v>7</v></c></row>");
+        }
+        return rows.toString();
     }
 
     /** Letters that do not pack well enough to look like a bomb. */

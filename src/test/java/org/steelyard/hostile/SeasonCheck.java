@@ -111,7 +111,31 @@ final class SeasonCheck {
         boolean text = rejected.origin().sheet().isEmpty()
                 && rejected.former().isEmpty()
                 && !rejected.mapName().isBlank();
-        require(!text || rejected.cells().equals(row.cells()), "the cells of a rejected row are others");
+        require(
+                !text
+                        || rejected.cells()
+                                .equals(withoutBlanksBeyond(
+                                        row, rejected.headings().size())),
+                "the cells of a rejected row are others");
+    }
+
+    private static List<String> withoutBlanksBeyond(RawRow row, int headings) {
+        List<String> cells = row.cells();
+        int within = Math.min(headings, cells.size());
+        List<String> kept = new ArrayList<>(cells.subList(0, within));
+        cells.subList(within, cells.size()).stream()
+                .filter(cell -> !cell.chars().allMatch(SeasonCheck::isBlank))
+                .forEach(kept::add);
+        return kept;
+    }
+
+    private static boolean isBlank(int c) {
+        return c <= ' '
+                || c == 0x7F
+                || Character.isWhitespace(c)
+                || Character.isSpaceChar(c)
+                || c == '\uFEFF'
+                || c == '\u200B';
     }
 
     private static void checkMessage(InputProblem problem) {

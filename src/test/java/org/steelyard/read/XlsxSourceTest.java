@@ -22,6 +22,7 @@ import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
@@ -173,6 +174,49 @@ class XlsxSourceTest {
                 .hasSize(1)
                 .allMatch(
                         reason -> reason.startsWith("s.xlsx[Season]:2:Fuel: a date, not a number (value '2024-01-12'"));
+    }
+
+    @Test
+    void cellsFarBeyondTheHeadingsAreKeptWithoutTheBlankOnesBetween() throws IOException {
+        ReadAll read = changed(row -> {
+            set(row.createCell(5_000), "far");
+            set(row.createCell(16_383), 7.5);
+        });
+        assertThat(read.reasons())
+                .containsExactly("s.xlsx[Season]:2: the row has 16384 cells, more than headings (expected 8 cells)");
+        assertThat(read.rejected().get(0).cells())
+                .containsExactly("T1", "2024-05-01", "SX-BAA", "10", "3000", "100", "1500.5", "Ann", "far", "7.5");
+    }
+
+    @Test
+    void blankCellsFarBeyondTheHeadingsDoNoHarm() throws IOException {
+        ReadAll read = changed(row ->
+                row.createCell(16_383).setCellStyle(dateStyle(row.getSheet().getWorkbook(), "dd.mm.yyyy")));
+        assertThat(read.reasons()).isEmpty();
+        assertThat(read.accepted())
+                .hasSize(1)
+                .allSatisfy(loading -> assertThat(loading.fuel()).isEqualTo(new Fuel.Total(3000, 100, 1500.5)));
+    }
+
+    @Test
+    void mergedCellsReachIntoARowWhoseCellsStandFarApart() throws IOException {
+        Workbook workbook = season(row("T1"), row("T2", 2, null));
+        Sheet sheet = workbook.getSheetAt(0);
+        set(sheet.getRow(2).createCell(16_383), 7);
+        sheet.addMergedRegion(new CellRangeAddress(1, 2, 2, 2));
+        ReadAll read = ReadAll.of(write(workbook), MAP);
+        assertThat(read.accepted()).hasSize(1);
+        assertThat(read.rejected().get(0).cells())
+                .containsExactly("T2", "2024-05-01", "", "10", "3000", "100", "1500.5", "Ann", "7");
+    }
+
+    @Test
+    void headingsThatTakeMoreThanTwoThousandColumnsAreRefused() throws IOException {
+        Workbook workbook = season(row("T1"));
+        set(workbook.getSheetAt(0).getRow(0).createCell(2_000), "Gate");
+        assertThat(ReadAll.of(write(workbook), MAP).problems())
+                .containsExactly("s.xlsx[Season]:1: the headings take 2,001 columns (value 'Gate'; expected at most"
+                        + " 2,000 columns, blank ones among them)");
     }
 
     @Test
