@@ -77,6 +77,6 @@ abstract class PublishedCases {
         published.stream()
                 .filter(one -> one.reasonNotRun().isPresent())
                 .forEach(one -> PublishedTable.addNotRun(kind, one));
-        PublishedTable.write();
+        PublishedTable.write(kind);
     }
 }

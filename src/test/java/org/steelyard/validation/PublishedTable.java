@@ -1,20 +1,28 @@
 package org.steelyard.validation;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.steelyard.samples.Draws;
 
 /** The table of every published check, one line an answer, written while the cases run. */
 final class PublishedTable {
 
     private static final Path FILE = Path.of("target", "published-checks.md");
+    private static final Path KINDS = Path.of("target", "published-checks");
+    private static final String ENDING = ".md";
     private static final Map<String, Map<String, List<String>>> LINES = new TreeMap<>();
 
     private PublishedTable() {}
@@ -50,18 +58,6 @@ final class PublishedTable {
         LINES.computeIfAbsent(kind, k -> new TreeMap<>()).put(one.id(), List.of(line));
     }
 
-    private static long count(String part) {
-        return LINES.values().stream()
-                .flatMap(kind -> kind.values().stream())
-                .flatMap(List::stream)
-                .filter(line -> line.contains(part))
-                .count();
-    }
-
-    private static int cases() {
-        return LINES.values().stream().mapToInt(Map::size).sum();
-    }
-
     private static String line(String... cells) {
         StringBuilder line = new StringBuilder("|");
         for (String cell : cells) {
@@ -70,11 +66,49 @@ final class PublishedTable {
         return line.toString();
     }
 
-    /** Writes what has run so far; not where the tests run many times over. */
-    static synchronized void write() {
+    /**
+     * Writes the lines of a kind, and the table of all kinds that have run so far, in this process or beside it; not
+     * where the tests run many times over.
+     */
+    static synchronized void write(String kind) {
         if (Draws.of(100) < 100) {
             return;
         }
+        try {
+            Files.createDirectories(KINDS);
+            try (FileChannel lock = FileChannel.open(
+                            KINDS.resolve(".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+                    FileLock held = lock.lock()) {
+                assertThat(held.isValid()).isTrue();
+                List<String> lines =
+                        LINES.get(kind).values().stream().flatMap(List::stream).toList();
+                Files.write(KINDS.resolve(kind + ENDING), lines, StandardCharsets.UTF_8);
+                Files.write(FILE, text(kinds()), StandardCharsets.UTF_8);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Map<String, List<String>> kinds() throws IOException {
+        Map<String, List<String>> kinds = new TreeMap<>();
+        try (Stream<Path> files = Files.list(KINDS)) {
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith(ENDING)).toList()) {
+                String name = file.getFileName().toString();
+                kinds.put(name.substring(0, name.length() - ENDING.length()), Files.readAllLines(file));
+            }
+        }
+        return kinds;
+    }
+
+    private static List<String> text(Map<String, List<String>> kinds) {
+        List<String> lines = kinds.values().stream().flatMap(List::stream).toList();
+        long notRun = count(lines, "| not run |");
+        long cases = lines.stream()
+                .map(line -> line.substring(0, line.indexOf('|', 1)))
+                .distinct()
+                .count();
         List<String> text = new ArrayList<>();
         text.add("# Every published check");
         text.add("");
@@ -84,23 +118,21 @@ final class PublishedTable {
                 "printed by the source, or ours (own) from its printed inputs, or part of each (mixed). Confidence: the");
         text.add("figures were read in the source or a copy (READ), partly recalled (MIXED), recalled (MEMORY).");
         text.add("");
-        long notRun = count("| not run |");
-        text.add((count("") - notRun) + " answers of " + (cases() - notRun) + " cases; " + count("| rejected |")
-                + " of them are misprints that" + " the same checks reject; " + count("| not run |")
+        text.add((lines.size() - notRun) + " answers of " + (cases - notRun) + " cases; "
+                + count(lines, "| rejected |") + " of them are misprints that the same checks reject; " + notRun
                 + " cases are not run, each with its reason.");
-        for (Map.Entry<String, Map<String, List<String>>> kind : LINES.entrySet()) {
+        kinds.forEach((kind, its) -> {
             text.add("");
-            text.add("## " + kind.getKey().replace('-', ' '));
+            text.add("## " + kind.replace('-', ' '));
             text.add("");
             text.add("| case | what | figure | printed | computed | difference | answer | confidence | source |");
             text.add("|---|---|---|---:|---:|---:|---|---|---|");
-            kind.getValue().values().forEach(text::addAll);
-        }
-        try {
-            Files.createDirectories(FILE.getParent());
-            Files.writeString(FILE, String.join("\n", text) + "\n", StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+            text.addAll(its);
+        });
+        return text;
+    }
+
+    private static long count(List<String> lines, String part) {
+        return lines.stream().filter(line -> line.contains(part)).count();
     }
 }
