@@ -122,9 +122,7 @@ public final class MergeableTally implements Serializable {
         String tail = flight.loading().tail().registration();
         addRecorded(new Recorded(RecordedTrimGroup.TAIL, tail), units, rule.marginalUnits());
         for (Extra extra : flight.loading().extras()) {
-            if (!rule.groupBy().isBlank()
-                    && extra.name().equalsIgnoreCase(rule.groupBy())
-                    && isKept(id(rule.groupBy()))) {
+            if (!rule.groupBy().isBlank() && extra.name().equalsIgnoreCase(rule.groupBy()) && isKept(id(rule.groupBy()))) {
                 addRecorded(new Recorded(rule.groupBy(), extra.value()), units, rule.marginalUnits());
             }
         }
@@ -145,8 +143,7 @@ public final class MergeableTally implements Serializable {
         OptionalDouble units = trim.isPresent() ? trim.get().trimUnits() : OptionalDouble.empty();
         figures[Measure.TAKEOFF_CG.ordinal()] = cg(flight);
         figures[Measure.TAKEOFF_TRIM.ordinal()] = units.orElse(Double.NaN);
-        figures[Measure.ZERO_FUEL_CG.ordinal()] =
-                percent(chord, flight.balance().zeroFuel());
+        figures[Measure.ZERO_FUEL_CG.ordinal()] = percent(chord, flight.balance().zeroFuel());
         figures[Measure.LANDING_CG.ordinal()] = percent(chord, flight.balance().landing());
         return figures;
     }
@@ -173,8 +170,9 @@ public final class MergeableTally implements Serializable {
             routes.add(route, status);
         }
         double[] figures = figures(flight);
-        Optional<PartFigures> parts =
-                LoadParts.areKnown(flight) ? Optional.of(PartFigures.of(flight, loadParts(type))) : Optional.empty();
+        Optional<PartFigures> parts = LoadParts.areKnown(flight)
+                ? Optional.of(PartFigures.of(flight, loadParts(type)))
+                : Optional.empty();
         addParts(parts, type, setting, figures);
         One one = new One(figures, parts, setting, status);
         add("type", type.id(), one);
@@ -246,8 +244,10 @@ public final class MergeableTally implements Serializable {
                 at(all, measure).add(value, one.status);
             }
         }
-        boolean explained =
-                grouping.equals("tail") || grouping.equals("route") || grouping.equals(WEEK) || grouping.startsWith(BY);
+        boolean explained = grouping.equals("tail")
+                || grouping.equals("route")
+                || grouping.equals(WEEK)
+                || grouping.startsWith(BY);
         if (explained && one.parts.isPresent()) {
             double[] figures = one.parts.get().all();
             partsByGroup

@@ -53,7 +53,8 @@ final class MergedFigures implements SeasonFigures {
         List<K> keys = new ArrayList<>();
         tally.groups(id).forEach(key -> keys.add((K) key));
         GroupNames<K> asMet = kind.others(keys);
-        List<K> inOrder = IntStream.of(asMet.inOrder()).mapToObj(asMet::key).toList();
+        List<K> inOrder =
+                IntStream.of(asMet.inOrder()).mapToObj(asMet::key).toList();
         GroupNames<K> all = kind.others(inOrder);
         names.put(id, all);
         ids.put(all, id);
@@ -64,7 +65,8 @@ final class MergedFigures implements SeasonFigures {
     @SuppressWarnings("unchecked")
     PartTallies.Key key(Place place) {
         GroupNames<Object> groups = (GroupNames<Object>) names.get(place.grouping());
-        return new PartTallies.Key(groups.grouping(), types.find((String) place.within()), groups.find(place.group()));
+        return new PartTallies.Key(
+                groups.grouping(), types.find((String) place.within()), groups.find(place.group()));
     }
 
     @Override
@@ -122,7 +124,8 @@ final class MergedFigures implements SeasonFigures {
         GroupNames<?> within = measure.byFlaps() ? settings : types;
         int width = groups.groups();
         return new Places(
-                measure, place -> new Place(ids.get(groups), within.key(place / width), groups.key(place % width)));
+                measure,
+                place -> new Place(ids.get(groups), within.key(place / width), groups.key(place % width)));
     }
 
     @Override
@@ -142,7 +145,10 @@ final class MergedFigures implements SeasonFigures {
     public FlightCloud.Cells cells(Setting setting, Measure measure, double width) {
         Place place = new Place(settings.grouping(), measure.byFlaps() ? setting : setting.typeId(), setting);
         return FlightCloud.Cells.of(
-                tally.values(place, measure).map(values -> values.cells(width)).orElseGet(TreeMap::new), width);
+                tally.values(place, measure)
+                        .map(values -> values.cells(width))
+                        .orElseGet(TreeMap::new),
+                width);
     }
 
     @FunctionalInterface
