@@ -124,6 +124,7 @@ def main():
                  "-cp", ":".join(classes + [cluster.jars]), "org.steelyard.spark.SparkAudit",
                  os.path.abspath(args.season), "-o", os.path.abspath(args.reports), *args.rest],
                 env=cluster.environment)
+            cluster.started.append(audit)
             if args.kill_after > 0:
                 while audit.poll() is None and not children(workers[0].pid):
                     time.sleep(0.2)

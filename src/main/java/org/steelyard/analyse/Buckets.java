@@ -56,7 +56,7 @@ final class Buckets implements Grouped {
 
     @Override
     public long n(int bucket) {
-        return starts[bucket + 1] - starts[bucket];
+        return (long) starts[bucket + 1] - starts[bucket];
     }
 
     /** The values of a bucket, ascending. */

@@ -35,10 +35,10 @@ final class FindingTally implements Serializable {
 
     /** Adds the counts of other flights. */
     void merge(FindingTally other) {
-        other.kinds.forEach((severity, codes) -> codes.forEach((code, kind) -> kinds.computeIfAbsent(
-                        severity, absent -> new EnumMap<>(FindingCode.class))
-                .computeIfAbsent(code, absent -> new Kind())
-                .merge(kind)));
+        other.kinds.forEach((severity, codes) -> codes.forEach(
+                (code, kind) -> kinds.computeIfAbsent(severity, absent -> new EnumMap<>(FindingCode.class))
+                        .computeIfAbsent(code, absent -> new Kind())
+                        .merge(kind)));
     }
 
     List<FindingCount> counts() {
@@ -51,7 +51,7 @@ final class FindingTally implements Serializable {
 
     private static final class Kind implements Serializable {
 
-    private static final long serialVersionUID = 1;
+        private static final long serialVersionUID = 1;
 
         private long findings;
         private long flights;

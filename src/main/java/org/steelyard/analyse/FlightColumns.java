@@ -15,10 +15,9 @@ import java.util.LongSummaryStatistics;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import java.util.function.Function;
-import org.steelyard.balance.TrimResult;
 import java.util.stream.IntStream;
+import org.steelyard.balance.TrimResult;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.Status;
 import org.steelyard.model.AircraftType;
@@ -213,8 +212,10 @@ final class FlightColumns implements SeasonFigures {
 
     @Override
     public Grouped grouped(Measure measure, GroupNames<?> names) {
+        if (!(names instanceof GroupColumn<?> groups)) {
+            throw new IllegalArgumentException(names.grouping() + " is no column of these flights");
+        }
         GroupColumn<?> within = measure.byFlaps() ? settings : types;
-        GroupColumn<?> groups = (GroupColumn<?>) names;
         int width = groups.groups();
         return new Buckets(
                 this, measure, flight -> within.of(flight) * width + groups.of(flight), within.groups() * width);

@@ -3,6 +3,7 @@ package org.steelyard.analyse;
 import java.io.Serializable;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -65,7 +66,7 @@ public final class MergeableTally implements Serializable {
     private final MonthTally months = new MonthTally();
     private final TrimTally scales = new TrimTally();
     private final Map<Recorded, RecordedSums> recorded = new HashMap<>();
-    private final Map<Place, MergeableValues[]> values = new HashMap<>();
+    private final Map<Place, Map<Measure, MergeableValues>> values = new HashMap<>();
     private final Map<String, Set<Object>> groups = new LinkedHashMap<>();
     private final Map<String, PartTally> partsByType = new HashMap<>();
     private final Map<Setting, PartTally> partsBySetting = new HashMap<>();
@@ -122,7 +123,9 @@ public final class MergeableTally implements Serializable {
         String tail = flight.loading().tail().registration();
         addRecorded(new Recorded(RecordedTrimGroup.TAIL, tail), units, rule.marginalUnits());
         for (Extra extra : flight.loading().extras()) {
-            if (!rule.groupBy().isBlank() && extra.name().equalsIgnoreCase(rule.groupBy()) && isKept(id(rule.groupBy()))) {
+            if (!rule.groupBy().isBlank()
+                    && extra.name().equalsIgnoreCase(rule.groupBy())
+                    && isKept(id(rule.groupBy()))) {
                 addRecorded(new Recorded(rule.groupBy(), extra.value()), units, rule.marginalUnits());
             }
         }
@@ -136,15 +139,15 @@ public final class MergeableTally implements Serializable {
     }
 
     /** The figures of one flight by measure. */
-    private static double[] figures(AuditedFlight flight) {
+    private static Map<Measure, Double> figures(AuditedFlight flight) {
         MeanChord chord = flight.loading().type().geometry().chord();
-        double[] figures = new double[Measure.values().length];
+        Map<Measure, Double> figures = new EnumMap<>(Measure.class);
         Optional<TrimResult> trim = flight.balance().takeoffTrim();
         OptionalDouble units = trim.isPresent() ? trim.get().trimUnits() : OptionalDouble.empty();
-        figures[Measure.TAKEOFF_CG.ordinal()] = cg(flight);
-        figures[Measure.TAKEOFF_TRIM.ordinal()] = units.orElse(Double.NaN);
-        figures[Measure.ZERO_FUEL_CG.ordinal()] = percent(chord, flight.balance().zeroFuel());
-        figures[Measure.LANDING_CG.ordinal()] = percent(chord, flight.balance().landing());
+        figures.put(Measure.TAKEOFF_CG, cg(flight));
+        units.ifPresent(value -> figures.put(Measure.TAKEOFF_TRIM, value));
+        putPercent(figures, Measure.ZERO_FUEL_CG, chord, flight.balance().zeroFuel());
+        putPercent(figures, Measure.LANDING_CG, chord, flight.balance().landing());
         return figures;
     }
 
@@ -156,8 +159,11 @@ public final class MergeableTally implements Serializable {
                 .percentAt(flight.balance().takeoff().armM());
     }
 
-    private static double percent(MeanChord chord, Optional<MassMoment> state) {
-        return state.isPresent() ? chord.percentAt(state.get().armM()) : Double.NaN;
+    private static void putPercent(
+            Map<Measure, Double> figures, Measure measure, MeanChord chord, Optional<MassMoment> state) {
+        if (state.isPresent()) {
+            figures.put(measure, chord.percentAt(state.get().armM()));
+        }
     }
 
     private void addGroups(AuditedFlight flight, Status status) {
@@ -169,10 +175,9 @@ public final class MergeableTally implements Serializable {
         if (!route.isEmpty() && isKept("route")) {
             routes.add(route, status);
         }
-        double[] figures = figures(flight);
-        Optional<PartFigures> parts = LoadParts.areKnown(flight)
-                ? Optional.of(PartFigures.of(flight, loadParts(type)))
-                : Optional.empty();
+        Map<Measure, Double> figures = figures(flight);
+        Optional<PartFigures> parts =
+                LoadParts.areKnown(flight) ? Optional.of(PartFigures.of(flight, loadParts(type))) : Optional.empty();
         addParts(parts, type, setting, figures);
         One one = new One(figures, parts, setting, status);
         add("type", type.id(), one);
@@ -188,7 +193,7 @@ public final class MergeableTally implements Serializable {
         }
     }
 
-    private record One(double[] figures, Optional<PartFigures> parts, Setting setting, Status status) {}
+    private record One(Map<Measure, Double> figures, Optional<PartFigures> parts, Setting setting, Status status) {}
 
     private LoadParts loadParts(AircraftType type) {
         if (loadParts == null) {
@@ -197,17 +202,18 @@ public final class MergeableTally implements Serializable {
         return loadParts.computeIfAbsent(type.id(), id -> new LoadParts(type));
     }
 
-    private void addParts(Optional<PartFigures> parts, AircraftType type, Setting setting, double[] figures) {
+    private void addParts(
+            Optional<PartFigures> parts, AircraftType type, Setting setting, Map<Measure, Double> figures) {
         if (parts.isPresent()) {
             int size = loadParts(type).size();
-            double trim = figures[Measure.TAKEOFF_TRIM.ordinal()];
+            Double trim = figures.get(Measure.TAKEOFF_TRIM);
             double[] all = parts.get().all();
             partsByType
                     .computeIfAbsent(type.id(), absent -> new PartTally(size))
                     .add(parts.get(), all, OptionalDouble.empty());
             partsBySetting
                     .computeIfAbsent(setting, absent -> new PartTally(size))
-                    .add(parts.get(), all, Double.isNaN(trim) ? OptionalDouble.empty() : OptionalDouble.of(trim));
+                    .add(parts.get(), all, trim == null ? OptionalDouble.empty() : OptionalDouble.of(trim));
         }
     }
 
@@ -235,19 +241,14 @@ public final class MergeableTally implements Serializable {
             return;
         }
         Place inType = new Place(grouping, one.setting.typeId(), group);
-        for (Measure measure : Measure.values()) {
-            double value = one.figures[measure.ordinal()];
-            boolean wanted = measure == Measure.TAKEOFF_CG || !grouping.equals(WEEK);
-            if (wanted && !Double.isNaN(value)) {
+        one.figures.forEach((measure, value) -> {
+            if (measure == Measure.TAKEOFF_CG || !grouping.equals(WEEK)) {
                 Place place = measure.byFlaps() ? new Place(grouping, one.setting, group) : inType;
-                MergeableValues[] all = values.computeIfAbsent(place, absent -> empty());
-                at(all, measure).add(value, one.status);
+                at(place, measure).add(value, one.status);
             }
-        }
-        boolean explained = grouping.equals("tail")
-                || grouping.equals("route")
-                || grouping.equals(WEEK)
-                || grouping.startsWith(BY);
+        });
+        boolean explained =
+                grouping.equals("tail") || grouping.equals("route") || grouping.equals(WEEK) || grouping.startsWith(BY);
         if (explained && one.parts.isPresent()) {
             double[] figures = one.parts.get().all();
             partsByGroup
@@ -256,16 +257,9 @@ public final class MergeableTally implements Serializable {
         }
     }
 
-    private static MergeableValues[] empty() {
-        return new MergeableValues[Measure.values().length];
-    }
-
-    private MergeableValues at(MergeableValues[] all, Measure measure) {
-        int i = measure.ordinal();
-        if (all[i] == null) {
-            all[i] = new MergeableValues(measure, maker);
-        }
-        return all[i];
+    private MergeableValues at(Place place, Measure measure) {
+        return values.computeIfAbsent(place, absent -> new EnumMap<>(Measure.class))
+                .computeIfAbsent(measure, absent -> new MergeableValues(measure, maker));
     }
 
     /** How a column that the user named is told from the groupings that there always are. */
@@ -304,14 +298,8 @@ public final class MergeableTally implements Serializable {
             mine.noseUp += sums.noseUp;
             mine.noseDown += sums.noseDown;
         });
-        other.values.forEach((place, theirs) -> {
-            MergeableValues[] mine = values.computeIfAbsent(place, absent -> empty());
-            for (Measure measure : Measure.values()) {
-                if (theirs[measure.ordinal()] != null) {
-                    at(mine, measure).merge(theirs[measure.ordinal()]);
-                }
-            }
-        });
+        other.values.forEach((place, theirs) ->
+                theirs.forEach((measure, figures) -> at(place, measure).merge(figures)));
         other.partsByType.forEach((key, sums) -> partsByType
                 .computeIfAbsent(key, absent -> new PartTally(sums.parts()))
                 .merge(sums));
@@ -358,9 +346,9 @@ public final class MergeableTally implements Serializable {
     /** By how much, at most, the rank of a percentile of a greater group may be off; 0 where there is none. */
     public double rankError() {
         double most = 0;
-        for (MergeableValues[] all : values.values()) {
-            for (MergeableValues one : all) {
-                most = Math.max(most, one == null ? 0 : one.rankError());
+        for (Map<Measure, MergeableValues> all : values.values()) {
+            for (MergeableValues one : all.values()) {
+                most = Math.max(most, one.rankError());
             }
         }
         return most;
@@ -379,8 +367,7 @@ public final class MergeableTally implements Serializable {
     }
 
     Optional<MergeableValues> values(Place place, Measure measure) {
-        MergeableValues[] all = values.get(place);
-        return all == null ? Optional.empty() : Optional.ofNullable(all[measure.ordinal()]);
+        return Optional.ofNullable(values.getOrDefault(place, Map.of()).get(measure));
     }
 
     List<String> named() {

@@ -2,7 +2,7 @@ package org.steelyard.analyse;
 
 import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +18,7 @@ final class MergedFigures implements SeasonFigures {
 
     private final MergeableTally tally;
     private final Map<String, GroupNames<?>> names = new LinkedHashMap<>();
-    private final Map<GroupNames<?>, String> ids = new IdentityHashMap<>();
+    private final Map<GroupNames<?>, String> ids = new HashMap<>();
     private final List<GroupNames<String>> named = new ArrayList<>();
     private final GroupNames<String> types;
     private final GroupNames<Setting> settings;
@@ -53,8 +53,7 @@ final class MergedFigures implements SeasonFigures {
         List<K> keys = new ArrayList<>();
         tally.groups(id).forEach(key -> keys.add((K) key));
         GroupNames<K> asMet = kind.others(keys);
-        List<K> inOrder =
-                IntStream.of(asMet.inOrder()).mapToObj(asMet::key).toList();
+        List<K> inOrder = IntStream.of(asMet.inOrder()).mapToObj(asMet::key).toList();
         GroupNames<K> all = kind.others(inOrder);
         names.put(id, all);
         ids.put(all, id);
@@ -65,8 +64,7 @@ final class MergedFigures implements SeasonFigures {
     @SuppressWarnings("unchecked")
     PartTallies.Key key(Place place) {
         GroupNames<Object> groups = (GroupNames<Object>) names.get(place.grouping());
-        return new PartTallies.Key(
-                groups.grouping(), types.find((String) place.within()), groups.find(place.group()));
+        return new PartTallies.Key(groups.grouping(), types.find((String) place.within()), groups.find(place.group()));
     }
 
     @Override
@@ -124,8 +122,7 @@ final class MergedFigures implements SeasonFigures {
         GroupNames<?> within = measure.byFlaps() ? settings : types;
         int width = groups.groups();
         return new Places(
-                measure,
-                place -> new Place(ids.get(groups), within.key(place / width), groups.key(place % width)));
+                measure, place -> new Place(ids.get(groups), within.key(place / width), groups.key(place % width)));
     }
 
     @Override
@@ -145,10 +142,7 @@ final class MergedFigures implements SeasonFigures {
     public FlightCloud.Cells cells(Setting setting, Measure measure, double width) {
         Place place = new Place(settings.grouping(), measure.byFlaps() ? setting : setting.typeId(), setting);
         return FlightCloud.Cells.of(
-                tally.values(place, measure)
-                        .map(values -> values.cells(width))
-                        .orElseGet(TreeMap::new),
-                width);
+                tally.values(place, measure).map(values -> values.cells(width)).orElseGet(TreeMap::new), width);
     }
 
     @FunctionalInterface

@@ -52,7 +52,7 @@ final class MonthTally implements Serializable {
 
     private static final class Counts implements Serializable {
 
-    private static final long serialVersionUID = 1;
+        private static final long serialVersionUID = 1;
 
         private final StatusTally.Counts flights = new StatusTally.Counts();
         private long findings;

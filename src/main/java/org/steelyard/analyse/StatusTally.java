@@ -49,7 +49,7 @@ final class StatusTally<K> implements Serializable {
     /** Flights of one group by status. */
     static final class Counts implements Serializable {
 
-    private static final long serialVersionUID = 1;
+        private static final long serialVersionUID = 1;
 
         private long clean;
         private long marginal;

@@ -40,8 +40,8 @@ final class TrimTally implements Serializable {
 
     /** Adds the scales that another has seen. */
     void merge(TrimTally other) {
-        other.scales.forEach((key, scale) -> scales.merge(
-                key, scale, (one, two) -> new Scale(two.unit(), one.estimated() || two.estimated())));
+        other.scales.forEach((key, scale) ->
+                scales.merge(key, scale, (one, two) -> new Scale(two.unit(), one.estimated() || two.estimated())));
     }
 
     List<TrimGroup> groups(SeasonFigures figures) {

@@ -1,7 +1,5 @@
 package org.steelyard.read;
 
-import java.io.InvalidObjectException;
-import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Arrays;
 import java.util.List;
@@ -21,8 +19,8 @@ public final class RawRow implements Serializable {
     private final int[] places;
     private final String[] cells;
     private final CellKind[] kinds;
-    private final transient Optional<LeftOut> leftOut;
-    private final transient Optional<Origin> former;
+    private final Optional<LeftOut> leftOut;
+    private final Optional<Origin> former;
 
     private RawRow(
             long number,
@@ -165,22 +163,30 @@ public final class RawRow implements Serializable {
     }
 
     /** A row as it goes to another machine; why it is passed over does not, and it is no longer. */
-    private record Sent(
-            long number, int size, int[] places, String[] cells, CellKind[] kinds, String file, String sheet, long row)
-            implements Serializable {
+    private static final class Sent implements Serializable {
+
+        private static final long serialVersionUID = 1;
+
+        private final long number;
+        private final int size;
+        private final int[] places;
+        private final String[] cells;
+        private final CellKind[] kinds;
+
+        Sent(RawRow row) {
+            number = row.number;
+            size = row.size;
+            places = row.places;
+            cells = row.cells;
+            kinds = row.kinds;
+        }
 
         private Object readResolve() {
-            Optional<Origin> former = file.isEmpty() ? Optional.empty() : Optional.of(new Origin(file, sheet, row));
-            return new RawRow(number, size, places, cells, kinds, Optional.empty(), former);
+            return new RawRow(number, size, places, cells, kinds, Optional.empty(), Optional.empty());
         }
     }
 
     private Object writeReplace() {
-        Origin at = former.orElse(new Origin("", "", 0));
-        return new Sent(number, size, places, cells, kinds, at.file(), at.sheet(), at.row());
-    }
-
-    private void readObject(ObjectInputStream in) throws InvalidObjectException {
-        throw new InvalidObjectException("rows are sent in a form of their own");
+        return new Sent(this);
     }
 }

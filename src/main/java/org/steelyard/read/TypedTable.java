@@ -54,8 +54,7 @@ final class TypedTable implements Table {
     }
 
     private SourceFault unreadable(long row, IOException e) {
-        return new SourceFault(
-                name.unreadable(row, "the file cannot be read on", "", "a file that may be read"), e);
+        return new SourceFault(name.unreadable(row, "the file cannot be read on", "", "a file that may be read"), e);
     }
 
     @Override
@@ -101,9 +100,7 @@ final class TypedTable implements Table {
                 size += cells[i].length() + 1;
                 kinds[i] = value instanceof Number
                         ? CellKind.NUMBER
-                        : value instanceof LocalDate || value instanceof LocalDateTime
-                                ? CellKind.DATE
-                                : CellKind.TEXT;
+                        : value instanceof LocalDate || value instanceof LocalDateTime ? CellKind.DATE : CellKind.TEXT;
             }
             return RawRow.of(number, cells, kinds);
         }

@@ -80,13 +80,13 @@ final class ByteText {
      */
     ByteText number(double value) {
         double size = Math.abs(value);
-        if (value == Math.rint(value) && size < WHOLE_BELOW) {
+        if (Double.compare(value, Math.rint(value)) == 0 && size < WHOLE_BELOW) {
             return whole((long) value);
         }
-        if (size < FEW_BELOW && Math.rint(value * FEW) / FEW == value) {
+        if (size < FEW_BELOW && Double.compare(Math.rint(value * FEW) / FEW, value) == 0) {
             return decimal((long) Math.rint(value * FEW), FEW_DECIMALS);
         }
-        if (size < MANY_BELOW && Math.rint(value * MANY) / MANY == value) {
+        if (size < MANY_BELOW && Double.compare(Math.rint(value * MANY) / MANY, value) == 0) {
             return decimal((long) Math.rint(value * MANY), MANY_DECIMALS);
         }
         return add(PlainNumber.of(value));

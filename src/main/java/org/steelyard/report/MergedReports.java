@@ -60,8 +60,7 @@ public final class MergedReports {
     /** How many flights are to be chosen. */
     public static FlightChoice.Sizes sizes() {
         PageLimits page = PageLimits.USUAL;
-        return new FlightChoice.Sizes(
-                LISTED, WORST, page.breached(), page.outside(), page.all(), SheetPoints.MOST);
+        return new FlightChoice.Sizes(LISTED, WORST, page.breached(), page.outside(), page.all(), SheetPoints.MOST);
     }
 
     /** The rank of a flight in the page's sample; the lowest are shown. */
@@ -80,8 +79,7 @@ public final class MergedReports {
     public static void write(Path folder, Policy policy, Season season) throws IOException {
         RunFacts facts = season.facts();
         long flights = season.summary().all().flights();
-        WorkbookPart part =
-                new WorkbookPart(LISTED, flights, season.rejected().size(), facts.rejected());
+        WorkbookPart part = new WorkbookPart(LISTED, flights, season.rejected().size(), facts.rejected());
         try (StagedFolder staged = StagedFolder.in(folder, facts.season())) {
             StatisticsCsv statistics = new StatisticsCsv(staged.file(OutputFile.STATISTICS));
             RunJson run = new RunJson(staged.file(OutputFile.RUN));
@@ -100,8 +98,7 @@ public final class MergedReports {
                     page.rejected(row);
                 }
                 page.seen(counts(season.summary()), season.reasons());
-                SeasonResult result =
-                        new SeasonResult(season.summary(), facts, season.fileProblems(), policy, files());
+                SeasonResult result = new SeasonResult(season.summary(), facts, season.fileProblems(), policy, files());
                 statistics.finish(result);
                 book.finish(season.summary(), facts);
                 page.finish(result);

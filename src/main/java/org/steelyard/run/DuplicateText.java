@@ -16,8 +16,7 @@ public final class DuplicateText {
 
     /** A row that agrees cell for cell with another. */
     public static SkippedRow repeats(Loading loading, Origin other) {
-        return new SkippedRow(
-                loading.origin(), SkipKind.REPEATED, "the flight stands in " + other + " cell for cell");
+        return new SkippedRow(loading.origin(), SkipKind.REPEATED, "the flight stands in " + other + " cell for cell");
     }
 
     /** A row that differs from another of its flight, and does not stand by the rule. */

@@ -37,7 +37,7 @@ import org.steelyard.report.OutputRows;
  */
 final class SameAsOneMachine {
 
-    private static final double RANK_ERROR = 0.0025;
+    private static final double RANK_ERROR = 0.0015;
     private static final double RELATIVE = 1e-12;
     private static final Map<String, Integer> PERCENTILES =
             Map.of("p5", 5, "p25", 25, "median", 50, "p75", 75, "p95", 95);

@@ -72,6 +72,9 @@ final class Cuts {
                     before.get(i),
                     (isLast ? last : records.get(i + 1)) - records.get(i)));
         }
-        return pieces.isEmpty() ? List.of(Piece.whole(look.file(), file)) : pieces;
+        if (pieces.isEmpty()) {
+            pieces.add(Piece.whole(look.file(), file));
+        }
+        return pieces;
     }
 }

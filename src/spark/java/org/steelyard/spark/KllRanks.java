@@ -1,8 +1,5 @@
 package org.steelyard.spark;
 
-import java.io.IOException;
-import java.io.InvalidObjectException;
-import java.io.ObjectInputStream;
 import java.io.Serializable;
 import org.apache.datasketches.kll.KllDoublesSketch;
 import org.apache.datasketches.memory.Memory;
@@ -11,7 +8,7 @@ import org.steelyard.analyse.RankSketch;
 
 /**
  * Ranks by the KLL sketch of Apache DataSketches (Karnin, Lang and Liberty, Optimal Quantile Approximation in Streams,
- * 2016). With k = 2,000 a rank is within 0.24 % of the truth with a confidence of 99 %, in some 48 kB.
+ * 2016). With k = 2,000 a rank is within 0.14 % of the truth with a confidence of 99 %, in some 48 kB.
  */
 final class KllRanks implements RankSketch {
 
@@ -19,7 +16,7 @@ final class KllRanks implements RankSketch {
 
     private static final long serialVersionUID = 1;
 
-    private final transient KllDoublesSketch sketch;
+    private final KllDoublesSketch sketch;
 
     KllRanks() {
         this(KllDoublesSketch.newHeapInstance(K));
@@ -54,7 +51,15 @@ final class KllRanks implements RankSketch {
         return sketch.getNormalizedRankError(false);
     }
 
-    private record Sent(byte[] bytes) implements Serializable {
+    private static final class Sent implements Serializable {
+
+        private static final long serialVersionUID = 1;
+
+        private final byte[] bytes;
+
+        Sent(KllDoublesSketch sketch) {
+            bytes = sketch.toByteArray();
+        }
 
         private Object readResolve() {
             return new KllRanks(KllDoublesSketch.heapify(Memory.wrap(bytes)));
@@ -62,10 +67,6 @@ final class KllRanks implements RankSketch {
     }
 
     private Object writeReplace() {
-        return new Sent(sketch.toByteArray());
-    }
-
-    private void readObject(ObjectInputStream in) throws IOException {
-        throw new InvalidObjectException("sketches are sent in a form of their own");
+        return new Sent(sketch);
     }
 }

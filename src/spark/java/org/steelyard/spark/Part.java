@@ -48,12 +48,12 @@ final class Part implements Serializable {
 
     final MergeableTally tally;
     final FlightChoice<Shown> choice = new FlightChoice<>(MergedReports.sizes());
-    final TreeMap<Integer, Rows> rows = new TreeMap<>();
-    final EnumMap<ProblemCode, Long> reasons = new EnumMap<>(ProblemCode.class);
-    final EnumMap<SkipKind, Long> skipKinds = new EnumMap<>(SkipKind.class);
-    final ArrayList<Written> written = new ArrayList<>();
-    private final TreeMap<Integer, ArrayList<Sent.Rejected>> rejected = new TreeMap<>();
-    private final TreeMap<Integer, ArrayList<Sent.Skipped>> skipped = new TreeMap<>();
+    final Map<Integer, Rows> rows = new TreeMap<>();
+    final Map<ProblemCode, Long> reasons = new EnumMap<>(ProblemCode.class);
+    final Map<SkipKind, Long> skipKinds = new EnumMap<>(SkipKind.class);
+    final List<Written> written = new ArrayList<>();
+    private final Map<Integer, List<Sent.Rejected>> rejected = new TreeMap<>();
+    private final Map<Integer, List<Sent.Skipped>> skipped = new TreeMap<>();
 
     Part(MergeableTally tally) {
         this.tally = tally;
@@ -73,8 +73,8 @@ final class Part implements Serializable {
         skipKinds.merge(row.kind(), 1L, Long::sum);
     }
 
-    private static <T> void keep(TreeMap<Integer, ArrayList<T>> first, int piece, T row, int most) {
-        ArrayList<T> ofPiece = first.computeIfAbsent(piece, absent -> new ArrayList<>());
+    private static <T> void keep(Map<Integer, List<T>> first, int piece, T row, int most) {
+        List<T> ofPiece = first.computeIfAbsent(piece, absent -> new ArrayList<>());
         if (ofPiece.size() < most) {
             ofPiece.add(row);
         }
@@ -95,9 +95,9 @@ final class Part implements Serializable {
     }
 
     /** Lets go of what stands behind so many rows. */
-    private static <T> void cut(TreeMap<Integer, ArrayList<T>> first, int most) {
+    private static <T> void cut(Map<Integer, List<T>> first, int most) {
         int sum = 0;
-        for (ArrayList<T> ofPiece : first.values()) {
+        for (List<T> ofPiece : first.values()) {
             int room = Math.max(0, most - sum);
             if (ofPiece.size() > room) {
                 ofPiece.subList(room, ofPiece.size()).clear();

@@ -56,9 +56,9 @@ final class Sent {
     record Rejected(
             Place place,
             String mapName,
-            ArrayList<String> headings,
-            ArrayList<String> cells,
-            ArrayList<Problem> problems,
+            List<String> headings,
+            List<String> cells,
+            List<Problem> problems,
             Place former,
             int round,
             String check)
@@ -100,8 +100,8 @@ final class Sent {
         }
     }
 
-    static ArrayList<Problem> problems(List<InputProblem> problems) {
-        ArrayList<Problem> sent = new ArrayList<>();
+    static List<Problem> problems(List<InputProblem> problems) {
+        List<Problem> sent = new ArrayList<>();
         problems.forEach(problem -> sent.add(Problem.of(problem)));
         return sent;
     }

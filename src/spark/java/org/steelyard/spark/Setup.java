@@ -30,12 +30,12 @@ final class Setup implements Serializable {
     private static final Map<String, Configuration> MADE = new ConcurrentHashMap<>();
 
     private final String run;
-    private final TreeMap<String, byte[]> config = new TreeMap<>();
+    private final Map<String, byte[]> config = new TreeMap<>();
     private final String map;
     private final String charset;
     private final String delimiter;
-    private final ArrayList<String> by;
-    private final HashMap<String, String> hadoop = new HashMap<>();
+    private final List<String> by;
+    private final Map<String, String> hadoop = new HashMap<>();
 
     /**
      * A setup.

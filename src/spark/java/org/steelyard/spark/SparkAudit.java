@@ -58,6 +58,11 @@ public final class SparkAudit implements Callable<Integer> {
     private static final int OUR_FAULT = 3;
     private static final long MEGABYTE = 1 << 20;
 
+    /** On one machine the program has a log of its own that says nothing; Spark does not start without its own. */
+    private static final String LOG = "log4j2.loggerContextFactory";
+
+    private static final String SPARKS_LOG = "org.apache.logging.log4j.core.impl.Log4jContextFactory";
+
     @Spec
     private CommandSpec spec;
 
@@ -124,7 +129,7 @@ public final class SparkAudit implements Callable<Integer> {
      * @param args its arguments
      */
     public static void main(String[] args) {
-        quiet("log4j2.loggerContextFactory", "org.apache.logging.log4j.core.impl.Log4jContextFactory");
+        quiet(LOG, SPARKS_LOG);
         quiet("log4j2.configurationFile", "org/steelyard/spark/log4j2-quiet.properties");
         int exitCode = run(writerTo(System.out), writerTo(System.err), args);
         if (exitCode != 0) {
@@ -185,6 +190,9 @@ public final class SparkAudit implements Callable<Integer> {
         settings.setIfMissing("spark.master", "local[*]");
         settings.setIfMissing("spark.ui.enabled", "false");
         settings.setIfMissing("spark.ui.showConsoleProgress", "false");
+        settings.set(
+                "spark.executor.extraJavaOptions",
+                settings.get("spark.executor.extraJavaOptions", "") + " -D" + LOG + "=" + SPARKS_LOG);
         try (JavaSparkContext spark = new JavaSparkContext(settings)) {
             spark.setLogLevel("ERROR");
             SparkRequest request = new SparkRequest(

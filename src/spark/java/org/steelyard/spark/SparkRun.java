@@ -213,7 +213,7 @@ public final class SparkRun {
             return scans;
         }
         Broadcast<Setup> shared = setup;
-        ArrayList<SeasonFile> known = new ArrayList<>(files);
+        List<SeasonFile> known = new ArrayList<>(files);
         List<Tuple2<Integer, TextScan>> scanned = spark.parallelize(stretches, parts(stretches.size()))
                 .map(stretch -> new Tuple2<>(
                         stretch._1(),
@@ -361,6 +361,7 @@ public final class SparkRun {
         }
         List<PlacedFlight> shown = shown(all.choice.chosen());
         SeasonSummary summary = all.tally.summary(request.configuration().types(), policy, shown);
+        List<String> written;
         try (Scratch scratch = new Scratch()) {
             MergedReports.write(
                     scratch.folder(),
@@ -372,9 +373,9 @@ public final class SparkRun {
                             shown,
                             all.firstRejected().stream().map(Sent.Rejected::row).toList(),
                             all.reasons));
-            publish(all, scratch.folder().resolve(request.name()));
+            written = publish(all, scratch.folder().resolve(request.name()));
         }
-        return new SeasonOutcome(summary, facts, problems, Path.of(request.name()), policy.chance());
+        return new SeasonOutcome(summary, facts, problems, Path.of(request.name()), written, policy.chance());
     }
 
     private RunFacts facts(Part all, List<Survey> surveys, List<InputProblem> problems) {
@@ -462,8 +463,9 @@ public final class SparkRun {
         }
     }
 
-    /** Puts everything in its place: the parts that workers wrote, then the files that name them. */
-    private void publish(Part all, Path reports) throws IOException {
+    /** Puts everything in its place: the parts that workers wrote, then the files that name them; hands back names. */
+    private List<String> publish(Part all, Path reports) throws IOException {
+        List<String> names = new ArrayList<>();
         for (String dataSet : DATA_SETS) {
             String ready = staging + "/" + dataSet;
             String ending = dataSet.endsWith(".parquet") ? ".parquet" : ".csv";
@@ -475,15 +477,18 @@ public final class SparkRun {
             store.delete(target + "/" + dataSet);
             if (store.exists(ready)) {
                 store.move(ready, target + "/" + dataSet);
+                names.add(dataSet);
             }
         }
         try (Stream<Path> written = Files.list(reports)) {
             for (Path file : written.sorted(Comparator.comparing(SparkRun::isRunJson)).toList()) {
                 store.put(file, target + "/" + file.getFileName());
+                names.add(file.getFileName().toString());
             }
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
+        return names;
     }
 
     private static boolean isRunJson(Path file) {

@@ -22,7 +22,7 @@ import org.steelyard.read.SourceFile;
  * @param said what the reading of the file says of it as a whole
  * @param keys keys of the flights in order
  */
-record Survey(int piece, int file, long flights, boolean doubtful, Said said, ArrayList<Key> keys)
+record Survey(int piece, int file, long flights, boolean doubtful, Said said, List<Key> keys)
         implements Serializable {
 
     /**
@@ -34,10 +34,10 @@ record Survey(int piece, int file, long flights, boolean doubtful, Said said, Ar
      * @param problems what is wrong with it
      */
     record Said(
-            ArrayList<String> maps,
-            ArrayList<String> notes,
-            ArrayList<String> skipped,
-            ArrayList<Sent.Problem> problems)
+            List<String> maps,
+            List<String> notes,
+            List<String> skipped,
+            List<Sent.Problem> problems)
             implements Serializable {}
 
     /** The key of a flight, and where it stands. */
@@ -50,7 +50,7 @@ record Survey(int piece, int file, long flights, boolean doubtful, Said said, Ar
     }
 
     static Survey of(Piece piece, Setup setup, Store store) throws IOException {
-        ArrayList<Key> keys = new ArrayList<>();
+        List<Key> keys = new ArrayList<>();
         try (OpenPiece open = OpenPiece.open(piece, setup, store)) {
             for (Optional<RawRows> batch = open.next(); batch.isPresent(); batch = open.next()) {
                 keys(batch.get(), piece.number(), keys);
@@ -78,7 +78,7 @@ record Survey(int piece, int file, long flights, boolean doubtful, Said said, Ar
     }
 
     private static Said said(SourceFile source) {
-        ArrayList<String> skipped = new ArrayList<>();
+        List<String> skipped = new ArrayList<>();
         source.skipped().forEach(sheet -> {
             skipped.add(sheet.name());
             skipped.add(sheet.reason());

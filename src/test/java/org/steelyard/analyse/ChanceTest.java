@@ -58,7 +58,9 @@ class ChanceTest {
         for (int round = 0; round < 50; round++) {
             double[] one = random.doubles(5 + round).map(x -> 3 * x).toArray();
             double[] other = random.doubles(12).map(x -> x + 0.8).toArray();
-            MeanDifference difference = MeanDifference.of(ExactValues.ofSorted(one).sample(), ExactValues.ofSorted(other).sample());
+            MeanDifference difference = MeanDifference.of(
+                    ExactValues.ofSorted(one).sample(),
+                    ExactValues.ofSorted(other).sample());
             assertThat(difference.chance()).isCloseTo(new TTest().tTest(one, other), within(1e-9));
             assertThat(difference.low()).isLessThan(difference.difference());
         }
@@ -67,9 +69,11 @@ class ChanceTest {
     @Test
     void aSampleWithoutAPartIsTheSampleOfTheRest() {
         double[] all = new Random(5).doubles(40).toArray();
-        MeanDifference.Sample rest =
-                ExactValues.ofSorted(all).sample().without(ExactValues.ofSorted(Arrays.copyOfRange(all, 0, 15)).sample());
-        MeanDifference.Sample direct = ExactValues.ofSorted(Arrays.copyOfRange(all, 15, 40)).sample();
+        MeanDifference.Sample rest = ExactValues.ofSorted(all)
+                .sample()
+                .without(ExactValues.ofSorted(Arrays.copyOfRange(all, 0, 15)).sample());
+        MeanDifference.Sample direct =
+                ExactValues.ofSorted(Arrays.copyOfRange(all, 15, 40)).sample();
         assertThat(rest.n()).isEqualTo(25);
         assertThat(rest.mean()).isCloseTo(direct.mean(), within(1e-14));
         assertThat(rest.squares()).isCloseTo(direct.squares(), within(1e-13));

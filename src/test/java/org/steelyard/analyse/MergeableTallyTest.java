@@ -109,8 +109,7 @@ class MergeableTallyTest {
             int part = (int) ((long) place * parts / season.size());
             int row = place;
             tallies.get(part).add(season.get(place), PlantedSeason.POLICY);
-            choices.get(part)
-                    .offer(new PlacedFlight(place, season.get(place)), place, PlantedSeason.POLICY, () -> row);
+            choices.get(part).offer(new PlacedFlight(place, season.get(place)), place, PlantedSeason.POLICY, () -> row);
         }
         MergeableTally all = copy(tallies.get(parts - 1));
         FlightChoice<Integer> chosen = copy(choices.get(parts - 1));
@@ -150,8 +149,8 @@ class MergeableTallyTest {
         return RecursiveComparisonConfiguration.builder()
                 .withEqualsForType((one, other) -> close(one, other, 1e-12), Double.class)
                 .withEqualsForType(
-                        (one, other) -> one.isPresent() == other.isPresent()
-                                && close(one.orElse(0), other.orElse(0), 1e-12),
+                        (one, other) ->
+                                one.isPresent() == other.isPresent() && close(one.orElse(0), other.orElse(0), 1e-12),
                         OptionalDouble.class)
                 .withIgnoredFields("statistics.cloud", "statistics.drift", "worst")
                 .build();

@@ -1,0 +1,105 @@
+package org.steelyard.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.steelyard.analyse.FlightChoice;
+import org.steelyard.analyse.MergeableTally;
+import org.steelyard.analyse.PlacedFlight;
+import org.steelyard.check.AuditedFlight;
+import org.steelyard.samples.PlantedSeason;
+import org.steelyard.samples.SampleJet;
+
+class MergedReportsTest {
+
+    @TempDir
+    private Path folder;
+
+    private static RunFacts facts(long flights, List<String> remarks) {
+        RunFacts.InputFile file =
+                new RunFacts.InputFile("planted.csv", "00", 1, "house", flights, flights, 0, 0, List.of());
+        return new RunFacts("planted", "1", List.of(), List.of(file), List.of(), List.of(), SkippedRows.NONE, remarks);
+    }
+
+    private void merged(List<AuditedFlight> flights, List<String> remarks) throws IOException {
+        MergeableTally tally = new MergeableTally(PlantedSeason.POLICY, List.of(), () -> {
+            throw new IllegalStateException("so few flights need no sketch");
+        });
+        FlightChoice<Integer> choice = new FlightChoice<>(MergedReports.sizes());
+        for (int i = 0; i < flights.size(); i++) {
+            int row = i;
+            tally.add(flights.get(i), PlantedSeason.POLICY);
+            choice.offer(
+                    new PlacedFlight(i, flights.get(i)), MergedReports.pageRank(i), PlantedSeason.POLICY, () -> row);
+        }
+        List<PlacedFlight> shown = choice.chosen().entrySet().stream()
+                .map(one -> new PlacedFlight(one.getKey(), flights.get(one.getValue())))
+                .toList();
+        MergedReports.write(
+                folder.resolve("merged"),
+                PlantedSeason.POLICY,
+                new MergedReports.Season(
+                        tally.summary(Map.of(SampleJet.type().id(), SampleJet.type()), PlantedSeason.POLICY, shown),
+                        facts(flights.size(), remarks),
+                        List.of(),
+                        shown,
+                        List.of(),
+                        Map.of()));
+    }
+
+    @Test
+    void aSeasonWhoseFlightsAreAllShownIsReportedAsEver() throws IOException {
+        List<AuditedFlight> flights = new PlantedSeason(5, 6, 20).flights();
+        try (SeasonReports reports = SeasonReports.open(folder.resolve("one"), "planted", PlantedSeason.POLICY)) {
+            reports.flights(flights);
+            reports.finish(facts(flights.size(), List.of()));
+        }
+        merged(flights, List.of());
+
+        Path one = folder.resolve("one/planted");
+        Path merged = folder.resolve("merged/planted");
+        List<String> page = new ArrayList<>(Files.readAllLines(merged.resolve("report.html")));
+        String data = Files.readString(one.resolve("report.html"));
+        String flightsOnPage =
+                data.substring(data.indexOf("\"flights\":["), data.indexOf("</script>", data.indexOf("\"flights\":[")));
+        assertThat(String.join("\n", page)).contains(flightsOnPage);
+        assertThat(Files.readString(merged.resolve("run.json")))
+                .isEqualTo(Files.readString(one.resolve("run.json"))
+                        .replace("flights.csv", "flights.parquet")
+                        .replace("findings.csv", "findings.parquet")
+                        .replace("rejected.csv", "rejected")
+                        .replace("skipped.csv", "skipped"));
+        assertThat(Files.readAllLines(merged.resolve("statistics.csv")))
+                .hasSameSizeAs(Files.readAllLines(one.resolve("statistics.csv")));
+    }
+
+    @Test
+    void remarksStandOnEveryOutput() throws IOException {
+        merged(new PlantedSeason(5, 2, 10).flights(), List.of("Percentiles are within a bound."));
+
+        for (String file : List.of("run.json", "report.html")) {
+            assertThat(Files.readString(folder.resolve("merged/planted").resolve(file)))
+                    .contains("Percentiles are within a bound.")
+                    .contains("For simulation, training and analysis only.");
+        }
+    }
+
+    @Test
+    void aWorkbookThatListsAPartSaysSoOnItsSheets() {
+        WorkbookPart part = new WorkbookPart(10_000, 1_000_000, 2_000, 2_500);
+
+        assertThat(part.flightsNote())
+                .isEqualTo("Of the first 10,000 of 1,000,000 flights only; flights.parquet and findings.parquet hold"
+                        + " all.");
+        assertThat(part.rejectedNote()).startsWith("The first 2,000 of 2,500 rejected rows only");
+        assertThat(SheetFlights.LAYOUT.noting(part.flightsNote()).note()).startsWith("Of the first 10,000");
+        assertThat(new WorkbookPart(10_000, 10_000, 0, 0).flightsNote()).isEmpty();
+    }
+}
