@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -118,9 +119,14 @@ final class PublishedTable {
                 "printed by the source, or ours (own) from its printed inputs, or part of each (mixed). Confidence: the");
         text.add("figures were read in the source or a copy (READ), partly recalled (MIXED), recalled (MEMORY).");
         text.add("");
-        text.add((lines.size() - notRun) + " answers of " + (cases - notRun) + " cases; "
-                + count(lines, "| rejected |") + " of them are misprints that the same checks reject; " + notRun
-                + " cases are not run, each with its reason.");
+        text.add(String.format(
+                Locale.ROOT,
+                "%d answers of %d cases; %d of them are misprints that the same checks reject; %d cases are not run, each"
+                        + " with its reason.",
+                lines.size() - notRun,
+                cases - notRun,
+                count(lines, "| rejected |"),
+                notRun));
         kinds.forEach((kind, its) -> {
             text.add("");
             text.add("## " + kind.replace('-', ' '));
