@@ -41,6 +41,7 @@ def main():
     parser.add_argument("--piece-mb", default="8")
     parser.add_argument("--kill-after", default="20")
     parser.add_argument("--memory", default="1200m")
+    parser.add_argument("--compare-memory", default="8g", help="the comparison holds all flights of both")
     args = parser.parse_args()
     with open(args.classpath) as file:
         libraries = file.read().strip()
@@ -60,7 +61,7 @@ def main():
 
     def compare(reports):
         subprocess.run(
-            java + ["-cp", ":".join([args.classes, args.test_classes, libraries]),
+            ["java", "-Xmx" + args.compare_memory, "-cp", ":".join([args.classes, args.test_classes, libraries]),
                     "org.steelyard.spark.SameAsOneMachine", os.path.join(one, "season"),
                     os.path.join(reports, "season")], cwd=ROOT, check=True)
 
