@@ -1,6 +1,7 @@
 package org.steelyard;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.abort;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -33,10 +34,15 @@ class ShippedPartsIT {
 
     private static JsonNode list;
 
+    /** A build that may not ask the network makes no list. */
     @BeforeAll
     static void readTheList() throws IOException {
-        list = new ObjectMapper()
-                .readTree(JAR.resolveSibling("steelyard-sbom.json").toFile());
+        Path file = JAR.resolveSibling("steelyard-sbom.json");
+        if (!Files.exists(file) && !"true".equals(System.getenv("CI"))) {
+            System.err.println("SKIPPED: there is no list of parts; build once without --offline");
+            abort("the list of parts was not made");
+        }
+        list = new ObjectMapper().readTree(file.toFile());
     }
 
     @Test
