@@ -27,7 +27,7 @@ import org.steelyard.cli.WritingJobs.Job;
 class KilledRunsIT {
 
     private static final long SEED = 20261125;
-    private static final int KILLS = Integer.getInteger("steelyard.kills", 4);
+    private static final int KILLS = Integer.getInteger("steelyard.kills", 2);
     private static final Path COMPLETE = Path.of(".writing", "complete");
 
     @TempDir

@@ -51,7 +51,7 @@ class WritingFaultsIT {
         for (Job job : jobs) {
             assertThat(run(job.variants().get(0))).as(said.toString()).isZero();
             Map<String, String> before = Snapshot.seen(job.folder());
-            List<String> names = before.keySet().stream().limit(3).toList();
+            List<String> names = before.keySet().stream().limit(1).toList();
             for (String name : names) {
                 Path file = job.folder().resolve(name);
                 Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("r--r--r--"));
@@ -97,7 +97,7 @@ class WritingFaultsIT {
 
     /** The system stops each file at so many blocks, as a full disk does; the program runs on its own. */
     @ParameterizedTest
-    @CsvSource({"0", "8", "200"})
+    @CsvSource({"0", "200"})
     @DisabledOnOs(OS.WINDOWS)
     void whereAFileCannotGrowWhatStoodThereStays(int blocks) throws Exception {
         Job audit = jobs.get(0);
