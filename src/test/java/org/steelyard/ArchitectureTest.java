@@ -62,7 +62,7 @@ class ArchitectureTest {
     private static final String[] POI_SCHEMAS = {"org.openxmlformats.schemas..", "org.apache.xmlbeans.."};
     private static final String[] ZIP = {"org.apache.commons.compress.."};
     private static final String[] TABLESAW = {"tech.tablesaw.."};
-    private static final String[] MATH = {"org.apache.commons.math3.."};
+    private static final String[] MATH = {"org.apache.commons.math3..", "it.unimi.dsi.fastutil.."};
 
     @ArchTest
     static final ArchRule everyClassLivesInAPackageOfTheDesign = classes()

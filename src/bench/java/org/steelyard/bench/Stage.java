@@ -76,11 +76,7 @@ final class Stage {
                 file,
                 ReadOptions.of(setup.configuration().maps()),
                 Tails.of(setup.configuration().tails().values()))) {
-            Optional<RawRows> rows = source.nextBatch(BATCH_ROWS);
-            while (rows.isPresent()) {
-                batch(rows.get());
-                rows = source.nextBatch(BATCH_ROWS);
-            }
+            source.forEachBatch(BATCH_ROWS, this::batch);
             if (!source.problems().isEmpty()) {
                 throw new IllegalStateException(source.problems().toString());
             }

@@ -13,7 +13,7 @@ final class Buckets implements Grouped {
     private final long[] breached;
 
     /**
-     * Lays the known values side by side.
+     * Lays the known values side by side; as they are taken in ascending order, each bucket has them in that order.
      *
      * @param columns the season
      * @param measure which values
@@ -21,27 +21,21 @@ final class Buckets implements Grouped {
      * @param buckets how many there are
      */
     Buckets(FlightColumns columns, Measure measure, IntUnaryOperator bucketOf, int buckets) {
-        NumberColumn column = columns.of(measure);
+        int[] ascending = columns.ascending(measure);
         starts = new int[buckets + 1];
         marginal = new long[buckets];
         breached = new long[buckets];
-        for (int flight = 0; flight < columns.flights(); flight++) {
-            if (column.knows(flight)) {
-                count(columns, flight, bucketOf.applyAsInt(flight));
-            }
+        for (int flight : ascending) {
+            count(columns, flight, bucketOf.applyAsInt(flight));
         }
         for (int bucket = 0; bucket < buckets; bucket++) {
             starts[bucket + 1] += starts[bucket];
         }
+        NumberColumn column = columns.of(measure);
         values = new double[starts[buckets]];
         int[] next = Arrays.copyOf(starts, buckets);
-        for (int flight = 0; flight < columns.flights(); flight++) {
-            if (column.knows(flight)) {
-                values[next[bucketOf.applyAsInt(flight)]++] = column.get(flight);
-            }
-        }
-        for (int bucket = 0; bucket < buckets; bucket++) {
-            Arrays.sort(values, starts[bucket], starts[bucket + 1]);
+        for (int flight : ascending) {
+            values[next[bucketOf.applyAsInt(flight)]++] = column.get(flight);
         }
     }
 

@@ -191,6 +191,11 @@ public final class FlightCloud {
             counts = List.copyOf(counts);
         }
 
+        /** The number of the cell in which a value lies; cell 0 has its middle at 0. */
+        static long cellOf(double value, double width) {
+            return (long) Math.floor(value / width + 0.5);
+        }
+
         /** Cells from counts by number; cell 0 has its middle at 0. */
         static Cells of(SortedMap<Long, Long> counts, double width) {
             List<Long> all = new ArrayList<>();

@@ -5,16 +5,16 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.temporal.IsoFields;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.LongSummaryStatistics;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.steelyard.balance.TrimResult;
@@ -71,6 +71,8 @@ final class FlightColumns implements SeasonFigures {
     private final Map<Phase, MassColumn> massesKg = new EnumMap<>(Phase.class);
     private final Map<LocalDate, Day> days = new HashMap<>();
     private final List<GroupColumn<?>> withinTypes = new ArrayList<>(List.of(tails, routes, weeks));
+    private Optional<Measure> ascendingBy = Optional.empty();
+    private int[] ascending = {};
     private final GroupColumn<Status> statuses = new GroupColumn<>("status", Status::label, Comparator.naturalOrder());
 
     /**
@@ -95,6 +97,7 @@ final class FlightColumns implements SeasonFigures {
     }
 
     void add(AuditedFlight flight, Status status) {
+        ascendingBy = Optional.empty();
         Loading loading = flight.loading();
         AircraftType type = loading.type();
         typesById.putIfAbsent(type.id(), type);
@@ -162,12 +165,36 @@ final class FlightColumns implements SeasonFigures {
         return measures.get(measure);
     }
 
+    /**
+     * The flights whose figure is known, from the least to the greatest. Those of the measure asked for last are kept,
+     * so who asks for many groupings of a measure does so in a row.
+     */
+    int[] ascending(Measure measure) {
+        if (!ascendingBy.equals(Optional.of(measure))) {
+            ascending = of(measure).ascending();
+            ascendingBy = Optional.of(measure);
+        }
+        return ascending;
+    }
+
     MassColumn massKg(Phase phase) {
         return massesKg.get(phase);
     }
 
     Status status(int flight) {
         return statuses.key(statuses.of(flight));
+    }
+
+    /** Counts all flights by status for each group of a column. */
+    <K> StatusTally<K> tally(GroupColumn<K> groups) {
+        StatusTally<K> tally = new StatusTally<>();
+        List<StatusTally.Counts> counts = IntStream.range(0, groups.groups())
+                .mapToObj(position -> tally.of(groups.key(position)))
+                .toList();
+        for (int flight = 0; flight < flights(); flight++) {
+            counts.get(groups.of(flight)).add(status(flight));
+        }
+        return tally;
     }
 
     @Override
@@ -235,20 +262,13 @@ final class FlightColumns implements SeasonFigures {
     public FlightCloud.Cells cells(Setting wanted, Measure measure, double width) {
         int setting = settings.find(wanted);
         NumberColumn column = of(measure);
-        long[] cells = IntStream.range(0, flights())
-                .filter(flight -> settings.of(flight) == setting && column.knows(flight))
-                .mapToLong(flight -> (long) Math.floor(column.get(flight) / width + 0.5))
-                .toArray();
-        LongSummaryStatistics span = Arrays.stream(cells).summaryStatistics();
-        if (cells.length == 0) {
-            return new FlightCloud.Cells(0, width, List.of());
+        SortedMap<Long, Long> counts = new TreeMap<>();
+        for (int flight = 0; flight < flights(); flight++) {
+            if (settings.of(flight) == setting && column.knows(flight)) {
+                counts.merge(FlightCloud.Cells.cellOf(column.get(flight), width), 1L, Long::sum);
+            }
         }
-        long[] counts = new long[Math.toIntExact(span.getMax() - span.getMin() + 1)];
-        for (long cell : cells) {
-            counts[(int) (cell - span.getMin())]++;
-        }
-        return new FlightCloud.Cells(
-                span.getMin() * width, width, Arrays.stream(counts).boxed().toList());
+        return FlightCloud.Cells.of(counts, width);
     }
 
     /** The columns that the user named. */

@@ -1,42 +1,52 @@
 package org.steelyard.analyse;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /** Spreads of every measure by every grouping, within a type and, for trim, within a flap setting. */
 final class GroupSpreads {
 
     private final SeasonFigures figures;
-    private final List<GroupSpread> spreads = new ArrayList<>();
 
     private GroupSpreads(SeasonFigures figures) {
         this.figures = figures;
     }
 
     static List<GroupSpread> of(SeasonFigures figures) {
+        List<GroupNames<?>> groupings = new ArrayList<>(List.of(
+                figures.types(),
+                figures.settings(),
+                figures.tails(),
+                figures.routes(),
+                figures.months(),
+                figures.massBands(),
+                figures.loadFactors()));
+        groupings.addAll(figures.named());
         GroupSpreads all = new GroupSpreads(figures);
-        all.add(figures.types());
-        all.add(figures.settings());
-        all.add(figures.tails());
-        all.add(figures.routes());
-        all.add(figures.months());
-        all.add(figures.massBands());
-        all.add(figures.loadFactors());
-        figures.named().forEach(all::add);
-        return all.spreads;
-    }
-
-    private void add(GroupNames<?> groups) {
-        List<List<GroupSpread>> byMeasure = new ArrayList<>();
+        // measure by measure, as the figures of one are put in order once for all groupings
+        Map<Measure, List<List<GroupSpread>>> found = new EnumMap<>(Measure.class);
         for (Measure measure : Measure.values()) {
-            if (!measure.byFlaps() || groups != figures.types()) {
-                byMeasure.add(spreads(groups, measure));
+            found.put(
+                    measure,
+                    groupings.stream()
+                            .map(groups -> all.spreads(groups, measure))
+                            .toList());
+        }
+        List<GroupSpread> spreads = new ArrayList<>();
+        for (int i = 0; i < groupings.size(); i++) {
+            for (List<List<GroupSpread>> ofMeasure : found.values()) {
+                spreads.addAll(ofMeasure.get(i));
             }
         }
-        byMeasure.forEach(spreads::addAll);
+        return spreads;
     }
 
     private List<GroupSpread> spreads(GroupNames<?> groups, Measure measure) {
+        if (measure.byFlaps() && groups == figures.types()) {
+            return List.of(); // a type's trims under all settings are no spread of anything
+        }
         GroupNames<?> within = measure.byFlaps() ? figures.settings() : figures.types();
         int width = groups.groups();
         Grouped buckets = figures.grouped(measure, groups);

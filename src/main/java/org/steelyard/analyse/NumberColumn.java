@@ -1,8 +1,10 @@
 package org.steelyard.analyse;
 
+import it.unimi.dsi.fastutil.doubles.DoubleArrays;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /** A column of numbers, some of them not known, that grows in chunks: eight bytes a number and nothing to copy. */
 final class NumberColumn {
@@ -37,6 +39,18 @@ final class NumberColumn {
 
     OptionalDouble at(int index) {
         return knows(index) ? OptionalDouble.of(raw(index)) : OptionalDouble.empty();
+    }
+
+    /** The positions of all numbers that are known, from the least number to the greatest. */
+    int[] ascending() {
+        double[] all = new double[size];
+        for (int i = 0; i < chunks.size(); i++) {
+            System.arraycopy(chunks.get(i), 0, all, i * CHUNK, Math.min(CHUNK, size - i * CHUNK));
+        }
+        int[] known =
+                IntStream.range(0, size).filter(i -> !Double.isNaN(all[i])).toArray();
+        DoubleArrays.radixSortIndirect(known, all, true);
+        return known;
     }
 
     private double raw(int index) {

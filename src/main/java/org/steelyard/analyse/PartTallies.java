@@ -117,35 +117,37 @@ final class PartTallies {
     /** What drives the spread of CG by type, then of trim by setting. */
     List<SpreadDrivers> drivers() {
         List<SpreadDrivers> drivers = new ArrayList<>();
+        Grouped cg = figures.byType(Measure.TAKEOFF_CG);
         for (int type : figures.types().inOrder()) {
             PartTally tally = byType.get(type);
             if (tally != null && tally.n() >= SpreadDrivers.FEWEST && tally.sdCg() > 0) {
-                drivers.add(ofCg(type, tally));
+                drivers.add(ofCg(type, tally, cg.n(type)));
             }
         }
+        Grouped trim = figures.bySetting(Measure.TAKEOFF_TRIM);
         for (int setting : figures.settings().inOrder()) {
             PartTally tally = bySetting.get(setting);
             if (tally != null && tally.nTrim() >= SpreadDrivers.FEWEST && tally.sdTrim() > 0) {
-                drivers.add(ofTrim(setting, tally));
+                drivers.add(ofTrim(setting, tally, trim.n(setting)));
             }
         }
         return drivers;
     }
 
-    private SpreadDrivers ofCg(int type, PartTally tally) {
+    private SpreadDrivers ofCg(int type, PartTally tally, long flights) {
         String id = figures.types().key(type);
         return new SpreadDrivers(
                 Measure.TAKEOFF_CG,
                 id,
                 "",
                 tally.n(),
-                figures.byType(Measure.TAKEOFF_CG).n(type) - tally.n(),
+                flights - tally.n(),
                 tally.sdCg(),
                 ranked(names.get(id), tally, false),
                 0);
     }
 
-    private SpreadDrivers ofTrim(int setting, PartTally tally) {
+    private SpreadDrivers ofTrim(int setting, PartTally tally, long flights) {
         FlightColumns.Setting key = figures.settings().key(setting);
         List<Driver> drivers = ranked(names.get(key.typeId()), tally, true);
         double explained = drivers.stream().mapToDouble(Driver::share).sum();
@@ -154,7 +156,7 @@ final class PartTallies {
                 key.typeId(),
                 key.flaps(),
                 tally.nTrim(),
-                figures.bySetting(Measure.TAKEOFF_TRIM).n(setting) - tally.nTrim(),
+                flights - tally.nTrim(),
                 tally.sdTrim(),
                 drivers,
                 1 - explained);

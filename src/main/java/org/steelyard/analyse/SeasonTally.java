@@ -20,9 +20,6 @@ public final class SeasonTally {
     static final int WORST = 20;
 
     private final StatusTally.Counts all = new StatusTally.Counts();
-    private final StatusTally<String> types = new StatusTally<>();
-    private final StatusTally<String> tails = new StatusTally<>();
-    private final StatusTally<String> routes = new StatusTally<>();
     private final FindingTally findings = new FindingTally();
     private final TrimTally trim = new TrimTally();
     private final StatisticsTally statistics;
@@ -73,9 +70,6 @@ public final class SeasonTally {
     public void add(AuditedFlight flight) {
         Status status = flight.assessment().status();
         all.add(status);
-        types.add(flight.loading().type().id(), status);
-        tails.add(flight.loading().tail().registration(), status);
-        addRoute(flight.loading().flight(), status);
         findings.add(flight.assessment().findings());
         statistics.add(flight, status);
         trim.add(flight);
@@ -98,12 +92,6 @@ public final class SeasonTally {
                         .isPresent();
     }
 
-    private void addRoute(FlightIdent flight, Status status) {
-        if (!flight.from().isBlank() || !flight.to().isBlank()) {
-            routes.add(route(flight), status);
-        }
-    }
-
     /** A route as people write it; blank where neither end is known. */
     static String route(FlightIdent flight) {
         return flight.from().isBlank() && flight.to().isBlank() ? "" : known(flight.from()) + "–" + known(flight.to());
@@ -119,13 +107,16 @@ public final class SeasonTally {
      * @return the summary of all flights taken
      */
     public SeasonSummary summary() {
+        FlightColumns columns = statistics.columns();
+        StatusTally<String> routes = columns.tally(columns.routes);
+        routes.remove(""); // flights of which neither end is known
         return new SeasonSummary(
                 all.named("all"),
-                types.counts(type -> type, StatusTally.BY_NAME),
-                tails.counts(tail -> tail, StatusTally.WORST_FIRST),
+                columns.tally(columns.types).counts(type -> type, StatusTally.BY_NAME),
+                columns.tally(columns.tails).counts(tail -> tail, StatusTally.WORST_FIRST),
                 routes.counts(route -> route, StatusTally.WORST_FIRST),
                 findings.counts(),
-                trim.groups(statistics.columns()),
+                trim.groups(columns),
                 worst.worstFirst(),
                 months.counts(),
                 recordedTrim.groups(),

@@ -31,12 +31,21 @@ final class StatusTally<K> implements Serializable {
                 groups.computeIfAbsent(group, key -> new Counts()).merge(counts));
     }
 
+    void remove(K group) {
+        groups.remove(group);
+    }
+
     void clear() {
         groups.clear();
     }
 
     void add(K group, Status status) {
-        groups.computeIfAbsent(group, key -> new Counts()).add(status);
+        of(group).add(status);
+    }
+
+    /** The counts of a group, to be added to. */
+    Counts of(K group) {
+        return groups.computeIfAbsent(group, key -> new Counts());
     }
 
     List<StatusCount> counts(Function<K, String> label, Comparator<StatusCount> order) {

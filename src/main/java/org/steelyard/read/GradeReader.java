@@ -109,11 +109,7 @@ public final class GradeReader {
 
     private void table(Path file) {
         try (SourceFile source = SourceFile.open(file, options(file), tails)) {
-            for (Optional<RawRows> batch = source.nextBatch(BATCH);
-                    batch.isPresent();
-                    batch = source.nextBatch(BATCH)) {
-                rows(batch.get());
-            }
+            source.forEachBatch(BATCH, this::rows);
             problems.addAll(source.problems());
         }
     }

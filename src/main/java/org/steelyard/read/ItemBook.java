@@ -73,12 +73,10 @@ public final class ItemBook {
     }
 
     private void gather(SourceFile source) {
-        Optional<RawRows> batch = source.nextBatch(FIRST_PASS_ROWS);
-        while (batch.isPresent()) {
-            RowReader reader = batch.get().reader();
-            batch.get().rows().forEach(row -> reader.gather(row, this));
-            batch = source.nextBatch(FIRST_PASS_ROWS);
-        }
+        source.forEachBatch(FIRST_PASS_ROWS, batch -> {
+            RowReader reader = batch.reader();
+            batch.rows().forEach(row -> reader.gather(row, this));
+        });
     }
 
     /** Whether a map of items comes into question by the name of the file. */
@@ -112,10 +110,7 @@ public final class ItemBook {
 
     /** Each row takes its items as it is read. */
     private static void readThrough(SourceFile source) {
-        Optional<RawRows> batch = source.nextBatch(FIRST_PASS_ROWS);
-        while (batch.isPresent()) {
-            batch = source.nextBatch(FIRST_PASS_ROWS);
-        }
+        source.forEachBatch(FIRST_PASS_ROWS, batch -> {});
     }
 
     /** Whether rows are looked at before their turn. */

@@ -266,6 +266,36 @@ public final class SourceFile implements AutoCloseable {
         return Optional.empty();
     }
 
+    /**
+     * Takes rows.
+     *
+     * @param <E> what keeps it from going on
+     */
+    @FunctionalInterface
+    public interface Taker<E extends Exception> {
+        /**
+         * Takes the next rows.
+         *
+         * @param rows at least one, in order, all of one table
+         * @throws E if the rows after these are not to be read
+         */
+        void take(RawRows rows) throws E;
+    }
+
+    /**
+     * Hands over all rows that are left, in order.
+     *
+     * @param max how many at most at a time, at least 1
+     * @param taker takes them
+     * @param <E> what the taker throws
+     * @throws E if the taker throws it
+     */
+    public <E extends Exception> void forEachBatch(int max, Taker<E> taker) throws E {
+        for (Optional<RawRows> rows = nextBatch(max); rows.isPresent(); rows = nextBatch(max)) {
+            taker.take(rows.get());
+        }
+    }
+
     /** The file as it was before anything of it was read, to be compared at the end. */
     void unlessChangedSince(FileStamp before) {
         stamp = Optional.of(before);

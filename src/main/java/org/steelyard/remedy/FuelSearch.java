@@ -117,7 +117,7 @@ final class FuelSearch {
     private Optional<Trial> trial(Group group, double changeKg) {
         Loading loading = before.loading();
         return fuel(group, changeKg)
-                .map(fuel -> Trial.of(NewLoad.with(loading, loading.load(), fuel), policy))
+                .map(fuel -> Trial.of(loading.with(loading.load(), fuel), policy))
                 .filter(after -> after.cures(before) && keepsReserve(after));
     }
 

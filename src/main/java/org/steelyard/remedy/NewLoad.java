@@ -7,10 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import org.steelyard.model.Fuel;
 import org.steelyard.model.HoldLoad;
 import org.steelyard.model.Load;
-import org.steelyard.model.Loading;
 import org.steelyard.model.MassScheme;
 import org.steelyard.model.PassengerCategory;
 import org.steelyard.model.Passengers;
@@ -53,11 +51,6 @@ final class NewLoad {
         NewLoad load = new NewLoad(manifest);
         steps.forEach(load::take);
         return load.load();
-    }
-
-    /** A flight with another load and fuel; the setting that was recorded for it says nothing of this one. */
-    static Loading with(Loading loading, Load load, Fuel fuel) {
-        return loading.with(load, fuel);
     }
 
     private void take(Step step) {

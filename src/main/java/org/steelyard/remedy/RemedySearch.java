@@ -82,10 +82,10 @@ public final class RemedySearch {
     }
 
     private Optional<Remedy> tried(List<Step> steps, Deed deed, boolean proved) {
-        Loading loading = NewLoad.with(
-                before.loading(),
-                NewLoad.after(manifest.orElseThrow(), steps),
-                before.loading().fuel());
+        Loading loading = before.loading()
+                .with(
+                        NewLoad.after(manifest.orElseThrow(), steps),
+                        before.loading().fuel());
         Trial after = Trial.of(loading, policy);
         if (!after.cures(before)) {
             return Optional.empty();

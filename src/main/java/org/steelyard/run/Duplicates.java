@@ -25,7 +25,7 @@ public final class Duplicates {
     private static final int BATCH_ROWS = 500;
 
     private final DuplicateRule rule;
-    private final KnownFlights flights = new KnownFlights();
+    private KnownFlights flights = new KnownFlights();
     private final List<Origin> tables = new ArrayList<>();
     private final Map<Integer, Origin> others = new HashMap<>();
     private boolean surveyed;
@@ -37,6 +37,11 @@ public final class Duplicates {
 
     DuplicateRule rule() {
         return rule;
+    }
+
+    /** Lets go of the flights, of which none is judged any more: they are half of what a season keeps in memory. */
+    void forget() {
+        flights = new KnownFlights();
     }
 
     /** What a row is. */
@@ -94,14 +99,12 @@ public final class Duplicates {
         }
         for (Path file : files.inOrder()) {
             try (SourceFile source = files.open(file)) {
-                for (Optional<RawRows> rows = source.nextBatch(BATCH_ROWS);
-                        rows.isPresent();
-                        rows = source.nextBatch(BATCH_ROWS)) {
-                    survey(rows.get());
+                source.forEachBatch(BATCH_ROWS, rows -> {
+                    survey(rows);
                     if (Thread.interrupted()) {
                         throw new InterruptedException();
                     }
-                }
+                });
             }
         }
         surveyed = true;

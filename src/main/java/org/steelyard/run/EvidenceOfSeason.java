@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.steelyard.balance.Balance;
@@ -66,11 +65,7 @@ final class EvidenceOfSeason {
         duplicates.survey(files);
         for (Path file : files.inOrder()) {
             try (SourceFile source = files.open(file)) {
-                for (Optional<RawRows> rows = source.nextBatch(BATCH_ROWS);
-                        rows.isPresent();
-                        rows = source.nextBatch(BATCH_ROWS)) {
-                    take(rows.get());
-                }
+                source.forEachBatch(BATCH_ROWS, this::take);
                 problems.addAll(source.problems());
             }
         }

@@ -8,7 +8,6 @@ import org.steelyard.model.ColumnMap;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Loading;
 import org.steelyard.read.ParsedRow;
-import org.steelyard.read.RawRows;
 import org.steelyard.read.ReadOptions;
 import org.steelyard.read.SourceFile;
 import org.steelyard.read.Tails;
@@ -45,11 +44,7 @@ public record MapTrial(long accepted, long rejected, List<Loading> first, List<I
         ReadOptions options =
                 new ReadOptions(List.of(map), Optional.of(map.name()), Optional.empty(), Optional.empty());
         try (SourceFile source = SourceFile.open(file, options, tails)) {
-            Optional<RawRows> batch = source.nextBatch(BATCH_ROWS);
-            while (batch.isPresent()) {
-                batch.get().parse().forEach(tally::add);
-                batch = source.nextBatch(BATCH_ROWS);
-            }
+            source.forEachBatch(BATCH_ROWS, batch -> batch.parse().forEach(tally::add));
             source.problems().forEach(tally::add);
         }
         return new MapTrial(tally.accepted, tally.rejected, tally.first, tally.problems);

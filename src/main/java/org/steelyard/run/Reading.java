@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
@@ -12,7 +11,6 @@ import java.util.concurrent.Future;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Origin;
 import org.steelyard.model.ProblemCode;
-import org.steelyard.read.RawRows;
 import org.steelyard.read.SeasonFiles;
 import org.steelyard.read.SourceFile;
 import org.steelyard.read.Unreadable;
@@ -65,12 +63,8 @@ final class Reading implements Runnable {
             return;
         }
         try (SourceFile source = files.open(file)) {
-            for (Optional<RawRows> batch = source.nextBatch(BATCH_ROWS);
-                    batch.isPresent();
-                    batch = source.nextBatch(BATCH_ROWS)) {
-                RawRows rows = batch.get();
-                steps.put(workers.submit(() -> new Step.Rows(auditor.audit(rows))));
-            }
+            source.forEachBatch(
+                    BATCH_ROWS, rows -> steps.put(workers.submit(() -> new Step.Rows(auditor.audit(rows)))));
             put(new Step.FileEnds(
                     String.join(", ", source.mapNames()), source.notes(), source.skipped(), source.problems()));
         }

@@ -56,6 +56,7 @@ public final class SeasonRun {
             Collector collector =
                     new Collector(steps, reports, progress, folder.files().size(), duplicates);
             collect(request, files, workers, steps, collector);
+            duplicates.forget();
             requireRows(collector);
             progress.finishing();
             RunFacts facts = facts(request, folder, collector);

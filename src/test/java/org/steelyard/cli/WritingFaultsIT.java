@@ -139,6 +139,7 @@ class WritingFaultsIT {
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:-UsePerfData",
                 "-XX:+UseSerialGC",
+                "-XX:TieredStopAtLevel=1",
                 option.isEmpty() ? "-Xmx400m" : option,
                 "-cp",
                 System.getProperty("java.class.path"),

@@ -121,7 +121,7 @@ final class BruteForce {
             zones.add(new ZoneLoad(new Passengers(men[i], women[i], 0, children[i], 0), OptionalDouble.empty()));
         }
         Load after = new Load.ByPlace(zones, List.of(new HoldLoad(0, bags[0]), new HoldLoad(0, bags[1])));
-        Loading changed = NewLoad.with(loading, after, loading.fuel());
+        Loading changed = loading.with(after, loading.fuel());
         return Checker.check(changed, Balancer.balance(changed, policy), policy).findings().stream()
                 .map(Finding::severity)
                 .noneMatch(severity -> severity == Severity.BREACH);

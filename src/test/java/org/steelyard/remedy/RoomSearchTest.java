@@ -117,7 +117,7 @@ class RoomSearchTest {
             HoldLoad hold = holds.get(place - zones.size());
             holds.set(place - zones.size(), new HoldLoad(hold.massKg() + kg, hold.bags()));
         }
-        Loading changed = NewLoad.with(loading, new Load.ByPlace(zones, holds), loading.fuel());
+        Loading changed = loading.with(new Load.ByPlace(zones, holds), loading.fuel());
         return audited(changed).assessment().status() != Status.BREACHED;
     }
 }
