@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
@@ -67,12 +68,14 @@ final class Main implements Callable<Integer> {
     /** Runs one command line and hands back its exit code. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
         CommandLine line = new CommandLine(new Main());
-        commands(args).forEach(line::addSubcommand);
+        for (Class<?> command : commands(args)) {
+            line.addSubcommand(command);
+        }
         line.setOut(out)
                 .setErr(err)
                 .setUsageHelpWidth(100)
                 .setCaseInsensitiveEnumValuesAllowed(true)
-                .setExecutionExceptionHandler(Main::failed);
+                .setExecutionExceptionHandler(new Failures());
         try {
             return line.execute(args);
         } catch (OutOfMemoryError e) {
@@ -91,18 +94,26 @@ final class Main implements Callable<Integer> {
         return called.isEmpty() ? COMMANDS : called;
     }
 
-    private static int failed(Exception cause, CommandLine command, ParseResult parsed) {
-        PrintWriter err = command.getErr();
-        if (cause instanceof CannotException cannot) {
-            cannot.lines().forEach(err::println);
-            return ExitCode.CANNOT;
-        }
-        for (Throwable inner = cause; inner != null; inner = inner.getCause()) {
-            if (inner instanceof OutOfMemoryError) {
-                return outOfMemory(err);
+    /**
+     * No lambda: the class-data archive leaves out what its lambdas refer to, which would be the library's largest
+     * class.
+     */
+    private static final class Failures implements IExecutionExceptionHandler {
+
+        @Override
+        public int handleExecutionException(Exception cause, CommandLine command, ParseResult parsed) {
+            PrintWriter err = command.getErr();
+            if (cause instanceof CannotException cannot) {
+                cannot.lines().forEach(err::println);
+                return ExitCode.CANNOT;
             }
+            for (Throwable inner = cause; inner != null; inner = inner.getCause()) {
+                if (inner instanceof OutOfMemoryError) {
+                    return outOfMemory(err);
+                }
+            }
+            return ourFault(err, cause);
         }
-        return ourFault(err, cause);
     }
 
     private static int ourFault(PrintWriter err, Throwable cause) {

@@ -4,12 +4,11 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.EditDistance;
@@ -30,8 +29,7 @@ public final class Tails {
     private final Map<String, Tail> exact = new HashMap<>();
     private final Map<String, List<Tail>> folded = new HashMap<>();
     private final Map<String, String> registrations = new TreeMap<>();
-    private final Set<AircraftType> types = new LinkedHashSet<>();
-
+    private final Map<String, AircraftType> types = new LinkedHashMap<>();
     private final Map<String, MassScheme> schemes = new TreeMap<>();
 
     private Tails(Collection<Tail> fleet, Collection<MassScheme> schemes) {
@@ -45,7 +43,7 @@ public final class Tails {
             folded.computeIfAbsent(fold(tail.registration()), key -> new ArrayList<>())
                     .add(tail);
             registrations.put(tail.registration(), fold(tail.registration()));
-            types.add(tail.type());
+            types.putIfAbsent(tail.type().id(), tail.type());
         }
     }
 
@@ -97,8 +95,8 @@ public final class Tails {
     }
 
     /** The types that fly in the fleet. */
-    Set<AircraftType> types() {
-        return types;
+    Collection<AircraftType> types() {
+        return types.values();
     }
 
     /** At most three registrations that a mistyped one may mean, nearest first. */

@@ -93,7 +93,7 @@ public final class OneFlight {
         }
         Tail anyTail = new Tail(known.get().name(), known.get(), new MassMoment(1, 0));
         List<Given> withTail = new ArrayList<>(given);
-        withTail.remove(type.get());
+        withTail.remove(given.stream().map(Given::name).toList().indexOf(TYPE));
         withTail.add(new Given(Field.TAIL.key(), anyTail.registration()));
         return answer(
                 withTail, Tails.of(List.of(anyTail), configuration.schemes().values()), configuration, true);
