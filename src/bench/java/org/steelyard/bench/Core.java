@@ -1,6 +1,7 @@
 package org.steelyard.bench;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -35,6 +36,10 @@ public class Core {
     @Param("config")
     private String config;
 
+    /** The policy as it is, with chances; and without the spread from which they are computed. */
+    @Param({"yes", "no"})
+    private String chances;
+
     private Policy policy;
     private Loading[] loadings;
     private Balance[] balances;
@@ -43,7 +48,9 @@ public class Core {
     @Setup
     public void draw() {
         org.steelyard.bench.Setup setup = org.steelyard.bench.Setup.of(Path.of(config));
-        policy = setup.configuration().policy();
+        policy = chances.equals("yes")
+                ? setup.configuration().policy()
+                : withoutChances(setup.configuration().policy());
         Flights flights = new Flights(setup.configuration());
         loadings = IntStream.range(0, FLIGHTS)
                 .mapToObj(i -> flights.flight(i).loading())
@@ -52,6 +59,21 @@ public class Core {
         for (int i = 0; i < FLIGHTS; i++) {
             balances[i] = Balancer.balance(loadings[i], policy);
         }
+    }
+
+    private static Policy withoutChances(Policy policy) {
+        return new Policy(
+                policy.marginalCgPercentMac(),
+                policy.marginalMassPercent(),
+                policy.marginalLoadPercent(),
+                policy.marginalTrimUnits(),
+                policy.sharing(),
+                policy.recordedTrim(),
+                policy.lastMinute(),
+                policy.duplicates(),
+                Optional.empty(),
+                Optional.empty(),
+                policy.remedyReservePercentMac());
     }
 
     private int next() {

@@ -7,7 +7,10 @@ import java.util.stream.IntStream;
 /** The values of one measure put together by group: counted first, then laid side by side in one array. */
 final class Buckets implements Grouped {
 
-    private final double[] values;
+    private final FlightColumns columns;
+    private final Measure measure;
+    private final int[] bucketsOf;
+    private double[] values = {};
     private final int[] starts;
     private final long[] marginal;
     private final long[] breached;
@@ -21,22 +24,36 @@ final class Buckets implements Grouped {
      * @param buckets how many there are
      */
     Buckets(FlightColumns columns, Measure measure, IntUnaryOperator bucketOf, int buckets) {
-        int[] ascending = columns.ascending(measure);
+        NumberColumn column = columns.of(measure);
+        int[] bucketsOf = new int[columns.flights()];
         starts = new int[buckets + 1];
         marginal = new long[buckets];
         breached = new long[buckets];
-        for (int flight : ascending) {
-            count(columns, flight, bucketOf.applyAsInt(flight));
+        for (int flight = 0; flight < bucketsOf.length; flight++) {
+            if (column.knows(flight)) {
+                bucketsOf[flight] = bucketOf.applyAsInt(flight);
+                count(columns, flight, bucketsOf[flight]);
+            }
         }
         for (int bucket = 0; bucket < buckets; bucket++) {
             starts[bucket + 1] += starts[bucket];
         }
-        NumberColumn column = columns.of(measure);
-        values = new double[starts[buckets]];
-        int[] next = Arrays.copyOf(starts, buckets);
-        for (int flight : ascending) {
-            values[next[bucketOf.applyAsInt(flight)]++] = column.get(flight);
+        this.columns = columns;
+        this.measure = measure;
+        this.bucketsOf = bucketsOf;
+    }
+
+    /** Lays the values side by side when they are first asked for; many only want to know how many there are. */
+    private double[] values() {
+        if (values.length == 0) {
+            Ascending ascending = columns.ascending(measure);
+            values = new double[ascending.size()];
+            int[] next = starts.clone();
+            for (int i = 0; i < values.length; i++) {
+                values[next[bucketsOf[ascending.position(i)]]++] = ascending.value(i);
+            }
         }
+        return values;
     }
 
     private void count(FlightColumns columns, int flight, int bucket) {
@@ -55,7 +72,7 @@ final class Buckets implements Grouped {
 
     /** The values of a bucket, ascending. */
     double[] sorted(int bucket) {
-        return Arrays.copyOfRange(values, starts[bucket], starts[bucket + 1]);
+        return Arrays.copyOfRange(values(), starts[bucket], starts[bucket + 1]);
     }
 
     @Override

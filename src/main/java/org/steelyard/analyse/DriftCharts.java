@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
+import org.apache.commons.math3.distribution.GammaDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
@@ -118,7 +118,7 @@ final class DriftCharts {
     /** The share of seasons without shift, drawn with the same flights by week, that show as great a step. */
     private static double chance(double[] counts, long freedom, double step) {
         RandomGenerator random = new Well19937c(SEED);
-        ChiSquaredDistribution squares = new ChiSquaredDistribution(random, freedom);
+        GammaDistribution squares = new GammaDistribution(random, freedom / 2.0, 2); // chi-square, drawn directly
         int asGreat = 1;
         double[] means = new double[counts.length];
         for (int draw = 0; draw < DRAWS; draw++) {

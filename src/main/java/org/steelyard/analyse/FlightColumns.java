@@ -51,6 +51,8 @@ final class FlightColumns implements SeasonFigures {
         }
     }
 
+    private static final int MOST_IN_ORDER = 2;
+
     final GroupColumn<String> types = GroupColumn.ofNames("type");
     final GroupColumn<Setting> settings = new GroupColumn<>(
             "flap setting",
@@ -71,8 +73,7 @@ final class FlightColumns implements SeasonFigures {
     private final Map<Phase, MassColumn> massesKg = new EnumMap<>(Phase.class);
     private final Map<LocalDate, Day> days = new HashMap<>();
     private final List<GroupColumn<?>> withinTypes = new ArrayList<>(List.of(tails, routes, weeks));
-    private Optional<Measure> ascendingBy = Optional.empty();
-    private int[] ascending = {};
+    private final Map<Measure, Ascending> ascending = new LinkedHashMap<>();
     private final GroupColumn<Status> statuses = new GroupColumn<>("status", Status::label, Comparator.naturalOrder());
 
     /**
@@ -97,7 +98,7 @@ final class FlightColumns implements SeasonFigures {
     }
 
     void add(AuditedFlight flight, Status status) {
-        ascendingBy = Optional.empty();
+        ascending.clear();
         Loading loading = flight.loading();
         AircraftType type = loading.type();
         typesById.putIfAbsent(type.id(), type);
@@ -166,15 +167,16 @@ final class FlightColumns implements SeasonFigures {
     }
 
     /**
-     * The flights whose figure is known, from the least to the greatest. Those of the measure asked for last are kept,
-     * so who asks for many groupings of a measure does so in a row.
+     * The flights whose figure is known, by that figure. Those of the two measures asked for last are kept, so who asks
+     * for many groupings of a measure does so in a row.
      */
-    int[] ascending(Measure measure) {
-        if (!ascendingBy.equals(Optional.of(measure))) {
-            ascending = of(measure).ascending();
-            ascendingBy = Optional.of(measure);
+    Ascending ascending(Measure measure) {
+        Ascending known = ascending.remove(measure);
+        if (ascending.size() == MOST_IN_ORDER) {
+            ascending.remove(ascending.keySet().iterator().next());
         }
-        return ascending;
+        ascending.put(measure, known == null ? of(measure).ascending() : known);
+        return ascending.get(measure);
     }
 
     MassColumn massKg(Phase phase) {

@@ -1,10 +1,8 @@
 package org.steelyard.analyse;
 
-import it.unimi.dsi.fastutil.doubles.DoubleArrays;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 
 /** A column of numbers, some of them not known, that grows in chunks: eight bytes a number and nothing to copy. */
 final class NumberColumn {
@@ -41,16 +39,13 @@ final class NumberColumn {
         return knows(index) ? OptionalDouble.of(raw(index)) : OptionalDouble.empty();
     }
 
-    /** The positions of all numbers that are known, from the least number to the greatest. */
-    int[] ascending() {
+    /** All numbers that are known, in order. */
+    Ascending ascending() {
         double[] all = new double[size];
         for (int i = 0; i < chunks.size(); i++) {
             System.arraycopy(chunks.get(i), 0, all, i * CHUNK, Math.min(CHUNK, size - i * CHUNK));
         }
-        int[] known =
-                IntStream.range(0, size).filter(i -> !Double.isNaN(all[i])).toArray();
-        DoubleArrays.radixSortIndirect(known, all, true);
-        return known;
+        return new Ascending(all);
     }
 
     private double raw(int index) {

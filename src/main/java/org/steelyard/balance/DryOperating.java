@@ -19,13 +19,15 @@ import org.steelyard.model.Tail;
  */
 final class DryOperating {
 
+    private static final CrewRole[] ROLES = CrewRole.values();
+
     private DryOperating() {}
 
     static MassMoment of(Tail tail, MassScheme scheme, Crew crew) {
         Cabin cabin = tail.type().cabin();
         double massKg = tail.basic().massKg();
         double momentKgM = tail.basic().momentKgM();
-        for (CrewRole role : CrewRole.values()) {
+        for (CrewRole role : ROLES) {
             MassMoment aboard = isByStation(cabin, crew, role)
                     ? byStation(cabin, scheme, crew, role)
                     : crew(cabin, scheme, crew, role);
@@ -72,7 +74,8 @@ final class DryOperating {
         int left = heads;
         double momentKgM = 0;
         double lastArmM = Double.NaN;
-        for (CrewStation station : cabin.crewStations()) {
+        for (int i = 0; i < cabin.crewStations().size(); i++) {
+            CrewStation station = cabin.crewStations().get(i);
             if (station.role() == role) {
                 int here = Math.min(left, station.seats());
                 momentKgM += here * eachKg * station.armM();
@@ -90,9 +93,9 @@ final class DryOperating {
         if (code.isBlank()) {
             return cabin.pantries().isEmpty() ? Pantry.NONE : cabin.pantries().get(0);
         }
-        for (Pantry pantry : cabin.pantries()) {
-            if (pantry.code().equals(code)) {
-                return pantry;
+        for (int i = 0; i < cabin.pantries().size(); i++) {
+            if (cabin.pantries().get(i).code().equals(code)) {
+                return cabin.pantries().get(i);
             }
         }
         throw new IllegalArgumentException("there is no pantry '" + code + "'");

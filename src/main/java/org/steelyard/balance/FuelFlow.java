@@ -59,7 +59,8 @@ final class FuelFlow {
 
     private double run(double amountKg) {
         double leftKg = amountKg;
-        for (FuelStage stage : stages) {
+        for (int i = 0; i < stages.size() && leftKg > NOTHING_KG; i++) {
+            FuelStage stage = stages.get(i);
             double shares = activeShares(stage);
             while (leftKg > NOTHING_KG && shares > 0) {
                 leftKg -= step(stage, shares, leftKg);

@@ -2,6 +2,7 @@ package org.steelyard.balance;
 
 import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.steelyard.model.SharingRule;
 
 /**
@@ -10,36 +11,36 @@ import org.steelyard.model.SharingRule;
  */
 final class Places {
 
-    private final double[] armsM;
-    private final double[] capacities;
+    private final IntToDoubleFunction armM;
+    private final IntToDoubleFunction capacity;
     private final double[] seated;
     private final double[] massKg;
     private final double[] momentKgM;
     private boolean assumed;
 
     Places(int count, IntToDoubleFunction armM, IntToDoubleFunction capacity) {
-        armsM = new double[count];
-        capacities = new double[count];
+        this.armM = armM;
+        this.capacity = capacity;
         seated = new double[count];
         massKg = new double[count];
         momentKgM = new double[count];
-        for (int i = 0; i < count; i++) {
-            armsM[i] = armM.applyAsDouble(i);
-            capacities[i] = capacity.applyAsDouble(i);
-        }
+    }
+
+    private double[] capacities() {
+        return IntStream.range(0, massKg.length).mapToDouble(capacity).toArray();
     }
 
     double placeArmM(int place) {
-        return armsM[place];
+        return armM.applyAsDouble(place);
     }
 
     /** The mean arm of all places by their capacities. */
     double meanArmM() {
         double sum = 0;
         double sumM = 0;
-        for (int i = 0; i < armsM.length; i++) {
-            sum += capacities[i];
-            sumM += capacities[i] * armsM[i];
+        for (int i = 0; i < massKg.length; i++) {
+            sum += capacity.applyAsDouble(i);
+            sumM += capacity.applyAsDouble(i) * armM.applyAsDouble(i);
         }
         return sumM / sum;
     }
@@ -69,6 +70,7 @@ final class Places {
 
     /** Shares persons by the rule; each place then carries its part of their mass, at the mean mass of all. */
     void sharePersons(double persons, double kg, SharingRule rule) {
+        double[] capacities = capacities();
         double[] parts = Sharing.share(persons, capacities, rule);
         double[] kgs =
                 persons == 0 ? Sharing.share(kg, capacities, SharingRule.BY_CAPACITY) : scaled(parts, kg / persons);
@@ -77,13 +79,13 @@ final class Places {
 
     /** Shares a mass by the rule. */
     void shareMass(double kg, SharingRule rule) {
-        addAll(new double[armsM.length], Sharing.share(kg, capacities, rule));
+        addAll(new double[massKg.length], Sharing.share(kg, capacities(), rule));
     }
 
     private void addAll(double[] persons, double[] kgs) {
-        for (int i = 0; i < armsM.length; i++) {
-            add(i, persons[i], kgs[i], kgs[i] * armsM[i]);
-            assumed |= armsM.length > 1 && (persons[i] != 0 || kgs[i] != 0);
+        for (int i = 0; i < massKg.length; i++) {
+            add(i, persons[i], kgs[i], kgs[i] * armM.applyAsDouble(i));
+            assumed |= massKg.length > 1 && (persons[i] != 0 || kgs[i] != 0);
         }
     }
 
@@ -102,12 +104,12 @@ final class Places {
 
     /** Comes anywhere: by the rule into the room that is left, or by capacity where there is none. */
     void come(double persons, double kg, SharingRule rule) {
-        double[] room = capacities.clone();
+        double[] room = capacities();
         boolean byPersons = persons > 0;
         for (int i = 0; i < room.length; i++) {
             room[i] = Math.max(room[i] - (byPersons ? seated[i] : massKg[i]), 0);
         }
-        double[] into = Arrays.stream(room).sum() > 0 ? room : capacities;
+        double[] into = Arrays.stream(room).sum() > 0 ? room : capacities();
         double[] parts = Sharing.share(byPersons ? persons : kg, into, rule);
         addAll(byPersons ? parts : new double[parts.length], byPersons ? scaled(parts, kg / persons) : parts);
     }
@@ -116,16 +118,16 @@ final class Places {
     void leave(double persons, double kg) {
         double allKg = Arrays.stream(massKg).sum();
         double all = Arrays.stream(seated).sum();
-        for (int i = 0; i < armsM.length; i++) {
+        for (int i = 0; i < massKg.length; i++) {
             double kgs = allKg > 0 ? kg * massKg[i] / allKg : 0;
             add(i, all > 0 ? persons * seated[i] / all : 0, kgs, kgs * armM(i, kgs));
         }
-        assumed |= armsM.length > 1 && (persons != 0 || kg != 0);
+        assumed |= massKg.length > 1 && (persons != 0 || kg != 0);
     }
 
     /** What comes sits at the arm of the place; what goes leaves from where the load of the place is on average. */
     private double armM(int place, double kg) {
-        return kg < 0 && massKg[place] > 0 ? momentKgM[place] / massKg[place] : armsM[place];
+        return kg < 0 && massKg[place] > 0 ? momentKgM[place] / massKg[place] : armM.applyAsDouble(place);
     }
 
     private static double[] scaled(double[] values, double factor) {

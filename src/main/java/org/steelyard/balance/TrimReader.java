@@ -18,14 +18,13 @@ final class TrimReader {
     private TrimReader() {}
 
     static Optional<TrimResult> takeoff(AircraftType type, FlightSetting setting, MassMoment state) {
-        return type.trimScale(Phase.TAKEOFF, setting.flaps(), setting.thrustRating())
-                .map(scale -> read(type, scale, state));
+        return read(type, type.trimScale(Phase.TAKEOFF, setting.flaps(), setting.thrustRating()), state);
     }
 
     /** Where the landing flap setting is not given but the type has a scale for one only, that one is read. */
     static Optional<TrimResult> landing(AircraftType type, FlightSetting setting, MassMoment state) {
         String flaps = setting.landingFlaps().isBlank() ? onlyLandingFlaps(type) : setting.landingFlaps();
-        return type.trimScale(Phase.LANDING, flaps, "").map(scale -> read(type, scale, state));
+        return read(type, type.trimScale(Phase.LANDING, flaps, ""), state);
     }
 
     private static String onlyLandingFlaps(AircraftType type) {
@@ -35,6 +34,10 @@ final class TrimReader {
                 .distinct()
                 .toList();
         return flaps.size() == 1 ? flaps.get(0) : "";
+    }
+
+    private static Optional<TrimResult> read(AircraftType type, Optional<TrimScale> scale, MassMoment state) {
+        return scale.isPresent() ? Optional.of(read(type, scale.get(), state)) : Optional.empty();
     }
 
     private static TrimResult read(AircraftType type, TrimScale scale, MassMoment state) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.steelyard.balance.Balance;
+import org.steelyard.balance.FuelPath;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Envelope;
 import org.steelyard.model.Finding;
@@ -19,6 +20,8 @@ import org.steelyard.model.Side;
 /** Holds the CG of each state, and of the whole fuel path, against the type's envelopes. */
 final class CgCheck {
 
+    private static final Phase[] PHASES = Phase.values();
+
     private final AircraftType type;
     private final Findings findings;
     private final List<EnvelopeMargin> margins = new ArrayList<>(4);
@@ -30,7 +33,7 @@ final class CgCheck {
 
     static List<EnvelopeMargin> run(Balance balance, AircraftType type, Findings findings) {
         CgCheck check = new CgCheck(type, findings);
-        for (Phase phase : Phase.values()) {
+        for (Phase phase : PHASES) {
             Optional<Envelope> envelope = type.envelope(phase);
             if (envelope.isPresent()) {
                 check.hold(envelope.get(), balance);
@@ -42,29 +45,32 @@ final class CgCheck {
     private void hold(Envelope envelope, Balance balance) {
         MeanChord chord = type.geometry().chord();
         if (envelope.phase() == Phase.FLIGHT) {
-            balance.fuel().ifPresent(fuel -> {
-                report(envelope, EnvelopeCheck.margin(envelope, fuel.path(), chord));
-                MassMoment first = fuel.path().points().get(0);
-                MassMoment last = fuel.path().points().get(fuel.path().points().size() - 1);
+            if (balance.fuel().isPresent()) {
+                FuelPath path = balance.fuel().get().path();
+                report(envelope, EnvelopeCheck.margin(envelope, path, chord));
+                MassMoment first = path.points().get(0);
+                MassMoment last = path.points().get(path.points().size() - 1);
                 offEnvelope(envelope, first, Phase.TAKEOFF);
                 if (last.massKg() < first.massKg()) {
                     offEnvelope(envelope, last, Phase.LANDING);
                 }
-            });
-        } else {
-            balance.state(envelope.phase()).ifPresent(state -> {
-                report(envelope, EnvelopeCheck.margin(envelope, state, chord));
-                offEnvelope(envelope, state, envelope.phase());
-            });
+            }
+            return;
+        }
+        Optional<MassMoment> state = balance.state(envelope.phase());
+        if (state.isPresent()) {
+            report(envelope, EnvelopeCheck.margin(envelope, state.get(), chord));
+            offEnvelope(envelope, state.get(), envelope.phase());
         }
     }
 
     private void report(Envelope envelope, Optional<EnvelopeMargin> measured) {
-        measured.ifPresent(margin -> {
+        if (measured.isPresent()) {
+            EnvelopeMargin margin = measured.get();
             margins.add(margin);
             side(envelope.forward(), margin.phase(), margin.forwardAt(), margin.forwardPercentMac());
             side(envelope.aft(), margin.phase(), margin.aftAt(), margin.aftPercentMac());
-        });
+        }
     }
 
     private void side(LimitLine line, Phase phase, MassMoment at, double roomPercentMac) {

@@ -46,7 +46,8 @@ final class ChanceCheck {
         }
         LoadSpread load = LoadSpread.of(loading, balance, policy.spread().get(), policy);
         ChanceCheck check = new ChanceCheck(loading, balance, load);
-        for (Phase phase : STATES) {
+        for (int i = 0; i < STATES.size(); i++) {
+            Phase phase = STATES.get(i);
             check.states.add(load.with(phase, balance.state(phase).orElseThrow(), check.fuelKg(phase)));
         }
         check.masses();

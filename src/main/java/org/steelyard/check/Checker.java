@@ -14,6 +14,7 @@ import org.steelyard.model.Loading;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Policy;
 import org.steelyard.model.Severity;
+import org.steelyard.model.ZoneLoad;
 
 /**
  * Holds a balance against every limit of the type, the day and the policy. Pure: the same arguments give the same
@@ -37,19 +38,23 @@ public final class Checker {
         MassCheck.run(balance, type.limits(), loading.performance(), findings);
         List<EnvelopeMargin> margins = CgCheck.run(balance, type, findings);
         places(loading, balance, findings);
-        balance.fuel().ifPresent(fuel -> FuelCheck.run(fuel, type.fuel(), findings));
+        if (balance.fuel().isPresent()) {
+            FuelCheck.run(balance.fuel().get(), type.fuel(), findings);
+        }
         TrimCheck trim = new TrimCheck(type, findings);
         trim.takeoff(balance.takeoffTrim(), loading.setting(), balance.takeoff());
         if (!balance.loadIsShared()) {
             trim.recorded(balance.takeoffTrim(), loading.recordedTrimUnits());
         }
-        balance.landingTrim()
-                .ifPresent(result -> trim.hold(result, balance.landing().orElseThrow()));
+        if (balance.landingTrim().isPresent()) {
+            trim.hold(balance.landingTrim().get(), balance.landing().orElseThrow());
+        }
         LastMinuteCheck.run(loading, balance, findings);
         Optional<Sureness> sureness = ChanceCheck.run(loading, balance, policy, margins);
-        policy.chance()
-                .filter(ChanceRule::decides)
-                .ifPresent(rule -> sureness.ifPresent(found -> ChanceCheck.marginals(found, rule, findings)));
+        Optional<ChanceRule> rule = policy.chance();
+        if (sureness.isPresent() && rule.isPresent() && rule.get().decides()) {
+            ChanceCheck.marginals(sureness.get(), rule.get(), findings);
+        }
         assumptions(loading, balance, findings);
         return new Assessment(findings.sorted(), margins, trafficLoad(loading, balance), sureness);
     }
@@ -59,8 +64,13 @@ public final class Checker {
         if (balance.dryOperating().isPresent()) {
             places.crew(loading.crew());
         }
-        loading.load().zonesIfGiven().ifPresent(places::rows);
-        balance.distribution().ifPresent(places::load);
+        Optional<List<ZoneLoad>> zones = loading.load().zonesIfGiven();
+        if (zones.isPresent()) {
+            places.rows(zones.get());
+        }
+        if (balance.distribution().isPresent()) {
+            places.load(balance.distribution().get());
+        }
     }
 
     private static void assumptions(Loading loading, Balance balance, Findings findings) {

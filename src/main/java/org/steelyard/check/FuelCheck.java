@@ -33,8 +33,8 @@ final class FuelCheck {
                     capacityKg - quantityKg,
                     Double.NEGATIVE_INFINITY);
         }
-        for (ImbalanceLimit limit : system.imbalances()) {
-            imbalance(fuel, limit, tanks, findings);
+        for (int i = 0; i < system.imbalances().size(); i++) {
+            imbalance(fuel, system.imbalances().get(i), tanks, findings);
         }
         if (fuel.shortKg() > 0) {
             shortage(fuel, findings);

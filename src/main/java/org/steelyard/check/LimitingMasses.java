@@ -67,9 +67,9 @@ public final class LimitingMasses {
     /** The limit that allows least; of equals the first. */
     private LimitingMass least(List<LimitingMass> among) {
         LimitingMass least = among.get(0);
-        for (LimitingMass limit : among) {
-            if (takeoffKg(limit) < takeoffKg(least)) {
-                least = limit;
+        for (int i = 1; i < among.size(); i++) {
+            if (takeoffKg(among.get(i)) < takeoffKg(least)) {
+                least = among.get(i);
             }
         }
         return least;

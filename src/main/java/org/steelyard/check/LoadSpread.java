@@ -221,7 +221,7 @@ final class LoadSpread {
         return new Persons(passengers.seated(), massKg, squares, variance);
     }
 
-    private static final List<PassengerCategory> CATEGORIES = List.of(PassengerCategory.values());
+    private static final PassengerCategory[] CATEGORIES = PassengerCategory.values();
 
     private void zone(CabinZone zone, Persons persons) {
         if (persons.count() > 0) {

@@ -15,12 +15,16 @@ final class MassCheck {
     private MassCheck() {}
 
     static void run(Balance balance, MassLimits limits, PerformanceLimits performance, Findings findings) {
-        balance.zeroFuel().ifPresent(state -> high(Phase.ZERO_FUEL, state, limits.maxZeroFuelKg(), false, findings));
-        balance.ramp().ifPresent(state -> high(Phase.RAMP, state, limits.maxRampKg(), false, findings));
+        if (balance.zeroFuel().isPresent()) {
+            high(Phase.ZERO_FUEL, balance.zeroFuel().get(), limits.maxZeroFuelKg(), false, findings);
+        }
+        if (balance.ramp().isPresent()) {
+            high(Phase.RAMP, balance.ramp().get(), limits.maxRampKg(), false, findings);
+        }
         least(Phase.TAKEOFF, balance.takeoff(), limits.maxTakeoffKg(), performance.takeoffKg(), findings);
-        balance.landing()
-                .ifPresent(
-                        state -> least(Phase.LANDING, state, limits.maxLandingKg(), performance.landingKg(), findings));
+        if (balance.landing().isPresent()) {
+            least(Phase.LANDING, balance.landing().get(), limits.maxLandingKg(), performance.landingKg(), findings);
+        }
         low(balance, limits.minFlightKg(), findings);
     }
 

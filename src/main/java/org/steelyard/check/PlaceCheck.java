@@ -92,7 +92,8 @@ final class PlaceCheck {
         for (int i = 0; i < holds.size(); i++) {
             hold(holds.get(i), distribution.holdKg().at(i));
         }
-        for (LoadGroup group : type.groups()) {
+        for (int i = 0; i < type.groups().size(); i++) {
+            LoadGroup group = type.groups().get(i);
             load(FindingCode.GROUP_MASS, group::name, Quantity.MASS, together(group, distribution), group.maxKg());
         }
     }
@@ -124,11 +125,11 @@ final class PlaceCheck {
 
     private static double together(LoadGroup group, Distribution distribution) {
         double massKg = 0;
-        for (int hold : group.holds()) {
-            massKg += distribution.holdKg().at(hold);
+        for (int i = 0; i < group.holds().size(); i++) {
+            massKg += distribution.holdKg().at(group.holds().get(i));
         }
-        for (int zone : group.zones()) {
-            massKg += distribution.zoneKg().at(zone);
+        for (int i = 0; i < group.zones().size(); i++) {
+            massKg += distribution.zoneKg().at(group.zones().get(i));
         }
         return massKg;
     }

@@ -26,14 +26,34 @@ record SeatSpread(double seats, double meanM, double varianceM2) {
             return new SeatSpread(zone.seats(), 0, 0);
         }
         List<SeatRow> rows = zone.rows();
-        double middleM = sums(rows, zone.seats(), 0)[1] / zone.seats();
-        double taken = rule == SeatingRule.RANDOM ? zone.seats() : Math.min(seated, zone.seats());
+        double middleM = middleM(rows, zone.seats());
+        if (rule == SeatingRule.RANDOM) {
+            return new SeatSpread(zone.seats(), 0, squaresM2(rows, middleM) / zone.seats());
+        }
+        double taken = Math.min(seated, zone.seats());
         if (taken <= 0) {
             return new SeatSpread(0, 0, 0);
         }
         double[] sums = sums(rows, taken, middleM);
         double meanM = sums[1] / taken;
         return new SeatSpread(taken, meanM, Math.max(0, sums[2] / taken - meanM * meanM));
+    }
+
+    private static double middleM(List<SeatRow> rows, int seats) {
+        double sumM = 0;
+        for (int i = 0; i < rows.size(); i++) {
+            sumM += rows.get(i).seats() * rows.get(i).armM();
+        }
+        return sumM / seats;
+    }
+
+    private static double squaresM2(List<SeatRow> rows, double middleM) {
+        double squaresM2 = 0;
+        for (int i = 0; i < rows.size(); i++) {
+            double atM = rows.get(i).armM() - middleM;
+            squaresM2 += rows.get(i).seats() * atM * atM;
+        }
+        return squaresM2;
     }
 
     /**

@@ -42,9 +42,9 @@ public record Sureness(List<StateSpread> states, List<LimitChance> chances) {
      * @return the chance; empty where there is no such limit
      */
     public Optional<LimitChance> chance(FindingCode code, Phase phase) {
-        for (LimitChance chance : chances) {
-            if (chance.code() == code && chance.phase() == phase) {
-                return Optional.of(chance);
+        for (int i = 0; i < chances.size(); i++) {
+            if (chances.get(i).code() == code && chances.get(i).phase() == phase) {
+                return Optional.of(chances.get(i));
             }
         }
         return Optional.empty();
@@ -73,11 +73,11 @@ public record Sureness(List<StateSpread> states, List<LimitChance> chances) {
      */
     public boolean isInsideButLikelyOutside(double percent) {
         double greatest = 0;
-        for (LimitChance chance : chances) {
-            if (!chance.inside()) {
+        for (int i = 0; i < chances.size(); i++) {
+            if (!chances.get(i).inside()) {
                 return false;
             }
-            greatest = Math.max(greatest, chance.chance());
+            greatest = Math.max(greatest, chances.get(i).chance());
         }
         return greatest > percent / 100;
     }

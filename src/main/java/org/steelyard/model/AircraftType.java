@@ -110,9 +110,9 @@ public record AircraftType(
      * @return the envelope, empty where the type has none for it
      */
     public Optional<Envelope> envelope(Phase phase) {
-        for (Envelope envelope : envelopes) {
-            if (envelope.phase() == phase) {
-                return Optional.of(envelope);
+        for (int i = 0; i < envelopes.size(); i++) {
+            if (envelopes.get(i).phase() == phase) {
+                return Optional.of(envelopes.get(i));
             }
         }
         return Optional.empty();
@@ -128,7 +128,8 @@ public record AircraftType(
      */
     public Optional<TrimScale> trimScale(Phase phase, String flaps, String thrustRating) {
         Optional<TrimScale> anyRating = Optional.empty();
-        for (TrimScale scale : trimScales) {
+        for (int i = 0; i < trimScales.size(); i++) {
+            TrimScale scale = trimScales.get(i);
             if (scale.phase() == phase && scale.flaps().equals(flaps)) {
                 if (scale.thrustRating().equals(thrustRating)) {
                     return Optional.of(scale);

@@ -39,8 +39,8 @@ public record Cabin(
 
     private static int seats(List<CrewStation> stations, CrewRole role) {
         int seats = 0;
-        for (CrewStation station : stations) {
-            seats += station.role() == role ? station.seats() : 0;
+        for (int i = 0; i < stations.size(); i++) {
+            seats += stations.get(i).role() == role ? stations.get(i).seats() : 0;
         }
         return seats;
     }
@@ -72,8 +72,8 @@ public record Cabin(
      */
     public int seats() {
         int seats = 0;
-        for (CabinZone zone : zones) {
-            seats += zone.seats();
+        for (int i = 0; i < zones.size(); i++) {
+            seats += zones.get(i).seats();
         }
         return seats;
     }
