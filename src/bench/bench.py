@@ -70,7 +70,7 @@ def main():
     parser.add_argument("--growth", default="10000,100000,1000000", help="sizes of the table of growth")
     parser.add_argument("--runs", type=int, default=5)
     parser.add_argument("--work", default=ROOT / "target" / "bench-work", type=pathlib.Path)
-    parser.add_argument("--sections", default="season,stages,threads,heap,xlsx,growth,core")
+    parser.add_argument("--sections", default="start,season,stages,threads,heap,xlsx,growth,core")
     parser.add_argument("more", nargs="*", help="further options in one argument")
     options = parser.parse_args()
     if options.more and options.more[0].strip():
@@ -101,6 +101,14 @@ def main():
     hello = Case("bare Java that prints a word", java("org.steelyard.bench.Baseline", "hello"))
     csv = season(options.flights, "csv")
     loop = Case("Commons CSV loop, one thread, numbers only", java("org.steelyard.bench.Baseline", "csv", csv))
+    if "start" in wanted:
+        launcher = ROOT / "target" / ("steelyard.cmd" if os.name == "nt" else "steelyard")
+        section("Start, one flight",
+                [hello, Case("--help by the launcher", [launcher, "--help"]),
+                 Case("set --help by the launcher", [launcher, "set", "--help"]),
+                 Case("set by the launcher", [launcher, "set", "--type", "jet180", "-f", "5", "-g", "24.5%"]),
+                 Case("set by the plain jar", ["java", "-jar", ROOT / "target" / "steelyard.jar", "set", "--type", "jet180", "-f", "5", "-g", "24.5%"])],
+                4 * options.runs)
     if "season" in wanted:
         cases = [loop, hello, Case("audit, all reports", audit(csv))]
         if has_pandas():
@@ -119,7 +127,7 @@ def main():
     if "threads" in wanted:
         section("Threads", [Case("audit on one processor", ["taskset", "-c", "0", *audit(csv)]), Case("audit on all", audit(csv))], options.runs)
     if "heap" in wanted:
-        section("Heap", [Case("audit", audit(csv)), Case("audit in -Xmx512m", audit(csv, jvm=["-Xmx512m"])), Case("audit in -Xmx256m", audit(csv, jvm=["-Xmx256m"]))], options.runs)
+        section("Heap", [Case("audit", audit(csv)), Case("audit in -Xmx1g", audit(csv, jvm=["-Xmx1g"])), Case("audit in -Xmx512m", audit(csv, jvm=["-Xmx512m"]))], options.runs)
     if "xlsx" in wanted:
         book = season(options.xlsx, "xlsx")
         section(f"A workbook of {options.xlsx:,} flights",
