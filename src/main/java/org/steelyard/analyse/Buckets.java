@@ -3,20 +3,21 @@ package org.steelyard.analyse;
 import java.util.Arrays;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
+import org.steelyard.check.Status;
 
 /** The values of one measure put together by group: counted first, then laid side by side in one array. */
 final class Buckets implements Grouped {
 
     private final FlightColumns columns;
     private final Measure measure;
-    private final int[] bucketsOf;
-    private double[] values = {};
     private final int[] starts;
     private final long[] marginal;
     private final long[] breached;
+    private int[] bucketsOf;
+    private double[] values = {};
 
     /**
-     * Lays the known values side by side; as they are taken in ascending order, each bucket has them in that order.
+     * Counts the known values.
      *
      * @param columns the season
      * @param measure which values
@@ -24,41 +25,44 @@ final class Buckets implements Grouped {
      * @param buckets how many there are
      */
     Buckets(FlightColumns columns, Measure measure, IntUnaryOperator bucketOf, int buckets) {
-        NumberColumn column = columns.of(measure);
-        int[] bucketsOf = new int[columns.flights()];
+        this.columns = columns;
+        this.measure = measure;
+        bucketsOf = new int[columns.flights()];
         starts = new int[buckets + 1];
         marginal = new long[buckets];
         breached = new long[buckets];
+        NumberColumn column = columns.of(measure);
         for (int flight = 0; flight < bucketsOf.length; flight++) {
             if (column.knows(flight)) {
                 bucketsOf[flight] = bucketOf.applyAsInt(flight);
-                count(columns, flight, bucketsOf[flight]);
+                count(columns.status(flight), bucketsOf[flight]);
             }
         }
         for (int bucket = 0; bucket < buckets; bucket++) {
             starts[bucket + 1] += starts[bucket];
         }
-        this.columns = columns;
-        this.measure = measure;
-        this.bucketsOf = bucketsOf;
     }
 
-    /** Lays the values side by side when they are first asked for; many only want to know how many there are. */
+    /**
+     * Lays the values side by side when they are first asked for, as many only want to know how many there are; taken
+     * in ascending order, each bucket has them in that order.
+     */
     private double[] values() {
-        if (values.length == 0) {
+        if (values.length == 0 && bucketsOf.length > 0) {
             Ascending ascending = columns.ascending(measure);
             values = new double[ascending.size()];
             int[] next = starts.clone();
             for (int i = 0; i < values.length; i++) {
                 values[next[bucketsOf[ascending.position(i)]]++] = ascending.value(i);
             }
+            bucketsOf = new int[0]; // of no more use, and four bytes a flight
         }
         return values;
     }
 
-    private void count(FlightColumns columns, int flight, int bucket) {
+    private void count(Status status, int bucket) {
         starts[bucket + 1]++;
-        switch (columns.status(flight)) {
+        switch (status) {
             case CLEAN -> {}
             case MARGINAL -> marginal[bucket]++;
             case BREACHED -> breached[bucket]++;

@@ -51,8 +51,6 @@ final class FlightColumns implements SeasonFigures {
         }
     }
 
-    private static final int MOST_IN_ORDER = 2;
-
     final GroupColumn<String> types = GroupColumn.ofNames("type");
     final GroupColumn<Setting> settings = new GroupColumn<>(
             "flap setting",
@@ -73,7 +71,7 @@ final class FlightColumns implements SeasonFigures {
     private final Map<Phase, MassColumn> massesKg = new EnumMap<>(Phase.class);
     private final Map<LocalDate, Day> days = new HashMap<>();
     private final List<GroupColumn<?>> withinTypes = new ArrayList<>(List.of(tails, routes, weeks));
-    private final Map<Measure, Ascending> ascending = new LinkedHashMap<>();
+    private final Map<Measure, Ascending> ascending = new EnumMap<>(Measure.class);
     private final GroupColumn<Status> statuses = new GroupColumn<>("status", Status::label, Comparator.naturalOrder());
 
     /**
@@ -167,15 +165,14 @@ final class FlightColumns implements SeasonFigures {
     }
 
     /**
-     * The flights whose figure is known, by that figure. Those of the two measures asked for last are kept, so who asks
-     * for many groupings of a measure does so in a row.
+     * The flights whose figure is known, by that figure. Those of the measure asked for last are kept, so who asks for
+     * many groupings of a measure does so in a row. Safe for many threads while no flight is added.
      */
-    Ascending ascending(Measure measure) {
-        Ascending known = ascending.remove(measure);
-        if (ascending.size() == MOST_IN_ORDER) {
-            ascending.remove(ascending.keySet().iterator().next());
+    synchronized Ascending ascending(Measure measure) {
+        if (!ascending.containsKey(measure)) {
+            ascending.clear(); // before the next is made: each takes as much as two of the season's columns
+            ascending.put(measure, of(measure).ascending());
         }
-        ascending.put(measure, known == null ? of(measure).ascending() : known);
         return ascending.get(measure);
     }
 

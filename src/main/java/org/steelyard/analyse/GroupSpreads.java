@@ -25,12 +25,13 @@ final class GroupSpreads {
                 figures.loadFactors()));
         groupings.addAll(figures.named());
         GroupSpreads all = new GroupSpreads(figures);
-        // measure by measure, as the figures of one are put in order once for all groupings
+        // measure by measure, as the figures of one are put in order once for all groupings; these side by side, as
+        // nothing else is left for the processors to do by then
         Map<Measure, List<List<GroupSpread>>> found = new EnumMap<>(Measure.class);
         for (Measure measure : Measure.values()) {
             found.put(
                     measure,
-                    groupings.stream()
+                    groupings.parallelStream()
                             .map(groups -> all.spreads(groups, measure))
                             .toList());
         }

@@ -21,8 +21,12 @@ final class Ranks {
 
     /** Of single values in ascending order. */
     static Ranks ofSorted(double... sorted) {
-        double[] values = new double[sorted.length];
-        long[] upTo = new long[sorted.length];
+        int distinct = 0;
+        for (int i = 0; i < sorted.length; i++) {
+            distinct += i == 0 || sorted[i] != sorted[i - 1] ? 1 : 0;
+        }
+        double[] values = new double[distinct];
+        long[] upTo = new long[distinct];
         int size = 0;
         for (int i = 0; i < sorted.length; i++) {
             if (i == 0 || sorted[i] != sorted[i - 1]) {
@@ -30,7 +34,7 @@ final class Ranks {
             }
             upTo[size - 1] = i + 1L;
         }
-        return new Ranks(Arrays.copyOf(values, size), Arrays.copyOf(upTo, size), false);
+        return new Ranks(values, upTo, false);
     }
 
     /** Of cells, each with its lower end and how many values it holds; ascending, none of them empty. */

@@ -46,7 +46,8 @@ final class TrimTally implements Serializable {
 
     List<TrimGroup> groups(SeasonFigures figures) {
         Grouped cg = figures.bySetting(Measure.TAKEOFF_CG);
-        Grouped trim = figures.bySetting(Measure.TAKEOFF_TRIM);
+        List<Optional<Spread>> ofCg = spreads(cg, figures.settings());
+        List<Optional<Spread>> ofTrim = spreads(figures.bySetting(Measure.TAKEOFF_TRIM), figures.settings());
         List<TrimGroup> groups = new ArrayList<>();
         for (int setting : figures.settings().inOrder()) {
             Setting key = figures.settings().key(setting);
@@ -55,8 +56,8 @@ final class TrimTally implements Serializable {
                     key.typeId(),
                     key.flaps(),
                     scale.unit(),
-                    spread(trim, setting),
-                    spread(cg, setting).orElseThrow(),
+                    ofTrim.get(setting),
+                    ofCg.get(setting).orElseThrow(),
                     cg.marginal(setting),
                     cg.breached(setting),
                     scale.estimated()));
@@ -64,9 +65,15 @@ final class TrimTally implements Serializable {
         return groups;
     }
 
-    private static Optional<Spread> spread(Grouped groups, int setting) {
-        return groups.n(setting) == 0
-                ? Optional.empty()
-                : Optional.of(groups.values(setting).spread());
+    /** The spread in each setting, by its position. */
+    private static List<Optional<Spread>> spreads(Grouped groups, GroupNames<Setting> settings) {
+        List<Optional<Spread>> spreads = new ArrayList<>();
+        for (int setting = 0; setting < settings.groups(); setting++) {
+            spreads.add(
+                    groups.n(setting) == 0
+                            ? Optional.empty()
+                            : Optional.of(groups.values(setting).spread()));
+        }
+        return spreads;
     }
 }
