@@ -74,9 +74,10 @@ final class Buckets implements Grouped {
         return (long) starts[bucket + 1] - starts[bucket];
     }
 
-    /** The values of a bucket, ascending. */
+    /** The values of a bucket, ascending, not to be changed: where it holds all, they are not copied. */
     double[] sorted(int bucket) {
-        return Arrays.copyOfRange(values(), starts[bucket], starts[bucket + 1]);
+        double[] all = values();
+        return n(bucket) == all.length ? all : Arrays.copyOfRange(all, starts[bucket], starts[bucket + 1]);
     }
 
     @Override
