@@ -138,7 +138,7 @@ def main():
     if "growth" in wanted:
         for size in map(int, options.growth.split(",")):
             file = season(size, "csv")
-            jvm = ["-Xmx1500m"] if size > 1_000_000 else ["-Xmx512m"]
+            jvm = ["-Xmx1800m"] if size > 1_000_000 else ["-Xmx512m"]
             section(f"Growth: {size:,} flights, {jvm[0]}",
                     [Case(loop.name, java("org.steelyard.bench.Baseline", "csv", file)), Case("audit, all reports", audit(file, jvm=jvm))],
                     options.runs if size <= 1_000_000 else 1)
