@@ -5,6 +5,7 @@ import it.unimi.dsi.fastutil.doubles.DoubleArrays;
 /** The numbers of a column that are known, from the least to the greatest, each with its position in the column. */
 final class Ascending {
 
+    private final int columnSize;
     private final int[] positions;
     private final double[] values;
 
@@ -14,6 +15,7 @@ final class Ascending {
      * @param all the numbers of a column, not a number where one is not known
      */
     Ascending(double... all) {
+        columnSize = all.length;
         int known = 0;
         for (double value : all) {
             known += Double.isNaN(value) ? 0 : 1;
@@ -30,6 +32,11 @@ final class Ascending {
         for (int i = 0; i < known; i++) {
             values[i] = all[positions[i]];
         }
+    }
+
+    /** How many numbers the column had, those not known among them. */
+    int columnSize() {
+        return columnSize;
     }
 
     int size() {

@@ -71,8 +71,9 @@ final class FlightColumns implements SeasonFigures {
     private final Map<Phase, MassColumn> massesKg = new EnumMap<>(Phase.class);
     private final Map<LocalDate, Day> days = new HashMap<>();
     private final List<GroupColumn<?>> withinTypes = new ArrayList<>(List.of(tails, routes, weeks));
-    private final Map<Measure, Ascending> ascending = new EnumMap<>(Measure.class);
     private final GroupColumn<Status> statuses = new GroupColumn<>("status", Status::label, Comparator.naturalOrder());
+    private Measure ascendingBy = Measure.TAKEOFF_CG;
+    private Ascending ascending = new Ascending();
 
     /**
      * Empty columns.
@@ -96,7 +97,6 @@ final class FlightColumns implements SeasonFigures {
     }
 
     void add(AuditedFlight flight, Status status) {
-        ascending.clear();
         Loading loading = flight.loading();
         AircraftType type = loading.type();
         typesById.putIfAbsent(type.id(), type);
@@ -169,11 +169,12 @@ final class FlightColumns implements SeasonFigures {
      * many groupings of a measure does so in a row. Safe for many threads while no flight is added.
      */
     synchronized Ascending ascending(Measure measure) {
-        if (!ascending.containsKey(measure)) {
-            ascending.clear(); // before the next is made: each takes as much as two of the season's columns
-            ascending.put(measure, of(measure).ascending());
+        if (measure != ascendingBy || ascending.columnSize() != flights()) {
+            ascending = new Ascending(); // let go before the next is made: each takes more than one of the columns
+            ascending = of(measure).ascending();
+            ascendingBy = measure;
         }
-        return ascending.get(measure);
+        return ascending;
     }
 
     MassColumn massKg(Phase phase) {
