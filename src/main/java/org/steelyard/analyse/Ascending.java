@@ -2,12 +2,11 @@ package org.steelyard.analyse;
 
 import it.unimi.dsi.fastutil.doubles.DoubleArrays;
 
-/** The numbers of a column that are known, from the least to the greatest, each with its position in the column. */
+/** Where in a column the numbers stand that are known, from the least to the greatest. */
 final class Ascending {
 
     private final int columnSize;
     private final int[] positions;
-    private final double[] values;
 
     /**
      * Puts numbers in order.
@@ -21,7 +20,6 @@ final class Ascending {
             known += Double.isNaN(value) ? 0 : 1;
         }
         positions = new int[known];
-        values = new double[known];
         int next = 0;
         for (int i = 0; i < all.length; i++) {
             if (!Double.isNaN(all[i])) {
@@ -29,9 +27,6 @@ final class Ascending {
             }
         }
         DoubleArrays.radixSortIndirect(positions, all, true);
-        for (int i = 0; i < known; i++) {
-            values[i] = all[positions[i]];
-        }
     }
 
     /** How many numbers the column had, those not known among them. */
@@ -40,14 +35,10 @@ final class Ascending {
     }
 
     int size() {
-        return values.length;
+        return positions.length;
     }
 
     int position(int i) {
         return positions[i];
-    }
-
-    double value(int i) {
-        return values[i];
     }
 }

@@ -50,10 +50,12 @@ final class Buckets implements Grouped {
     private double[] values() {
         if (values.length == 0 && bucketsOf.length > 0) {
             Ascending ascending = columns.ascending(measure);
+            NumberColumn column = columns.of(measure);
             values = new double[ascending.size()];
             int[] next = starts.clone();
             for (int i = 0; i < values.length; i++) {
-                values[next[bucketsOf[ascending.position(i)]]++] = ascending.value(i);
+                int flight = ascending.position(i);
+                values[next[bucketsOf[flight]]++] = column.get(flight);
             }
             bucketsOf = new int[0]; // of no more use, and four bytes a flight
         }
@@ -71,13 +73,17 @@ final class Buckets implements Grouped {
 
     @Override
     public long n(int bucket) {
-        return (long) starts[bucket + 1] - starts[bucket];
+        return size(bucket);
+    }
+
+    private int size(int bucket) {
+        return starts[bucket + 1] - starts[bucket];
     }
 
     /** The values of a bucket, ascending, not to be changed: where it holds all, they are not copied. */
     double[] sorted(int bucket) {
         double[] all = values();
-        return n(bucket) == all.length ? all : Arrays.copyOfRange(all, starts[bucket], starts[bucket + 1]);
+        return size(bucket) == all.length ? all : Arrays.copyOfRange(all, starts[bucket], starts[bucket + 1]);
     }
 
     @Override
@@ -87,10 +93,16 @@ final class Buckets implements Grouped {
 
     @Override
     public Values together(IntStream buckets) {
-        return ExactValues.ofSorted(buckets.mapToObj(this::sorted)
-                .flatMapToDouble(Arrays::stream)
-                .sorted()
-                .toArray());
+        double[] all = values();
+        int[] together = buckets.toArray();
+        double[] sorted = new double[Arrays.stream(together).map(this::size).sum()];
+        int next = 0;
+        for (int bucket : together) {
+            System.arraycopy(all, starts[bucket], sorted, next, size(bucket));
+            next += size(bucket);
+        }
+        Arrays.sort(sorted);
+        return ExactValues.ofSorted(sorted);
     }
 
     @Override

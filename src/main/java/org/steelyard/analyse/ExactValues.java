@@ -45,8 +45,11 @@ final class ExactValues implements Values {
 
     @Override
     public double medianDistance(double from) {
-        double[] distances =
-                Arrays.stream(sorted).map(x -> Math.abs(x - from)).sorted().toArray();
+        double[] distances = new double[sorted.length];
+        for (int i = 0; i < distances.length; i++) {
+            distances[i] = Math.abs(sorted[i] - from);
+        }
+        Arrays.sort(distances);
         return Percentiles.inclusive(distances, distances.length, 50);
     }
 

@@ -1,5 +1,6 @@
 package org.steelyard.analyse;
 
+import it.unimi.dsi.fastutil.longs.Long2LongOpenHashMap;
 import java.io.Serializable;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -13,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -170,7 +170,7 @@ final class FlightColumns implements SeasonFigures {
      */
     synchronized Ascending ascending(Measure measure) {
         if (measure != ascendingBy || ascending.columnSize() != flights()) {
-            ascending = new Ascending(); // let go before the next is made: each takes more than one of the columns
+            ascending = new Ascending(); // let go before the next is made
             ascending = of(measure).ascending();
             ascendingBy = measure;
         }
@@ -262,13 +262,13 @@ final class FlightColumns implements SeasonFigures {
     public FlightCloud.Cells cells(Setting wanted, Measure measure, double width) {
         int setting = settings.find(wanted);
         NumberColumn column = of(measure);
-        SortedMap<Long, Long> counts = new TreeMap<>();
+        Long2LongOpenHashMap counts = new Long2LongOpenHashMap();
         for (int flight = 0; flight < flights(); flight++) {
             if (settings.of(flight) == setting && column.knows(flight)) {
-                counts.merge(FlightCloud.Cells.cellOf(column.get(flight), width), 1L, Long::sum);
+                counts.addTo(FlightCloud.Cells.cellOf(column.get(flight), width), 1);
             }
         }
-        return FlightCloud.Cells.of(counts, width);
+        return FlightCloud.Cells.of(new TreeMap<>(counts), width);
     }
 
     /** The columns that the user named. */

@@ -22,12 +22,12 @@ final class RankTest {
      */
     RankTest(Ranks all) {
         this.all = all;
-        double sum = 0;
-        for (int i = 0; i < all.distinct(); i++) {
-            double ties = all.count(i);
-            sum += ties * ties * ties - ties;
-        }
-        tieTerm = sum;
+        double[] sum = {0};
+        all.forEach((value, count) -> {
+            double ties = count;
+            sum[0] += ties * ties * ties - ties;
+        });
+        tieTerm = sum[0];
     }
 
     /**
@@ -52,11 +52,9 @@ final class RankTest {
         if (m == 0 || rest == 0) {
             return 1;
         }
-        double rankSum = 0;
-        for (int i = 0; i < group.distinct(); i++) {
-            rankSum += group.count(i) * all.midRank(group.value(i));
-        }
-        double excess = Math.abs(rankSum - m * (n + 1) / 2) - 0.5;
+        double[] rankSum = {0};
+        group.forEach((value, count) -> rankSum[0] += count * all.midRank(value));
+        double excess = Math.abs(rankSum[0] - m * (n + 1) / 2) - 0.5;
         double variance = m * rest / 12 * (n + 1 - tieTerm / (n * (n - 1)));
         return variance <= 0 || excess <= 0
                 ? 1

@@ -2,74 +2,138 @@ package org.steelyard.analyse;
 
 import java.util.Arrays;
 
-/**
- * Values in ascending order, each once, and how often it occurs.
- *
- * <p>In cells, a value stands for all from it on up to the next cell.
- */
-final class Ranks {
+/** Values in ascending order and how often each occurs. */
+interface Ranks {
 
-    private final double[] values;
-    private final long[] upTo;
-    private final boolean inCells;
+    /** Takes a value and how often it occurs. */
+    @FunctionalInterface
+    interface Visitor {
 
-    private Ranks(double[] values, long[] upTo, boolean inCells) {
-        this.values = values;
-        this.upTo = upTo;
-        this.inCells = inCells;
+        void take(double value, long count);
     }
 
-    /** Of single values in ascending order. */
+    /** Of single values in ascending order, which are not copied. */
     static Ranks ofSorted(double... sorted) {
-        int distinct = 0;
-        for (int i = 0; i < sorted.length; i++) {
-            distinct += i == 0 || sorted[i] != sorted[i - 1] ? 1 : 0;
-        }
-        double[] values = new double[distinct];
-        long[] upTo = new long[distinct];
-        int size = 0;
-        for (int i = 0; i < sorted.length; i++) {
-            if (i == 0 || sorted[i] != sorted[i - 1]) {
-                values[size++] = sorted[i];
-            }
-            upTo[size - 1] = i + 1L;
-        }
-        return new Ranks(values, upTo, false);
+        return new Single(sorted);
     }
 
     /** Of cells, each with its lower end and how many values it holds; ascending, none of them empty. */
     static Ranks ofCells(double[] lowerEnds, long... counts) {
-        long[] upTo = counts.clone();
-        Arrays.parallelPrefix(upTo, Long::sum);
-        return new Ranks(lowerEnds.clone(), upTo, true);
+        return new InCells(lowerEnds, counts);
     }
 
-    boolean inCells() {
-        return inCells;
-    }
+    /** Whether a value stands for all from it on up to the next. */
+    boolean inCells();
 
-    int distinct() {
-        return values.length;
-    }
+    /** How many values there are. */
+    long n();
 
-    double value(int i) {
-        return values[i];
-    }
-
-    long count(int i) {
-        return upTo[i] - (i == 0 ? 0 : upTo[i - 1]);
-    }
-
-    long n() {
-        return upTo.length == 0 ? 0 : upTo[upTo.length - 1];
-    }
+    /** Takes each value once, ascending. */
+    void forEach(Visitor visitor);
 
     /** The mean of the ranks, from 1, that a value shares with its equals; it must be among these. */
-    double midRank(double value) {
-        int at = Arrays.binarySearch(values, value);
-        if (at < 0) {
-            throw new IllegalArgumentException("the value is not among those that were ranked: " + value);
+    double midRank(double value);
+
+    /** Single values, equal ones side by side: what the ranks hold, and no more, as it may be a season. */
+    final class Single implements Ranks {
+
+        private final double[] sorted;
+
+        private Single(double... sorted) {
+            this.sorted = sorted;
         }
-        return ((at == 0 ? 0 : upTo[at - 1]) + 1 + upTo[at]) / 2.0;
+
+        @Override
+        public boolean inCells() {
+            return false;
+        }
+
+        @Override
+        public long n() {
+            return sorted.length;
+        }
+
+        @Override
+        public void forEach(Visitor visitor) {
+            int from = 0;
+            for (int to = 1; to <= sorted.length; to++) {
+                if (to == sorted.length || sorted[to] != sorted[from]) {
+                    visitor.take(sorted[from], (long) to - from);
+                    from = to;
+                }
+            }
+        }
+
+        @Override
+        public double midRank(double value) {
+            int below = below(value, false);
+            int upTo = below(value, true);
+            if (upTo == below) {
+                throw unknown(value);
+            }
+            return ((long) below + 1 + upTo) / 2.0;
+        }
+
+        /** How many values are less, or with its equals not greater. */
+        private int below(double value, boolean withEquals) {
+            int low = 0;
+            int high = sorted.length;
+            while (low < high) {
+                int middle = (low + high) >>> 1;
+                if (sorted[middle] < value || withEquals && sorted[middle] == value) {
+                    low = middle + 1;
+                } else {
+                    high = middle;
+                }
+            }
+            return low;
+        }
+    }
+
+    /** Values of which only is known how many lie in each cell. */
+    final class InCells implements Ranks {
+
+        private final double[] lowerEnds;
+        private final long[] upTo;
+
+        private InCells(double[] lowerEnds, long... counts) {
+            this.lowerEnds = lowerEnds.clone();
+            upTo = counts.clone();
+            Arrays.parallelPrefix(upTo, Long::sum);
+        }
+
+        @Override
+        public boolean inCells() {
+            return true;
+        }
+
+        @Override
+        public long n() {
+            return upTo.length == 0 ? 0 : upTo[upTo.length - 1];
+        }
+
+        @Override
+        public void forEach(Visitor visitor) {
+            for (int i = 0; i < upTo.length; i++) {
+                visitor.take(lowerEnds[i], upTo[i] - below(i));
+            }
+        }
+
+        @Override
+        public double midRank(double value) {
+            int at = Arrays.binarySearch(lowerEnds, value);
+            if (at < 0) {
+                throw unknown(value);
+            }
+            return (below(at) + 1 + upTo[at]) / 2.0;
+        }
+
+        private long below(int i) {
+            return i == 0 ? 0 : upTo[i - 1];
+        }
+    }
+
+    private static IllegalArgumentException unknown(double value) {
+        return new IllegalArgumentException("the value is not among those that were ranked: " + value);
     }
 }
