@@ -21,13 +21,14 @@ ROOT = HERE.parent.parent
 
 
 class Case:
-    def __init__(self, name, command):
+    def __init__(self, name, command, jvm=""):
         self.name, self.command, self.runs = name, [str(part) for part in command], []
+        self.environment = {**os.environ, **({"JDK_JAVA_OPTIONS": jvm} if jvm else {})}
 
     def run(self):
         with open(os.devnull, "w") as nothing, tempfile.TemporaryFile() as errors:
             started = time.monotonic()
-            process = subprocess.Popen(self.command, stdout=nothing, stderr=errors, cwd=ROOT)
+            process = subprocess.Popen(self.command, stdout=nothing, stderr=errors, cwd=ROOT, env=self.environment)
             _, status, usage = os.wait4(process.pid, 0)
             process.returncode = os.waitstatus_to_exitcode(status)
             wall = time.monotonic() - started
@@ -67,7 +68,7 @@ def main():
     parser.add_argument("--bench-classes", default="", help="where the bench's own classes are, if not on the class path")
     parser.add_argument("--flights", type=int, default=1_000_000)
     parser.add_argument("--xlsx", type=int, default=100_000, help="flights of the workbook that is read")
-    parser.add_argument("--growth", default="10000,100000,1000000", help="sizes of the table of growth")
+    parser.add_argument("--growth", default="10000,100000,300000,1000000", help="sizes of the table of growth")
     parser.add_argument("--runs", type=int, default=5)
     parser.add_argument("--work", default=ROOT / "target" / "bench-work", type=pathlib.Path)
     parser.add_argument("--sections", default="start,season,stages,threads,heap,xlsx,growth,core")
@@ -92,9 +93,13 @@ def main():
             part.rename(file)
         return file
 
-    def audit(file, *more, jvm=()):
-        return java("org.steelyard.cli.Main", "audit", file.parent, "--config", config, "--reports", work / "reports",
-                    "--name", "bench", "--quiet", *more, jvm=jvm)
+    launcher = ROOT / "target" / ("steelyard.cmd" if os.name == "nt" else "steelyard")
+
+    def audit(file):
+        return ["audit", file.parent, "--config", config, "--reports", work / "reports", "--name", "bench", "--quiet"]
+
+    def launched(name, file, jvm=""):
+        return Case(name, [launcher, *audit(file)], jvm)
 
     work.mkdir(parents=True, exist_ok=True)
     print(f"{os.cpu_count()} processors, load {os.getloadavg()[0]:.1f} before")
@@ -102,7 +107,6 @@ def main():
     csv = season(options.flights, "csv")
     loop = Case("Commons CSV loop, one thread, numbers only", java("org.steelyard.bench.Baseline", "csv", csv))
     if "start" in wanted:
-        launcher = ROOT / "target" / ("steelyard.cmd" if os.name == "nt" else "steelyard")
         section("Start, one flight",
                 [hello, Case("--help by the launcher", [launcher, "--help"]),
                  Case("set --help by the launcher", [launcher, "set", "--help"]),
@@ -110,7 +114,7 @@ def main():
                  Case("set by the plain jar", ["java", "-jar", ROOT / "target" / "steelyard.jar", "set", "--type", "jet180", "-f", "5", "-g", "24.5%"])],
                 4 * options.runs)
     if "season" in wanted:
-        cases = [loop, hello, Case("audit, all reports", audit(csv))]
+        cases = [loop, hello, launched("audit, all reports", csv)]
         if has_pandas():
             kind = work / "type.json"
             subprocess.run(java("org.steelyard.bench.Season", config, kind), check=True, cwd=ROOT)
@@ -125,22 +129,25 @@ def main():
         cases = [Case(f"up to {name}" if name in names[:4] else f"check and {name} alone", java("org.steelyard.bench.Stage", config, csv, name)) for name in names]
         section("Stages, one thread", [Case(loop.name, loop.command), *cases], options.runs)
     if "threads" in wanted:
-        section("Threads", [Case("audit on one processor", ["taskset", "-c", "0", *audit(csv)]), Case("audit on all", audit(csv))], options.runs)
+        section("Threads", [Case("audit on one processor", ["taskset", "-c", "0", launcher, *audit(csv)]),
+                            launched("audit on all", csv)], options.runs)
     if "heap" in wanted:
-        section("Heap", [Case("audit", audit(csv)), Case("audit in -Xmx1g", audit(csv, jvm=["-Xmx1g"])), Case("audit in -Xmx512m", audit(csv, jvm=["-Xmx512m"]))], options.runs)
+        section("Heap", [launched("audit as the launcher has it", csv),
+                         launched("audit by the launcher in -Xmx512m", csv, "-Xmx512m"),
+                         Case("audit as Java chooses", ["java", "-jar", ROOT / "target" / "steelyard.jar", *audit(csv)])], options.runs)
     if "xlsx" in wanted:
         book = season(options.xlsx, "xlsx")
         section(f"A workbook of {options.xlsx:,} flights",
                 [Case("POI's object model, numbers only", java("org.steelyard.bench.Baseline", "poi", book, jvm=["-Xmx6g"])),
                  Case("up to read", java("org.steelyard.bench.Stage", config, book, "read")),
                  Case("up to check", java("org.steelyard.bench.Stage", config, book, "check")),
-                 Case("audit, all reports", audit(book))], options.runs)
+                 launched("audit, all reports", book)], options.runs)
     if "growth" in wanted:
         for size in map(int, options.growth.split(",")):
             file = season(size, "csv")
-            jvm = ["-Xmx1800m"] if size > 1_000_000 else ["-Xmx512m"]
-            section(f"Growth: {size:,} flights, {jvm[0]}",
-                    [Case(loop.name, java("org.steelyard.bench.Baseline", "csv", file)), Case("audit, all reports", audit(file, jvm=jvm))],
+            heap = "-Xmx1500m" if size > 1_000_000 else "-Xmx512m"
+            section(f"Growth: {size:,} flights, {heap}",
+                    [Case(loop.name, java("org.steelyard.bench.Baseline", "csv", file)), launched("audit, all reports", file, heap)],
                     options.runs if size <= 1_000_000 else 1)
     if "core" in wanted:
         print("\n### Core, one flight (JMH)\n", flush=True)

@@ -3,6 +3,7 @@ rem Starts Steelyard quickly: with the class-data archive that the build made be
 setlocal
 set java=java
 if defined JAVA_HOME set java="%JAVA_HOME%\bin\java"
-set quick=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC
-if "%1"=="audit" set quick=
-%java% -Xshare:auto -XX:SharedArchiveFile="%~dp0steelyard.jsa" -Xlog:disable -Xlog:all=error:stderr %quick% -jar "%~dp0steelyard.jar" %*
+set settings=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC
+set /a young=150*NUMBER_OF_PROCESSORS
+if "%1"=="audit" set settings=-XX:+UseParallelGC -XX:MaxNewSize=%young%m
+%java% -Xshare:auto -XX:SharedArchiveFile="%~dp0steelyard.jsa" -Xlog:disable -Xlog:all=error:stderr -XX:-UsePerfData %settings% -jar "%~dp0steelyard.jar" %*

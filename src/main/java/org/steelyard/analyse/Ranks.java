@@ -80,7 +80,7 @@ interface Ranks {
             int high = sorted.length;
             while (low < high) {
                 int middle = (low + high) >>> 1;
-                if (sorted[middle] < value || withEquals && sorted[middle] == value) {
+                if (sorted[middle] < value || (withEquals && sorted[middle] == value)) {
                     low = middle + 1;
                 } else {
                     high = middle;

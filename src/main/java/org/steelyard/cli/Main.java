@@ -67,6 +67,7 @@ final class Main implements Callable<Integer> {
 
     /** Runs one command line and hands back its exit code. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
+        System.setProperty("picocli.converters.excludes", "java\\.(sql|time)\\..*");
         CommandLine line = new CommandLine(new Main());
         for (Class<?> command : commands(args)) {
             line.addSubcommand(command);
@@ -87,11 +88,12 @@ final class Main implements Callable<Integer> {
 
     /** The command that is called, alone, for each costs time at the start; all where help or a hint may name them. */
     private static List<Class<?>> commands(String... args) {
-        List<Class<?>> called = COMMANDS.stream()
+        return COMMANDS.stream()
                 .filter(one -> args.length > 0
                         && one.getAnnotation(Command.class).name().equals(args[0]))
-                .toList();
-        return called.isEmpty() ? COMMANDS : called;
+                .findFirst()
+                .<List<Class<?>>>map(List::of)
+                .orElse(COMMANDS);
     }
 
     /**

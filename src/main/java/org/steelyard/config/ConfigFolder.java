@@ -64,8 +64,8 @@ public final class ConfigFolder {
 
     /**
      * Reads no more of a folder than one flight needs: standard masses, policy, fleet and the type; neither the other
-     * types nor heading maps and airframes, whose faults are then not noticed. Where that does not serve – the type or
-     * tail is not found, or something is at fault – it reads the whole folder.
+     * types nor heading maps and airframes, whose faults are then not noticed, and no checksums. Where that does not
+     * serve – the type or tail is not found, or something is at fault – it reads the whole folder.
      *
      * @param folder the configuration folder
      * @param type id of the type, in any case of letters; empty where the tail says it
@@ -104,7 +104,7 @@ public final class ConfigFolder {
         Known<AircraftType> types = types(schemes);
         Map<String, Tail> tails = tails(types, schemes);
         Optional<Policy> policy = keys(POLICY, "policy").flatMap(PolicyFile::read);
-        return result(schemes, types, tails, policy, Map.of(), List.of(), Optional.empty());
+        return result(schemes, types, tails, policy, Map.of(), List.of(), Optional.empty(), List.of());
     }
 
     private ConfigResult read() {
@@ -116,7 +116,7 @@ public final class ConfigFolder {
         List<ColumnMap> maps = maps(types, schemes);
         Optional<MarkingScheme> marking =
                 files.has(MARKING) ? keys(MARKING, "marking").flatMap(MarkingFile::read) : Optional.empty();
-        return result(schemes, types, tails, policy, airframes, maps, marking);
+        return result(schemes, types, tails, policy, airframes, maps, marking, files.sources());
     }
 
     private ConfigResult result(
@@ -126,9 +126,10 @@ public final class ConfigFolder {
             Optional<Policy> policy,
             Map<String, Airframe> airframes,
             List<ColumnMap> maps,
-            Optional<MarkingScheme> marking) {
+            Optional<MarkingScheme> marking,
+            List<ConfigSource> sources) {
         if (!faults.isEmpty()) {
-            return new ConfigResult.Faulty(faults.sorted(), files.sources());
+            return new ConfigResult.Faulty(faults.sorted(), sources);
         }
         return new ConfigResult.Loaded(new Configuration(
                 new TreeMap<>(types.values()),
@@ -138,7 +139,7 @@ public final class ConfigFolder {
                 new TreeMap<>(schemes.values()),
                 maps,
                 marking,
-                files.sources()));
+                sources));
     }
 
     private Known<MassScheme> schemes() {

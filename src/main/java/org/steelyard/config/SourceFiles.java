@@ -9,28 +9,32 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
-/** The files of a configuration folder: finds and reads them, and notes the checksum of each. */
+/** The files of a configuration folder: finds and reads them, and knows the checksum of each. */
 final class SourceFiles {
 
     private static final long MOST_BYTES = 8L << 20;
 
     private final Path folder;
     private final Faults faults;
-    private final List<ConfigSource> sources = new ArrayList<>();
+    private final Map<String, byte[]> contents = new TreeMap<>();
 
     SourceFiles(Path folder, Faults faults) {
         this.folder = folder;
         this.faults = faults;
     }
 
+    /** The files whose texts were read, by path. Their checksums are made only now: not every reader asks for them. */
     List<ConfigSource> sources() {
-        return sources.stream().sorted(Comparator.comparing(ConfigSource::path)).toList();
+        return contents.entrySet().stream()
+                .map(file -> new ConfigSource(file.getKey(), sha256(file.getValue())))
+                .toList();
     }
 
     /** The YAML files of a subfolder by name; a fault where there is none, and for each other file. */
@@ -98,7 +102,7 @@ final class SourceFiles {
                 return Optional.empty();
             }
             byte[] bytes = Files.readAllBytes(file);
-            sources.add(new ConfigSource(path, sha256(bytes)));
+            contents.put(path, bytes);
             String text = StandardCharsets.UTF_8
                     .newDecoder()
                     .decode(ByteBuffer.wrap(bytes))

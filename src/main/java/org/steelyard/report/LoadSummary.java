@@ -405,6 +405,6 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
     }
 
     private static String fixed(double value, int decimals) {
-        return String.format(Locale.ROOT, "%,." + decimals + "f", value);
+        return PlainNumber.grouped(value, decimals);
     }
 }

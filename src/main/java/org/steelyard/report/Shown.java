@@ -14,7 +14,7 @@ final class Shown {
 
     /** A number with so many decimals and its thousands set apart, with a true minus sign. */
     static String fixed(double number, int decimals) {
-        String digits = String.format(Locale.ROOT, "%,." + decimals + "f", number);
+        String digits = PlainNumber.grouped(number, decimals);
         boolean zero = digits.chars().noneMatch(c -> c >= '1' && c <= '9');
         return zero ? digits.replace("-", "") : digits.replace('-', '−');
     }
