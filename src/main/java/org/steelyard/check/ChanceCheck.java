@@ -91,8 +91,9 @@ final class ChanceCheck {
 
     private void mass(FindingCode code, StateSpread state, double roomKg, double limitKg) {
         boolean inside = !Tolerance.isOutside(roomKg, limitKg);
-        double chance = state.massSdKg() > 0 ? NormalChance.below(-roomKg / state.massSdKg()) : inside ? 0 : 1;
-        chances.add(new LimitChance(code, state.phase(), inside, chance));
+        double nothingVaries = inside ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
+        double roomSds = state.massSdKg() > 0 ? roomKg / state.massSdKg() : nothingVaries;
+        chances.add(new LimitChance(code, state.phase(), inside, roomSds, NormalChance.outside(roomSds)));
     }
 
     private void cg(EnvelopeMargin margin) {
@@ -108,8 +109,7 @@ final class ChanceCheck {
 
     private void line(FindingCode code, LimitLine line, Phase phase, MassMoment at, double roomPercentMac) {
         StateSpread state = phase == Phase.FLIGHT ? inFlight(at) : states.get(STATES.indexOf(phase));
-        chances.add(
-                new LimitChance(code, phase, !Tolerance.isOutside(roomPercentMac, 100), LineChance.of(line, state)));
+        chances.add(LineChance.of(code, !Tolerance.isOutside(roomPercentMac, 100), line, phase, state));
     }
 
     private StateSpread inFlight(MassMoment at) {

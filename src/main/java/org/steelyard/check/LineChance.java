@@ -2,8 +2,10 @@ package org.steelyard.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.steelyard.model.FindingCode;
 import org.steelyard.model.LimitLine;
 import org.steelyard.model.LimitPoint;
+import org.steelyard.model.Phase;
 import org.steelyard.model.Side;
 import org.steelyard.model.Straightness;
 
@@ -48,19 +50,31 @@ final class LineChance {
     }
 
     static double of(LimitLine line, StateSpread state) {
-        return new LineChance(line, state).chance();
+        LineChance chance = new LineChance(line, state);
+        return chance.at(chance.roomSds());
     }
 
-    private double chance() {
+    /** The chance of being outside a line with what it is about. */
+    static LimitChance of(FindingCode code, boolean inside, LimitLine line, Phase phase, StateSpread state) {
+        LineChance chance = new LineChance(line, state);
+        double roomSds = chance.roomSds();
+        return new LimitChance(code, phase, inside, roomSds, chance.at(roomSds));
+    }
+
+    private double at(double roomSds) {
+        double chance = NormalChance.outside(roomSds);
+        return chance > CERTAIN && chance < 1 && bends() ? integrated() : chance;
+    }
+
+    /** Whether a vertex is within reach of the spread of mass. */
+    private boolean bends() {
         double massKg = state.expected().massKg();
-        int piece = pieceAt(massKg);
-        double chance = linear(piece);
         double reachKg = REACH * state.massSdKg();
         boolean bends = false;
         for (int i = 1; i < line.points().size() - 1; i++) {
             bends |= Math.abs(line.points().get(i).massKg() - massKg) < reachKg;
         }
-        return bends && chance > CERTAIN && chance < 1 ? integrated() : chance;
+        return bends;
     }
 
     /** The piece from vertex i - 1 to vertex i, never one of no extent. */
@@ -80,18 +94,20 @@ final class LineChance {
         return line.points().get(piece).massKg() > line.points().get(piece - 1).massKg();
     }
 
-    private double linear(int piece) {
+    /** Room to the line, straight as at the expected mass, in standard deviations; negative outside. */
+    private double roomSds() {
         double massKg = state.expected().massKg();
-        return outside(
+        int piece = pieceAt(massKg);
+        return roomSds(
                 state.expected().momentKgM() - momentKgM(piece, massKg), state.distanceSdKgM(slopeM(piece, massKg)));
     }
 
-    /** The chance that a distance aft of the line is outside. */
-    private double outside(double distanceKgM, double sdKgM) {
+    private double roomSds(double aftKgM, double sdKgM) {
         if (sdKgM == 0) {
-            return sign * distanceKgM > 1e-9 * Math.abs(state.expected().momentKgM()) ? 1 : 0;
+            boolean outside = sign * aftKgM > 1e-9 * Math.abs(state.expected().momentKgM());
+            return outside ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
         }
-        return NormalChance.below(sign * distanceKgM / sdKgM);
+        return -sign * aftKgM / sdKgM;
     }
 
     private double momentKgM(int piece, double massKg) {
@@ -171,6 +187,6 @@ final class LineChance {
         double massKg = state.expected().massKg() + z * sdKg;
         double momentKgM = state.expected().momentKgM() + z * state.covarianceKg2M() / sdKg;
         double density = StrictMath.exp(-z * z / 2) / ROOT_TWO_PI;
-        return density * outside(momentKgM - momentKgM(piece, massKg), sdLeftKgM);
+        return density * NormalChance.below(-roomSds(momentKgM - momentKgM(piece, massKg), sdLeftKgM));
     }
 }

@@ -17,7 +17,21 @@ final class NormalChance {
 
     private static final int[] SHALLOW = {14, 18, 20, 40};
 
+    /** So far off a chance is under 10⁻¹⁵, and nobody is shown less than 10⁻¹². */
+    private static final double NOTHING_TOLD_FROM = 8;
+
     private NormalChance() {}
+
+    /**
+     * The chance of being outside a limit, told as 0 where it is less than anybody is shown: so it is with most limits
+     * of most flights, and they cost nothing.
+     *
+     * @param roomSds room to the limit in standard deviations, negative outside
+     * @return from 0 to 1
+     */
+    static double outside(double roomSds) {
+        return roomSds > NOTHING_TOLD_FROM ? 0 : below(-roomSds);
+    }
 
     /**
      * The chance that a standard normal value is below.

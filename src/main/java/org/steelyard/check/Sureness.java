@@ -53,12 +53,13 @@ public record Sureness(List<StateSpread> states, List<LimitChance> chances) {
     /**
      * The limit that is most likely broken.
      *
-     * @return the greatest chance, of equal ones the first; empty where there is no limit
+     * @return the greatest chance, of equal ones that of the limit that is nearest in standard deviations; empty where
+     *     there is no limit
      */
     public Optional<LimitChance> greatest() {
         LimitChance greatest = null;
         for (LimitChance chance : chances) {
-            if (greatest == null || chance.chance() > greatest.chance()) {
+            if (greatest == null || chance.isMoreThan(greatest)) {
                 greatest = chance;
             }
         }

@@ -71,6 +71,19 @@ class ChanceCheckTest {
     }
 
     @Test
+    void ofLimitsThatAreAllFarOffTheNearestInDeviationsIsTheGreatest() {
+        LimitChance near = new LimitChance(FindingCode.CG_AFT, Phase.TAKEOFF, true, 9, 0);
+        LimitChance far = new LimitChance(FindingCode.CG_FORWARD, Phase.TAKEOFF, true, 20, 0);
+        LimitChance likely = new LimitChance(FindingCode.MASS_HIGH, Phase.LANDING, true, 7, 1e-12);
+
+        assertThat(new Sureness(List.of(), List.of(far, near)).greatest()).contains(near);
+        assertThat(new Sureness(List.of(), List.of(near, far)).greatest()).contains(near);
+        assertThat(new Sureness(List.of(), List.of(far, likely, near)).greatest())
+                .contains(likely);
+        assertThat(new Sureness(List.of(), List.of()).greatest()).isEmpty();
+    }
+
+    @Test
     void distanceDecidesWhatIsMarginalUnlessThePolicySaysChance() {
         Loading near =
                 SampleJet.loaded().takeoffLimit(53_200 + 16 * Math.sqrt(30)).loading();

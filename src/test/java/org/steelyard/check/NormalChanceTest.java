@@ -38,6 +38,16 @@ class NormalChanceTest {
         assertThat(NormalChance.below(50)).isEqualTo(1);
     }
 
+    @Test
+    void aLimitFarOffHasNoChanceThatIsTold() {
+        assertThat(NormalChance.outside(8.01)).isZero();
+        assertThat(NormalChance.outside(7.99))
+                .isEqualTo(NormalChance.below(-7.99))
+                .isBetween(1e-16, 1e-15);
+        assertThat(NormalChance.outside(-1)).isEqualTo(NormalChance.below(1));
+        assertThat(NormalChance.outside(Double.NEGATIVE_INFINITY)).isEqualTo(1);
+    }
+
     /** Fewer terms of the continued fraction are taken farther out, so few that the double is still the same. */
     @Test
     void fewTermsFarOutGiveTheSameDoubleAsSixty() {
