@@ -95,6 +95,9 @@ def main():
 
     launcher = ROOT / "target" / ("steelyard.cmd" if os.name == "nt" else "steelyard")
 
+    jar = ["java", "-jar", ROOT / "target" / "steelyard.jar"]
+    flight = ["set", "--type", "jet180", "-f", "5", "-g", "24.5%"]
+
     def audit(file):
         return ["audit", file.parent, "--config", config, "--reports", work / "reports", "--name", "bench", "--quiet"]
 
@@ -110,8 +113,8 @@ def main():
         section("Start, one flight",
                 [hello, Case("--help by the launcher", [launcher, "--help"]),
                  Case("set --help by the launcher", [launcher, "set", "--help"]),
-                 Case("set by the launcher", [launcher, "set", "--type", "jet180", "-f", "5", "-g", "24.5%"]),
-                 Case("set by the plain jar", ["java", "-jar", ROOT / "target" / "steelyard.jar", "set", "--type", "jet180", "-f", "5", "-g", "24.5%"])],
+                 Case("set by the launcher", [launcher, *flight]),
+                 Case("set by the plain jar", [*jar, *flight])],
                 4 * options.runs)
     if "season" in wanted:
         cases = [loop, hello, launched("audit, all reports", csv)]
@@ -134,7 +137,7 @@ def main():
     if "heap" in wanted:
         section("Heap", [launched("audit as the launcher has it", csv),
                          launched("audit by the launcher in -Xmx512m", csv, "-Xmx512m"),
-                         Case("audit as Java chooses", ["java", "-jar", ROOT / "target" / "steelyard.jar", *audit(csv)])], options.runs)
+                         Case("audit as Java chooses", [*jar, *audit(csv)])], options.runs)
     if "xlsx" in wanted:
         book = season(options.xlsx, "xlsx")
         section(f"A workbook of {options.xlsx:,} flights",

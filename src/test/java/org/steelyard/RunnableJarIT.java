@@ -37,7 +37,7 @@ class RunnableJarIT {
     void launcherAnswersAsTheJarDoes() throws IOException, InterruptedException {
         String[] flight = {"set", "--type", "jet180", "-f", "5", "-g", "24.5%", "--ascii"};
         List<String> launched = new ArrayList<>(List.of(flight));
-        launched.add(0, System.getProperty("steelyard.jar").replaceFirst("\\.jar$", ""));
+        launched.add(0, launcher());
 
         String answer = output(launched);
 
@@ -69,9 +69,13 @@ class RunnableJarIT {
                 .contains("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
     }
 
+    private static String launcher() {
+        return System.getProperty("steelyard.jar").replaceFirst("\\.jar$", "");
+    }
+
     private static String launch(Path javaHome, String... args) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(args));
-        command.add(0, System.getProperty("steelyard.jar").replaceFirst("\\.jar$", ""));
+        command.add(0, launcher());
         ProcessBuilder builder = new ProcessBuilder(command);
         builder.environment().put("JAVA_HOME", javaHome.toString());
         return output(builder);

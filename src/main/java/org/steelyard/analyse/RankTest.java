@@ -22,12 +22,11 @@ final class RankTest {
      */
     RankTest(Ranks all) {
         this.all = all;
-        double[] sum = {0};
-        all.forEach((value, count) -> {
-            double ties = count;
-            sum[0] += ties * ties * ties - ties;
-        });
-        tieTerm = sum[0];
+        tieTerm = all.sum((value, count) -> cubeLess((double) count));
+    }
+
+    private static double cubeLess(double ties) {
+        return ties * ties * ties - ties;
     }
 
     /**
@@ -52,9 +51,8 @@ final class RankTest {
         if (m == 0 || rest == 0) {
             return 1;
         }
-        double[] rankSum = {0};
-        group.forEach((value, count) -> rankSum[0] += count * all.midRank(value));
-        double excess = Math.abs(rankSum[0] - m * (n + 1) / 2) - 0.5;
+        double rankSum = group.sum((value, count) -> count * all.midRank(value));
+        double excess = Math.abs(rankSum - m * (n + 1) / 2) - 0.5;
         double variance = m * rest / 12 * (n + 1 - tieTerm / (n * (n - 1)));
         return variance <= 0 || excess <= 0
                 ? 1

@@ -5,11 +5,11 @@ import java.util.Arrays;
 /** Values in ascending order and how often each occurs. */
 interface Ranks {
 
-    /** Takes a value and how often it occurs. */
+    /** Of a value and how often it occurs. */
     @FunctionalInterface
-    interface Visitor {
+    interface Summand {
 
-        void take(double value, long count);
+        double of(double value, long count);
     }
 
     /** Of single values in ascending order, which are not copied. */
@@ -28,8 +28,8 @@ interface Ranks {
     /** How many values there are. */
     long n();
 
-    /** Takes each value once, ascending. */
-    void forEach(Visitor visitor);
+    /** The sum over the values, each taken once, ascending. */
+    double sum(Summand summand);
 
     /** The mean of the ranks, from 1, that a value shares with its equals; it must be among these. */
     double midRank(double value);
@@ -54,14 +54,16 @@ interface Ranks {
         }
 
         @Override
-        public void forEach(Visitor visitor) {
+        public double sum(Summand summand) {
+            double sum = 0;
             int from = 0;
             for (int to = 1; to <= sorted.length; to++) {
                 if (to == sorted.length || sorted[to] != sorted[from]) {
-                    visitor.take(sorted[from], (long) to - from);
+                    sum += summand.of(sorted[from], (long) to - from);
                     from = to;
                 }
             }
+            return sum;
         }
 
         @Override
@@ -113,10 +115,12 @@ interface Ranks {
         }
 
         @Override
-        public void forEach(Visitor visitor) {
+        public double sum(Summand summand) {
+            double sum = 0;
             for (int i = 0; i < upTo.length; i++) {
-                visitor.take(lowerEnds[i], upTo[i] - below(i));
+                sum += summand.of(lowerEnds[i], upTo[i] - below(i));
             }
+            return sum;
         }
 
         @Override

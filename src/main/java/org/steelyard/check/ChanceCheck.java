@@ -109,7 +109,9 @@ final class ChanceCheck {
 
     private void line(FindingCode code, LimitLine line, Phase phase, MassMoment at, double roomPercentMac) {
         StateSpread state = phase == Phase.FLIGHT ? inFlight(at) : states.get(STATES.indexOf(phase));
-        chances.add(LineChance.of(code, !Tolerance.isOutside(roomPercentMac, 100), line, phase, state));
+        boolean inside = !Tolerance.isOutside(roomPercentMac, 100);
+        LineChance chance = LineChance.of(line, state);
+        chances.add(new LimitChance(code, phase, inside, chance.roomSds(), chance.chance()));
     }
 
     private StateSpread inFlight(MassMoment at) {

@@ -7,7 +7,7 @@ import java.util.Locale;
  * them in the root locale, but ten times faster where no tie is near: findings and settings are written a million
  * times.
  */
-final class FixedDecimals {
+public final class FixedDecimals {
 
     private static final double[] POWERS = {1, 10, 100, 1000};
 
@@ -24,8 +24,9 @@ final class FixedDecimals {
      *
      * @param value a finite number
      * @param decimals how many digits after the point, not negative
+     * @return the number in plain digits, with a minus sign before it where it is below zero, if only before rounding
      */
-    static String of(double value, int decimals) {
+    public static String of(double value, int decimals) {
         double size = Math.abs(value);
         if (decimals < POWERS.length && size < LARGE) {
             double scaled = size * POWERS[decimals];

@@ -2,10 +2,8 @@ package org.steelyard.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.steelyard.model.FindingCode;
 import org.steelyard.model.LimitLine;
 import org.steelyard.model.LimitPoint;
-import org.steelyard.model.Phase;
 import org.steelyard.model.Side;
 import org.steelyard.model.Straightness;
 
@@ -43,25 +41,29 @@ final class LineChance {
     private final StateSpread state;
     private final double sign;
 
+    private final double roomSds;
+
     private LineChance(LimitLine line, StateSpread state) {
         this.line = line;
         this.state = state;
         this.sign = line.side() == Side.AFT ? 1 : -1;
+        double massKg = state.expected().massKg();
+        int piece = pieceAt(massKg);
+        this.roomSds = roomSds(
+                state.expected().momentKgM() - momentKgM(piece, massKg), state.distanceSdKgM(slopeM(piece, massKg)));
     }
 
-    static double of(LimitLine line, StateSpread state) {
-        LineChance chance = new LineChance(line, state);
-        return chance.at(chance.roomSds());
+    static LineChance of(LimitLine line, StateSpread state) {
+        return new LineChance(line, state);
     }
 
-    /** The chance of being outside a line with what it is about. */
-    static LimitChance of(FindingCode code, boolean inside, LimitLine line, Phase phase, StateSpread state) {
-        LineChance chance = new LineChance(line, state);
-        double roomSds = chance.roomSds();
-        return new LimitChance(code, phase, inside, roomSds, chance.at(roomSds));
+    /** Room to the line, straight as at the expected mass, in standard deviations; negative outside. */
+    double roomSds() {
+        return roomSds;
     }
 
-    private double at(double roomSds) {
+    /** The chance of being outside. */
+    double chance() {
         double chance = NormalChance.outside(roomSds);
         return chance > CERTAIN && chance < 1 && bends() ? integrated() : chance;
     }
@@ -92,14 +94,6 @@ final class LineChance {
 
     private boolean reaches(int piece) {
         return line.points().get(piece).massKg() > line.points().get(piece - 1).massKg();
-    }
-
-    /** Room to the line, straight as at the expected mass, in standard deviations; negative outside. */
-    private double roomSds() {
-        double massKg = state.expected().massKg();
-        int piece = pieceAt(massKg);
-        return roomSds(
-                state.expected().momentKgM() - momentKgM(piece, massKg), state.distanceSdKgM(slopeM(piece, massKg)));
     }
 
     private double roomSds(double aftKgM, double sdKgM) {

@@ -220,7 +220,7 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
                 phase.label(),
                 mass(state.massKg()),
                 cg(type().geometry().chord().percentAt(state.armM())),
-                fixed(type().geometry().index().indexOf(state), 2),
+                PlainNumber.grouped(type().geometry().index().indexOf(state), 2),
                 margin.map(found -> room(found.forwardPercentMac())).orElse(""),
                 margin.map(found -> room(found.aftPercentMac())).orElse(""));
     }
@@ -270,7 +270,7 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
             for (int i = 0; i < shared.zoneKg().size(); i++) {
                 facts.add(new Fact(
                         type().cabin().zones().get(i).name(),
-                        fixed(shared.seatedByZone().at(i), 0) + " seated, "
+                        PlainNumber.grouped(shared.seatedByZone().at(i), 0) + " seated, "
                                 + mass(shared.zoneKg().at(i)) + " " + massUnit() + mark(LoadPart.PASSENGERS)));
             }
             for (int i = 0; i < shared.holdKg().size(); i++) {
@@ -355,8 +355,9 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
     private String floored(double massKg) {
         double shown = units().mass().fromKg(massKg);
         double grains = Math.pow(10, FindingText.decimals(Quantity.MASS, type()));
-        return fixed(Math.floor(shown * grains + 1e-6) / grains, FindingText.decimals(Quantity.MASS, type())) + " "
-                + massUnit();
+        return PlainNumber.grouped(
+                        Math.floor(shown * grains + 1e-6) / grains, FindingText.decimals(Quantity.MASS, type()))
+                + " " + massUnit();
     }
 
     private static boolean concernsTrim(Finding finding) {
@@ -386,14 +387,14 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
     }
 
     private String mass(double massKg) {
-        return fixed(units().mass().fromKg(massKg), FindingText.decimals(Quantity.MASS, type()));
+        return PlainNumber.grouped(units().mass().fromKg(massKg), FindingText.decimals(Quantity.MASS, type()));
     }
 
     private String cg(double cgPercentMac) {
         double shown = units().cg() == CgForm.ARM
                 ? units().length().fromM(type().geometry().chord().armAt(cgPercentMac))
                 : cgPercentMac;
-        return fixed(shown, FindingText.decimals(Quantity.CG, type()));
+        return PlainNumber.grouped(shown, FindingText.decimals(Quantity.CG, type()));
     }
 
     private String room(double roomPercentMac) {
@@ -402,9 +403,5 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
                         .fromM(roomPercentMac / 100 * type().geometry().chord().lengthM())
                 : roomPercentMac;
         return String.format(Locale.ROOT, "%+." + FindingText.decimals(Quantity.CG, type()) + "f", shown);
-    }
-
-    private static String fixed(double value, int decimals) {
-        return PlainNumber.grouped(value, decimals);
     }
 }

@@ -2,8 +2,8 @@ package org.steelyard.report;
 
 import com.fasterxml.jackson.core.io.NumberOutput;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
+import org.steelyard.check.FixedDecimals;
 
 /**
  * Numbers at full precision as plain decimals: the fewest digits that read back as the same double, without exponent
@@ -22,20 +22,16 @@ final class PlainNumber {
         return new String(new ByteText(DIGITS).decimal(scaled, decimals).take(), StandardCharsets.ISO_8859_1);
     }
 
-    /**
-     * A number to so many decimals, half of the last away from zero, its thousands set apart by commas. As the
-     * library's format has it, but that needs a locale's signs, which take 12 ms at the start of the program.
-     */
+    /** A number to so many decimals, its thousands set apart by commas; what is rounded to nothing has no sign. */
     static String grouped(double value, int decimals) {
+        String plain = FixedDecimals.of(value, decimals);
         if (!Double.isFinite(value)) {
-            return Double.toString(value);
+            return plain;
         }
-        String plain = new BigDecimal(of(value))
-                .setScale(decimals, RoundingMode.HALF_UP)
-                .toPlainString();
-        StringBuilder grouped = new StringBuilder(plain);
-        int first = plain.startsWith("-") ? 1 : 0;
-        int point = decimals > 0 ? plain.length() - decimals - 1 : plain.length();
+        boolean zero = plain.chars().noneMatch(c -> c >= '1' && c <= '9');
+        StringBuilder grouped = new StringBuilder(zero ? plain.replace("-", "") : plain);
+        int first = grouped.charAt(0) == '-' ? 1 : 0;
+        int point = decimals > 0 ? grouped.length() - decimals - 1 : grouped.length();
         for (int at = point - GROUP; at > first; at -= GROUP) {
             grouped.insert(at, ',');
         }

@@ -14,9 +14,7 @@ final class Shown {
 
     /** A number with so many decimals and its thousands set apart, with a true minus sign. */
     static String fixed(double number, int decimals) {
-        String digits = PlainNumber.grouped(number, decimals);
-        boolean zero = digits.chars().noneMatch(c -> c >= '1' && c <= '9');
-        return zero ? digits.replace("-", "") : digits.replace('-', '−');
+        return PlainNumber.grouped(number, decimals).replace('-', '−');
     }
 
     /** A share in percent that never says 0 for something or 100 for less than all. */

@@ -203,7 +203,7 @@ class LoadSpreadTest {
         assertThat(draws.massSdKg())
                 .isCloseTo(spread.massSdKg(), within(5 * spread.massSdKg() / Math.sqrt(2.0 * DRAWS)));
         for (int k = 0; k < outside.length; k++) {
-            double chance = LineChance.of(lines.get(k), spread);
+            double chance = LineChance.of(lines.get(k), spread).chance();
             assertThat(chance).isCloseTo(CHANCES[k], within(0.05 * CHANCES[k]));
             double error = Math.sqrt(chance * (1 - chance) / DRAWS);
             double drawnChance = (double) outside[k] / DRAWS;
@@ -428,7 +428,7 @@ class LoadSpreadTest {
             double momentKgM = 850_000 + 900 * z + Math.sqrt(9e6 - 900 * 900) * random.nextGaussian();
             outside += line.roomM(massKg, momentKgM / massKg) < 0 ? 1 : 0;
         }
-        double chance = LineChance.of(line, state);
+        double chance = LineChance.of(line, state).chance();
 
         assertThat((double) outside / draws).isCloseTo(chance, within(4 * Math.sqrt(chance * (1 - chance) / draws)));
     }
