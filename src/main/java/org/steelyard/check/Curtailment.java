@@ -17,6 +17,7 @@ import org.steelyard.model.Phase;
 import org.steelyard.model.Side;
 import org.steelyard.model.SpreadRule;
 import org.steelyard.model.Tank;
+import org.steelyard.model.Tolerance;
 
 /**
  * Curtails the certified envelopes of a type by what a load sheet with standard masses and zones does not show, after
@@ -108,7 +109,8 @@ public final class Curtailment {
             masses.add(lightestKg() + type.cabin().seats() * adultKg() * quarter / 4);
         }
         for (double massKg : masses) {
-            boolean between = massKg > line.minMassKg() && massKg < line.maxMassKg();
+            boolean between =
+                    Tolerance.isAboveKg(massKg, line.minMassKg()) && Tolerance.isBelowKg(massKg, line.maxMassKg());
             if (between && line.points().stream().noneMatch(point -> point.massKg() == massKg)) {
                 vertices.add(new LimitPoint(massKg, line.armAtM(massKg)));
             }

@@ -14,6 +14,7 @@ import org.steelyard.model.LengthUnit;
 import org.steelyard.model.LoadGroup;
 import org.steelyard.model.MassUnit;
 import org.steelyard.model.Tail;
+import org.steelyard.model.Tolerance;
 
 /**
  * Looks over a sound description of a type for what is probably a slip: places, fuel, standard masses and the fleet.
@@ -101,7 +102,7 @@ public final class TypeReview {
     private void holds() {
         for (Hold hold : type.holds()) {
             hold.floor()
-                    .filter(floor -> floor.maxKg() < hold.maxKg())
+                    .filter(floor -> Tolerance.isBelowKg(floor.maxKg(), hold.maxKg()))
                     .ifPresent(floor -> remark(
                             "hold " + hold.id(),
                             "its floor carries %s spread evenly, less than its maximum of %s",
@@ -112,7 +113,7 @@ public final class TypeReview {
             double holdsKg = group.holds().stream()
                     .mapToDouble(hold -> type.holds().get(hold).maxKg())
                     .sum();
-            if (group.zones().isEmpty() && group.maxKg() >= holdsKg) {
+            if (group.zones().isEmpty() && !Tolerance.isBelowKg(group.maxKg(), holdsKg)) {
                 remark(
                         "group " + group.id(),
                         "its maximum of %s is not below the sum of its holds, %s, and so limits" + " nothing",

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.steelyard.model.Amounts;
 import org.steelyard.model.LoadGroup;
+import org.steelyard.model.Tolerance;
 import org.steelyard.remedy.Step.Deed;
 
 /**
@@ -23,6 +24,9 @@ final class LoadProgram {
 
     /** Of two remedies with the same mass the one that moves cargo rather than people. */
     private static final double PEOPLE = 1 + 1e-6;
+
+    /** Less than this, in pieces or kg, is no step of a remedy. */
+    private static final double NO_STEP = 1e-6;
 
     private static final int TANGENTS = 12;
     private static final double TANGENT_KG = 0.5;
@@ -74,7 +78,7 @@ final class LoadProgram {
 
     private Optional<Way> solve() {
         if (deed == Deed.MOVE) {
-            return allowance.mostKg() < -1e-6 || allowance.leastKg() > 1e-6
+            return Tolerance.isBelowKg(allowance.mostKg(), 0) || Tolerance.isAboveKg(allowance.leastKg(), 0)
                     ? Optional.empty()
                     : solution(0, 0, 0).map(this::way);
         }
@@ -235,8 +239,8 @@ final class LoadProgram {
             momentKgM[j] = massKg[j] * manifest.places().get(part.place()).armM();
         }
         if (deed == Deed.MOVE) {
-            moment(momentKgM, massKg, 1, allowance.highestKgM(0), 0);
-            moment(momentKgM, massKg, -1, -allowance.lowestKgM(0), 0);
+            moment(momentKgM, massKg, 1, allowance.highestKgM(0), allowance.referenceM());
+            moment(momentKgM, massKg, -1, -allowance.lowestKgM(0), allowance.referenceM());
             return;
         }
         program.atMost(massKg, Math.max(nearKg, farKg));
@@ -330,10 +334,10 @@ final class LoadProgram {
         for (int j = 0; j < parts.size(); j++) {
             Part part = parts.get(j);
             double amount = solution.values().at(j);
-            if (amount > 1e-7 && part.role() == Role.LEAVE) {
+            if (amount > NO_STEP && part.role() == Role.LEAVE) {
                 Cargo.Kind kind = manifest.cargoes().get(part.cargo()).kind();
                 steps.add(new Step(Deed.LEAVE, kind, part.cargo(), amount, part.unitKg(), part.place(), -1));
-            } else if (amount > 1e-7 && part.role() == Role.BALLAST) {
+            } else if (amount > NO_STEP && part.role() == Role.BALLAST) {
                 steps.add(new Step(Deed.BALLAST, Cargo.Kind.LOOSE, -1, amount, 1, -1, part.place()));
             }
         }
@@ -352,8 +356,8 @@ final class LoadProgram {
         Cargo what = manifest.cargoes().get(cargo);
         int to = 0;
         for (int from = 0; from < change.length; from++) {
-            while (change[from] < -1e-7) {
-                while (to < change.length && change[to] <= 1e-7) {
+            while (change[from] < -NO_STEP) {
+                while (to < change.length && change[to] <= NO_STEP) {
                     to++;
                 }
                 if (to == change.length) {

@@ -10,6 +10,7 @@ import org.steelyard.model.Load;
 import org.steelyard.model.Loading;
 import org.steelyard.model.MassUnit;
 import org.steelyard.model.Policy;
+import org.steelyard.model.Tolerance;
 import org.steelyard.remedy.Step.Deed;
 
 /**
@@ -132,7 +133,7 @@ public final class RemedySearch {
                     .filter(other -> other.cargo() == step.cargo() && other.from() == step.from())
                     .mapToDouble(Step::amount)
                     .sum();
-            if (step.cargo() >= 0 && taken > mostOf(step) + 1e-6) {
+            if (step.cargo() >= 0 && Tolerance.isAboveKg(taken, mostOf(step))) {
                 return false;
             }
         }

@@ -22,6 +22,7 @@ import org.steelyard.model.MassUnit;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
+import org.steelyard.model.Tolerance;
 import org.steelyard.remedy.Step.Deed;
 
 /** Remedies in sentences, in the units of the type's users. */
@@ -116,7 +117,7 @@ final class RemedyText {
                 .mapToDouble(Place::massKg)
                 .sum();
         Allowance allowance = Allowance.of(before.loading(), before.balance(), 0);
-        if (allowance.mostKg() < -loadKg) {
+        if (Tolerance.isBelowKg(allowance.mostKg(), -loadKg)) {
             return "it is too heavy even without any load";
         }
         return "neither moving or leaving load, nor ballast in the holds, nor another amount of fuel brings every state"
