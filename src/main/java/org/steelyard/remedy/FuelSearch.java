@@ -57,8 +57,9 @@ final class FuelSearch {
                 Optional<Found> found = first(group, sign);
                 if (found.isPresent()
                         && (least.isEmpty()
-                                || Math.abs(found.get().changeKg())
-                                        < Math.abs(least.get().changeKg()))) {
+                                || Tolerance.isBelowKg(
+                                        Math.abs(found.get().changeKg()),
+                                        Math.abs(least.get().changeKg())))) {
                     least = found;
                 }
             }
@@ -79,7 +80,7 @@ final class FuelSearch {
 
     private Optional<Found> first(Group group, int sign) {
         double mostKg = sign > 0 ? system.capacityKg() : fuelKg() - burnKg();
-        for (int i = 1; i <= STEPS && mostKg > 0; i++) {
+        for (int i = 1; i <= STEPS && Tolerance.isAboveKg(mostKg, 0); i++) {
             double changeKg = mostKg * i / STEPS;
             if (trial(group, sign * changeKg).isPresent()) {
                 return halved(group, sign, mostKg * (i - 1) / STEPS, changeKg);

@@ -66,7 +66,7 @@ public final class RoomSearch {
     private record Bound(double kg, RoomLimit limit) {
 
         Bound least(double otherKg, RoomLimit other) {
-            return otherKg < kg ? new Bound(Math.max(0, otherKg), other) : this;
+            return new Bound(Math.min(kg, Math.max(0, otherKg)), Tolerance.isBelowKg(otherKg, kg) ? other : limit);
         }
     }
 
