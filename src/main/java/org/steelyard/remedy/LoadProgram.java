@@ -25,6 +25,9 @@ final class LoadProgram {
     /** Of two remedies with the same mass the one that moves cargo rather than people. */
     private static final double PEOPLE = 1 + 1e-6;
 
+    /** Of two remedies that are alike in that, too, the one from and to the places that are named first. */
+    private static final double ORDER = 1e-9;
+
     /** Less than this, in pieces or kg, is no step of a remedy. */
     private static final double NO_STEP = 1e-6;
 
@@ -136,9 +139,10 @@ final class LoadProgram {
     private void unknowns() {
         for (int c = 0; c < manifest.cargoes().size(); c++) {
             Cargo cargo = manifest.cargoes().get(c);
-            double moved = cargo.unitKg() * (cargo.kind().cabin() ? PEOPLE : 1);
             for (int p = 0; p < manifest.places().size(); p++) {
                 double here = cargo.amounts().at(p);
+                double order = ORDER * (c * manifest.places().size() + p);
+                double moved = cargo.unitKg() * ((cargo.kind().cabin() ? PEOPLE : 1) + order);
                 if (manifest.places().get(p).cabin() == cargo.kind().cabin()) {
                     if (here > 0) {
                         add(Role.OUT, c, p, moved, here);
@@ -146,7 +150,7 @@ final class LoadProgram {
                             add(Role.LEAVE, c, p, FIRST * moved, here);
                         }
                     }
-                    add(Role.IN, c, p, 0, cargo.amounts().sum());
+                    add(Role.IN, c, p, cargo.unitKg() * order, cargo.amounts().sum());
                 }
             }
         }
@@ -154,7 +158,7 @@ final class LoadProgram {
             for (int p = manifest.zones(); p < manifest.places().size(); p++) {
                 Place hold = manifest.places().get(p);
                 parts.add(new Part(Role.BALLAST, -1, p, 1, 0));
-                program.unknown(FIRST, Math.max(0, hold.mostKg() - hold.massKg()), false);
+                program.unknown(FIRST * (1 + ORDER * p), Math.max(0, hold.mostKg() - hold.massKg()), false);
             }
         }
     }

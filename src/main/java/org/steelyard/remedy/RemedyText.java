@@ -12,6 +12,7 @@ import org.steelyard.check.EnvelopeMargin;
 import org.steelyard.check.FindingText;
 import org.steelyard.check.Remedy;
 import org.steelyard.check.RemedyMeans;
+import org.steelyard.check.Rounded;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.CgForm;
 import org.steelyard.model.Finding;
@@ -27,6 +28,9 @@ import org.steelyard.remedy.Step.Deed;
 
 /** Remedies in sentences, in the units of the type's users. */
 final class RemedyText {
+
+    private static final int MOST_DECIMALS = 3;
+    private static final double WHOLE = 1e-5;
 
     private final Trial before;
     private final Optional<Manifest> manifest;
@@ -80,12 +84,18 @@ final class RemedyText {
         };
     }
 
+    /** What is needed: with as many decimals as it has, the last of three rounded up. */
     private String mass(double massKg) {
         MassUnit unit = type.geometry().units().mass();
         MassUnit shown = unit == MassUnit.TONNE ? MassUnit.KG : unit;
         double amount = shown.fromKg(massKg);
-        boolean whole = Math.abs(amount - Math.rint(amount)) < 1e-4;
-        return String.format(Locale.ROOT, whole ? "%.0f %s" : "%.1f %s", amount, shown.symbol());
+        int decimals = 0;
+        double grains = 1;
+        while (decimals < MOST_DECIMALS && Math.abs(amount * grains - Math.rint(amount * grains)) > WHOLE) {
+            decimals++;
+            grains *= 10;
+        }
+        return Rounded.upTo(amount, decimals) + " " + shown.symbol();
     }
 
     private static String and(List<String> parts) {

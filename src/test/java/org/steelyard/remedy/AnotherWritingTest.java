@@ -37,6 +37,11 @@ class AnotherWritingTest {
         aircraft.groupLb = aircraft.holdsLb[0] + aircraft.holdsLb[1] + aircraft.random.nextInt(0, 60);
         aircraft.widerIn = aircraft.random.nextInt(2) * 8;
         aircraft.balance(aircraft.random.nextInt(208, 230));
+        if (seed % 2 == 0) {
+            aircraft.basicLbIn += aircraft.random.nextInt(1, 400);
+        } else {
+            aircraft.flaps = "";
+        }
         return aircraft;
     }
 

@@ -304,7 +304,7 @@ public final class PoundAircraft {
         return scale(
                 "1",
                 new TrimTable(
-                        Amounts.of(in.kg(3_000), in.kg(7_000), in.kg(takeoffLimitLb())),
+                        Amounts.of(in.kg(3_000), in.kg(5_000), in.kg(takeoffLimitLb())),
                         Amounts.of(5, 15, 25, 35),
                         List.of(
                                 Amounts.of(3.5, 2, 0.75, -0.5),
