@@ -131,11 +131,11 @@ final class TrimCheck {
         CgRange range = scale.law().cgRange();
         String subject = String.format(
                 Locale.ROOT,
-                "%sa CG of %.2f %% MAC; it covers %.1f to %.1f %% MAC",
+                "%sa CG of %.2f %% MAC; it covers %s to %s %% MAC",
                 noSetting(scale),
                 cgPercentMac,
-                range.fromPercentMac(),
-                range.toPercentMac());
+                Rounded.upTo(range.fromPercentMac(), 1),
+                Rounded.downTo(range.toPercentMac(), 1));
         offScale(scale, subject, Quantity.CG, cgPercentMac, range.nearestPercentMac(cgPercentMac));
     }
 

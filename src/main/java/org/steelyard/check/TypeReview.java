@@ -69,6 +69,17 @@ public final class TypeReview {
                 Locale.ROOT, unit == MassUnit.TONNE ? "%,.2f %s" : "%,.0f %s", unit.fromKg(massKg), unit.symbol());
     }
 
+    /** A mass that may be put somewhere, so never rounded up. */
+    private static String permitted(AircraftType type, double massKg) {
+        MassUnit unit = type.geometry().units().mass();
+        int decimals = unit == MassUnit.TONNE ? 2 : 0;
+        return String.format(
+                Locale.ROOT,
+                "%,." + decimals + "f %s",
+                Rounded.down(unit.fromKg(massKg), decimals),
+                unit.symbol());
+    }
+
     private String arm(double armM) {
         LengthUnit unit = type.geometry().units().length();
         return String.format(Locale.ROOT, "%,.2f %s", unit.fromM(armM), unit.symbol());
@@ -106,7 +117,7 @@ public final class TypeReview {
                     .ifPresent(floor -> remark(
                             "hold " + hold.id(),
                             "its floor carries %s spread evenly, less than its maximum of %s",
-                            mass(type, floor.maxKg()),
+                            permitted(type, floor.maxKg()),
                             mass(type, hold.maxKg())));
         }
         for (LoadGroup group : type.groups()) {
