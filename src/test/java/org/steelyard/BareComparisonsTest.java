@@ -25,7 +25,8 @@ class BareComparisonsTest {
 
     private static final List<String> PACKAGES = List.of("model", "balance", "check", "remedy", "trim");
     private static final Pattern OPERATOR = Pattern.compile("(?<=\\s)(<=|>=|<|>|==|!=)(?=\\s)");
-    private static final Pattern MEASURE = Pattern.compile("\\b\\w*(?:Kg|PercentMac|KgM|[a-z]M)\\b(?!(?:\\(\\))?\\.(?:length|size))");
+    private static final Pattern MEASURE =
+            Pattern.compile("\\b\\w*(?:Kg|PercentMac|KgM|[a-z]M)\\b(?!(?:\\(\\))?\\.(?:length|size))");
     private static final Pattern NOTHING = Pattern.compile("(?i).*(room|margin|limit|most|least).*");
 
     /** Whatever these do is what the tolerance is made of. */
@@ -156,7 +157,7 @@ class BareComparisonsTest {
             char c = code.charAt(at);
             boolean opens = c == (step > 0 ? '(' : ')');
             boolean closes = c == (step > 0 ? ')' : '(');
-            if (closes && depth == 0 || depth == 0 && isBorder(code, at)) {
+            if (depth == 0 && (closes || isBorder(code, at))) {
                 break;
             }
             depth += opens ? 1 : closes ? -1 : 0;
@@ -187,7 +188,8 @@ class BareComparisonsTest {
                 .map(Found::text)
                 .collect(Collectors.toCollection(TreeSet::new));
 
-        assertThat(bare).containsExactlyInAnyOrderElementsOf(
+        assertThat(bare)
+                .containsExactlyInAnyOrderElementsOf(
                         LISTED.values().stream().flatMap(List::stream).toList());
     }
 

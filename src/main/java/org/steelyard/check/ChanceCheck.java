@@ -76,10 +76,7 @@ final class ChanceCheck {
         high(states.get(1), limits.maxRampKg());
         high(states.get(2), least(limits.maxTakeoffKg(), loading.performance().takeoffKg()));
         high(states.get(3), least(limits.maxLandingKg(), loading.performance().landingKg()));
-        mass(
-                FindingCode.MASS_LOW,
-                states.get(3),
-                states.get(3).expected().massKg() - limits.minFlightKg());
+        mass(FindingCode.MASS_LOW, states.get(3), states.get(3).expected().massKg() - limits.minFlightKg());
     }
 
     private static double least(double structuralKg, OptionalDouble performanceKg) {
@@ -111,8 +108,7 @@ final class ChanceCheck {
     private void line(FindingCode code, LimitLine line, Phase phase, MassMoment at, double roomPercentMac) {
         StateSpread state = phase == Phase.FLIGHT ? inFlight(at) : states.get(STATES.indexOf(phase));
         boolean inside = !Tolerance.isOutside(roomPercentMac, Quantity.CG);
-        LineChance chance =
-                LineChance.of(line, state, loading.type().geometry().chord());
+        LineChance chance = LineChance.of(line, state, loading.type().geometry().chord());
         chances.add(new LimitChance(code, phase, inside, chance.roomSds(), chance.chance()));
     }
 

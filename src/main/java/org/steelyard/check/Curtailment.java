@@ -111,7 +111,9 @@ public final class Curtailment {
         for (double massKg : masses) {
             boolean between =
                     Tolerance.isAboveKg(massKg, line.minMassKg()) && Tolerance.isBelowKg(massKg, line.maxMassKg());
-            if (between && line.points().stream().noneMatch(point -> Tolerance.isWithinKg(point.massKg(), massKg, massKg))) {
+            if (between
+                    && line.points().stream()
+                            .noneMatch(point -> Tolerance.isWithinKg(point.massKg(), massKg, massKg))) {
                 vertices.add(new LimitPoint(massKg, line.armAtM(massKg)));
             }
         }

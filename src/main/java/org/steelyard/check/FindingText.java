@@ -215,8 +215,8 @@ public final class FindingText {
                 case CG_AFT -> phase() + " CG " + value() + gap("ahead of", "behind") + "the " + ofLimit();
                 case MASS_OFF_ENVELOPE -> offEnvelope();
                 case ZONE_SEATS, CREW_SEATS ->
-                    finding.subject() + ": " + Rounded.upTo(finding.value(), 0) + " persons for " + whole(finding.limit())
-                            + " seats";
+                    finding.subject() + ": " + Rounded.upTo(finding.value(), 0) + " persons for "
+                            + whole(finding.limit()) + " seats";
                 case HOLD_MASS, GROUP_MASS, TANK_CAPACITY, FLOOR_RUNNING, FLOOR_AREA ->
                     finding.subject() + " " + value() + gap("below", "above") + "its limit of " + limit();
                 case FUEL_IMBALANCE ->
@@ -240,8 +240,8 @@ public final class FindingText {
 
         private String lastMinute() {
             String what = finding.quantity() == Quantity.PERSONS ? "" : " of " + finding.subject();
-            return "last-minute change of " + value() + what + " is " + beyond()
-                    + " beyond the " + limit() + " that the policy lets without a new load sheet";
+            return "last-minute change of " + value() + what + " is " + beyond() + " beyond the " + limit()
+                    + " that the policy lets without a new load sheet";
         }
 
         private String offEnvelope() {

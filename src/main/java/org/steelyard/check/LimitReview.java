@@ -165,11 +165,14 @@ final class LimitReview {
         OptionalDouble most = scale.law().trimUnitsAt(percent(envelope.forward().armAtM(massKg)), massKg);
         OptionalDouble least = scale.law().trimUnitsAt(percent(envelope.aft().armAtM(massKg)), massKg);
         String at = " at " + TypeReview.mass(type, massKg);
-        if (most.isPresent() && Tolerance.isOutside(scale.bandHighUnits() - scale.settingFor(most.getAsDouble()), Quantity.TRIM)) {
+        if (most.isPresent()
+                && Tolerance.isOutside(scale.bandHighUnits() - scale.settingFor(most.getAsDouble()), Quantity.TRIM)) {
             return Optional.of("asks for " + shown(scale, most.getAsDouble()) + " on the forward limit" + at
                     + ", beyond its band up to " + shown(scale, scale.bandHighUnits()));
         }
-        return least.isPresent() && Tolerance.isOutside(scale.settingFor(least.getAsDouble()) - scale.bandLowUnits(), Quantity.TRIM)
+        return least.isPresent()
+                        && Tolerance.isOutside(
+                                scale.settingFor(least.getAsDouble()) - scale.bandLowUnits(), Quantity.TRIM)
                 ? Optional.of("asks for " + shown(scale, least.getAsDouble()) + " on the aft limit" + at
                         + ", beyond its band from " + shown(scale, scale.bandLowUnits()))
                 : Optional.empty();

@@ -74,10 +74,7 @@ public final class TypeReview {
         MassUnit unit = type.geometry().units().mass();
         int decimals = unit == MassUnit.TONNE ? 2 : 0;
         return String.format(
-                Locale.ROOT,
-                "%,." + decimals + "f %s",
-                Rounded.down(unit.fromKg(massKg), decimals),
-                unit.symbol());
+                Locale.ROOT, "%,." + decimals + "f %s", Rounded.down(unit.fromKg(massKg), decimals), unit.symbol());
     }
 
     private String arm(double armM) {

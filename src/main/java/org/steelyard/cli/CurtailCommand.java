@@ -151,10 +151,18 @@ final class CurtailCommand implements Callable<Integer> {
                 Locale.ROOT, "%s, %s", type.id(), envelope.certified().phase().label()));
         MeanChord chord = type.geometry().chord();
         for (CurtailedPoint point : envelope.forward()) {
-            out.println(line("forward", point, Rounded.upTo(chord.percentAt(point.operational().armM()), 2), chord));
+            out.println(line(
+                    "forward",
+                    point,
+                    Rounded.upTo(chord.percentAt(point.operational().armM()), 2),
+                    chord));
         }
         for (CurtailedPoint point : envelope.aft()) {
-            out.println(line("aft", point, Rounded.downTo(chord.percentAt(point.operational().armM()), 2), chord));
+            out.println(line(
+                    "aft",
+                    point,
+                    Rounded.downTo(chord.percentAt(point.operational().armM()), 2),
+                    chord));
         }
     }
 

@@ -153,8 +153,8 @@ final class Allowance {
         NavigableSet<Double> between = toKg < fromKg ? bends.descendingSet() : bends;
         for (double bend : between) {
             double before = ends.get(ends.size() - 1);
-            boolean apart = Tolerance.isAboveKg(Math.abs(bend - before), 0)
-                    && Tolerance.isAboveKg(Math.abs(toKg - bend), 0);
+            boolean apart =
+                    Tolerance.isAboveKg(Math.abs(bend - before), 0) && Tolerance.isAboveKg(Math.abs(toKg - bend), 0);
             if (apart && (bend - before) * (toKg - bend) > 0) {
                 ends.add(bend);
             }

@@ -67,8 +67,8 @@ public final class RemedySearch {
         if (manifest.isPresent()) {
             Allowance allowance = Allowance.of(before.loading(), before.balance(), reservePercentMac);
             for (Deed deed : DEEDS) {
-                Optional<Remedy> remedy =
-                        LoadProgram.least(manifest.get(), allowance, deed).flatMap(way -> tried(way, deed, reservePercentMac));
+                Optional<Remedy> remedy = LoadProgram.least(manifest.get(), allowance, deed)
+                        .flatMap(way -> tried(way, deed, reservePercentMac));
                 if (remedy.isPresent()) {
                     return remedy;
                 }

@@ -110,7 +110,8 @@ public final class RoomSearch {
             List<MassMoment> states = envelope.phase() == Phase.FLIGHT
                     ? balance.fuel().orElseThrow().path().points()
                     : List.of(balance.state(envelope.phase()).orElseThrow());
-            bound = bound.least(Crossing.mostKg(envelope.forward(), chord, states, armM, off, bound.kg()), RoomLimit.CG);
+            bound = bound.least(
+                    Crossing.mostKg(envelope.forward(), chord, states, armM, off, bound.kg()), RoomLimit.CG);
             bound = bound.least(Crossing.mostKg(envelope.aft(), chord, states, armM, off, bound.kg()), RoomLimit.CG);
         }
         bound = bound.least(trimKg(balance.takeoffTrim(), balance.takeoff(), armM, off, bound.kg()), RoomLimit.TRIM);

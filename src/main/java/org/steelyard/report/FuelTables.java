@@ -100,7 +100,8 @@ final class FuelTables {
         if (share.untilKg() == 0) {
             return "until empty";
         }
-        boolean full = !Tolerance.isBelowKg(share.untilKg(), fuel.tanks().get(share.tank()).capacityKg());
+        boolean full = !Tolerance.isBelowKg(
+                share.untilKg(), fuel.tanks().get(share.tank()).capacityKg());
         return full ? "until full" : "until " + units.massWithUnit(share.untilKg());
     }
 }

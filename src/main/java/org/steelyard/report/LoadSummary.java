@@ -247,8 +247,7 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
             facts.add(new Fact("traffic load", mass(load.actualKg()) + " " + massUnit()));
             facts.add(new Fact(
                     "traffic load allowed",
-                    permitted(load.allowedKg()) + ", by the "
-                            + load.limitedBy().label()));
+                    permitted(load.allowedKg()) + ", by the " + load.limitedBy().label()));
             facts.add(new Fact("underload", permitted(load.underloadKg())));
         });
         return facts;
@@ -342,7 +341,8 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
         List<Fact> facts = new ArrayList<>();
         Optional<Room> room = massKnown ? RoomSearch.of(flight) : Optional.empty();
         room.ifPresent(found -> {
-            facts.add(new Fact("at any one place, on or off", permitted(found.lastMinuteKg()) + " by mass, CG and trim"));
+            facts.add(
+                    new Fact("at any one place, on or off", permitted(found.lastMinuteKg()) + " by mass, CG and trim"));
             for (PlaceRoom place : found.places()) {
                 String persons = place.cabin() ? ", " + place.persons() + " adults" : "";
                 facts.add(new Fact(

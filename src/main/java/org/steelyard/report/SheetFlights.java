@@ -226,7 +226,9 @@ final class SheetFlights {
         }
         row.number(load.get().actualKg(), styles.whole.plain())
                 .number(Rounded.down(load.get().allowedKg(), 0), styles.whole.plain())
-                .number(Rounded.down(load.get().underloadKg(), 0), orBreach(load.get().underloadKg()))
+                .number(
+                        Rounded.down(load.get().underloadKg(), 0),
+                        orBreach(load.get().underloadKg()))
                 .label(load.get().limitedBy().label(), styles.text.plain());
     }
 

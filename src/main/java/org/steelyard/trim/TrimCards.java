@@ -175,8 +175,10 @@ public final class TrimCards {
         for (int i = 0; i < MASSES_LOOKED_AT; i++) {
             double massKg = mass.from() + i * (mass.to() - mass.from()) / (MASSES_LOOKED_AT - 1);
             if (envelope.reaches(massKg)
-                    && Tolerance.isAft(cg.to(), chord.percentAt(envelope.forward().armAtM(massKg)))
-                    && Tolerance.isAhead(cg.from(), chord.percentAt(envelope.aft().armAtM(massKg)))) {
+                    && Tolerance.isAft(
+                            cg.to(), chord.percentAt(envelope.forward().armAtM(massKg)))
+                    && Tolerance.isAhead(
+                            cg.from(), chord.percentAt(envelope.aft().armAtM(massKg)))) {
                 return true;
             }
         }

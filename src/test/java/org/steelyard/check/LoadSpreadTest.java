@@ -204,7 +204,11 @@ class LoadSpreadTest {
         assertThat(draws.massSdKg())
                 .isCloseTo(spread.massSdKg(), within(5 * spread.massSdKg() / Math.sqrt(2.0 * DRAWS)));
         for (int k = 0; k < outside.length; k++) {
-            double chance = LineChance.of(lines.get(k), spread, drawn.loading().type().geometry().chord()).chance();
+            double chance = LineChance.of(
+                            lines.get(k),
+                            spread,
+                            drawn.loading().type().geometry().chord())
+                    .chance();
             assertThat(chance).isCloseTo(CHANCES[k], within(0.05 * CHANCES[k]));
             double error = Math.sqrt(chance * (1 - chance) / DRAWS);
             double drawnChance = (double) outside[k] / DRAWS;

@@ -49,8 +49,7 @@ class RoundedTest {
     private static AircraftType withFloor(double lengthM, double maxRunningKgPerM) {
         AircraftType jet = SampleJet.type();
         Hold first = jet.holds().get(0);
-        FloorLimit floor =
-                new FloorLimit(lengthM, 1.2, OptionalDouble.of(maxRunningKgPerM), OptionalDouble.empty());
+        FloorLimit floor = new FloorLimit(lengthM, 1.2, OptionalDouble.of(maxRunningKgPerM), OptionalDouble.empty());
         Hold limited = new Hold(first.id(), first.name(), first.armM(), 3_000, Optional.of(floor));
         return new AircraftType(
                 jet.id(),
@@ -67,7 +66,8 @@ class RoundedTest {
 
     private static String aboutTheFloor(AircraftType type) {
         return TypeReview.of(type, List.of()).stream()
-                .filter(remark -> remark.about().equals("hold " + type.holds().get(0).id()))
+                .filter(remark ->
+                        remark.about().equals("hold " + type.holds().get(0).id()))
                 .map(remark -> remark.sentence().replaceAll(".*carries ([\\d,]+ kg).*", "$1"))
                 .findFirst()
                 .orElse("nothing");
@@ -116,7 +116,10 @@ class RoundedTest {
                 breach(SampleJet.loaded().takeoffLimit(53_187.6).loading()));
     }
 
-    /** The figure of a sentence is put right by, so a limit raised by it is kept, and one raised by a kilogram less is not. */
+    /**
+     * The figure of a sentence is put right by, so a limit raised by it is kept, and one raised by a kilogram less is
+     * not.
+     */
     @Test
     void whatASentenceSaysIsEnoughAndNoMoreThanItsLastDigit() {
         SplittableRandom random = new SplittableRandom(31);

@@ -37,7 +37,7 @@ class AnotherWritingTest {
         aircraft.groupLb = aircraft.holdsLb[0] + aircraft.holdsLb[1] + aircraft.random.nextInt(0, 60);
         aircraft.widerIn = aircraft.random.nextInt(2) * 8;
         aircraft.balance(aircraft.random.nextInt(208, 230));
-        if (seed % 2 == 0) {
+        if (seed % 2 == 0) { // beside the whole inches, at which a trim may lie halfway between two settings
             aircraft.basicLbIn += aircraft.random.nextInt(1, 400);
         } else {
             aircraft.flaps = "";
@@ -54,7 +54,9 @@ class AnotherWritingTest {
             answers.add(finding.severity() + " " + FindingText.sentence(finding, loading.type()));
         }
         answers.add("setting "
-                + balance.takeoffTrim().map(trim -> trim.settingUnits().toString()).orElse(""));
+                + balance.takeoffTrim()
+                        .map(trim -> trim.settingUnits().toString())
+                        .orElse(""));
         answers.add("allowed by "
                 + flight.assessment().trafficLoad().map(TrafficLoad::limitedBy).orElseThrow());
         answers.add(RemedySearch.of(flight, POLICY)

@@ -160,7 +160,9 @@ class OnALimitTest {
     void onALimitIsInsideWithASettingAndEveryMargin(Limit limit) {
         forEachDrawn(seed -> writing -> {
             AuditedFlight flight = flight(seed, limit, writing, false);
-            assertThat(breaches(flight)).as("%s, seed %d, %s", limit, seed, writing).isEmpty();
+            assertThat(breaches(flight))
+                    .as("%s, seed %d, %s", limit, seed, writing)
+                    .isEmpty();
             assertThat(flight.balance().takeoffTrim().orElseThrow().settingUnits())
                     .as("setting, %s, seed %d, %s", limit, seed, writing)
                     .isPresent();
@@ -186,11 +188,13 @@ class OnALimitTest {
             mode = EnumSource.Mode.EXCLUDE)
     void whatIsAPoundOutsideTakesAPoundToPutRight(Limit limit) {
         forEachDrawn(seed -> writing -> {
-            Remedy remedy = RemedySearch.of(flight(seed, limit, writing, true), POLICY)
-                    .orElseThrow();
+            Remedy remedy =
+                    RemedySearch.of(flight(seed, limit, writing, true), POLICY).orElseThrow();
             String about = String.format("%s, seed %d, %s: %s", limit, seed, writing, remedy.sentence());
             assertThat(remedy.loading()).as(about).isPresent();
-            assertThat(breaches(audited(remedy.loading().orElseThrow()))).as(about).isEmpty();
+            assertThat(breaches(audited(remedy.loading().orElseThrow())))
+                    .as(about)
+                    .isEmpty();
             if (limit.isByMass()) {
                 assertThat(remedy.massKg() / LB_KG).as(about).isCloseTo(1, within(1e-6));
             } else {

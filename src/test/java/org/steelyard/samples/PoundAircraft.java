@@ -186,8 +186,7 @@ public final class PoundAircraft {
 
     /** The flight in a writing. */
     public Loading loading(Writing in) {
-        MassMoment basic = new MassMoment(
-                in.kg(basicLb), basicLbIn * LB_KG * IN_M + (in.m(0)) * in.kg(basicLb));
+        MassMoment basic = new MassMoment(in.kg(basicLb), basicLbIn * LB_KG * IN_M + (in.m(0)) * in.kg(basicLb));
         return new Loading(
                 new Origin("pounds.csv", "", 2),
                 new FlightIdent("P1", LocalDate.of(2026, 4, 1), "", ""),
@@ -197,8 +196,7 @@ public final class PoundAircraft {
                 new Load.ByPlace(
                         List.of(zone(in, 0), zone(in, 1), zone(in, 2)),
                         List.of(new HoldLoad(in.kg(holdsLb[0]), 0), new HoldLoad(in.kg(holdsLb[1]), 0))),
-                new Fuel.ByTank(
-                        Amounts.of(in.kg(tanksLb[0]), in.kg(tanksLb[1])), in.kg(taxiLb), in.kg(tripLb)),
+                new Fuel.ByTank(Amounts.of(in.kg(tanksLb[0]), in.kg(tanksLb[1])), in.kg(taxiLb), in.kg(tripLb)),
                 new PerformanceLimits(
                         performanceTakeoffLb.isPresent()
                                 ? OptionalDouble.of(in.kg(performanceTakeoffLb.getAsDouble()))
@@ -265,8 +263,7 @@ public final class PoundAircraft {
 
     private FuelSystem fuel(Writing in) {
         List<TankShare> empty = List.of(new TankShare(0, 1, 0), new TankShare(1, 1, 0));
-        List<TankShare> full =
-                List.of(new TankShare(0, 1, in.kg(tankLb)), new TankShare(1, 1, in.kg(tankLb)));
+        List<TankShare> full = List.of(new TankShare(0, 1, in.kg(tankLb)), new TankShare(1, 1, in.kg(tankLb)));
         return new FuelSystem(
                 List.of(tank(in, "left"), tank(in, "right")),
                 List.of(new FuelStage(empty)),
@@ -276,15 +273,12 @@ public final class PoundAircraft {
     }
 
     private Tank tank(Writing in, String id) {
-        return new Tank(
-                id, id + " tank", in.kg(tankLb), List.of(new TankPoint(in.kg(tankLb), in.m(FUEL_IN))));
+        return new Tank(id, id + " tank", in.kg(tankLb), List.of(new TankPoint(in.kg(tankLb), in.m(FUEL_IN))));
     }
 
     private Envelope envelope(Writing in, Phase phase, long maxLb, int wider) {
         LimitLine forward = new LimitLine(
-                Side.FORWARD,
-                Straightness.ARM,
-                List.of(point(in, 3_000, 208 - wider), point(in, maxLb, 212 - wider)));
+                Side.FORWARD, Straightness.ARM, List.of(point(in, 3_000, 208 - wider), point(in, maxLb, 212 - wider)));
         List<LimitPoint> aft = stepLb < maxLb
                 ? List.of(
                         point(in, 3_000, 226 + wider),
