@@ -17,6 +17,7 @@ import org.steelyard.model.Phase;
 import org.steelyard.model.Side;
 import org.steelyard.model.SpreadRule;
 import org.steelyard.model.Tank;
+import org.steelyard.model.Tolerance;
 
 /**
  * Curtails the certified envelopes of a type by what a load sheet with standard masses and zones does not show, after
@@ -108,8 +109,11 @@ public final class Curtailment {
             masses.add(lightestKg() + type.cabin().seats() * adultKg() * quarter / 4);
         }
         for (double massKg : masses) {
-            boolean between = massKg > line.minMassKg() && massKg < line.maxMassKg();
-            if (between && line.points().stream().noneMatch(point -> point.massKg() == massKg)) {
+            boolean between =
+                    Tolerance.isAboveKg(massKg, line.minMassKg()) && Tolerance.isBelowKg(massKg, line.maxMassKg());
+            if (between
+                    && line.points().stream()
+                            .noneMatch(point -> Tolerance.isWithinKg(point.massKg(), massKg, massKg))) {
                 vertices.add(new LimitPoint(massKg, line.armAtM(massKg)));
             }
         }

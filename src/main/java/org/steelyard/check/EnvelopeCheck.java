@@ -15,7 +15,7 @@ final class EnvelopeCheck {
 
     /** The room of one state; empty if the envelope does not reach its mass. */
     static Optional<EnvelopeMargin> margin(Envelope envelope, MassMoment state, MeanChord chord) {
-        double massKg = massKg(envelope, state);
+        double massKg = state.massKg();
         if (!envelope.reaches(massKg)) {
             return Optional.empty();
         }
@@ -23,11 +23,6 @@ final class EnvelopeCheck {
         Approach forward = new Approach(state, envelope.forward().roomM(massKg, armM));
         Approach aft = new Approach(state, envelope.aft().roomM(massKg, armM));
         return Optional.of(margin(envelope, forward, aft, chord));
-    }
-
-    /** The mass of a state for an envelope, on an end of which rounding must not put it outside. */
-    static double massKg(Envelope envelope, MassMoment state) {
-        return Tolerance.onto(state.massKg(), envelope.minMassKg(), envelope.maxMassKg());
     }
 
     /** The least room along a path, over the masses that the envelope reaches; empty if it reaches none. */

@@ -19,6 +19,7 @@ import org.steelyard.model.TrimUnit;
 public final class FindingText {
 
     private static final double FOOT_M = 0.3048;
+    private static final int MORE_DECIMALS = 3;
 
     private FindingText() {}
 
@@ -214,8 +215,8 @@ public final class FindingText {
                 case CG_AFT -> phase() + " CG " + value() + gap("ahead of", "behind") + "the " + ofLimit();
                 case MASS_OFF_ENVELOPE -> offEnvelope();
                 case ZONE_SEATS, CREW_SEATS ->
-                    finding.subject() + ": " + whole(finding.value()) + " persons for " + whole(finding.limit())
-                            + " seats";
+                    finding.subject() + ": " + Rounded.upTo(finding.value(), 0) + " persons for "
+                            + whole(finding.limit()) + " seats";
                 case HOLD_MASS, GROUP_MASS, TANK_CAPACITY, FLOOR_RUNNING, FLOOR_AREA ->
                     finding.subject() + " " + value() + gap("below", "above") + "its limit of " + limit();
                 case FUEL_IMBALANCE ->
@@ -239,21 +240,26 @@ public final class FindingText {
 
         private String lastMinute() {
             String what = finding.quantity() == Quantity.PERSONS ? "" : " of " + finding.subject();
-            return "last-minute change of " + value() + what + " is " + amount(Math.abs(finding.margin()))
-                    + " beyond the " + limit() + " that the policy lets without a new load sheet";
+            return "last-minute change of " + value() + what + " is " + beyond() + " beyond the " + limit()
+                    + " that the policy lets without a new load sheet";
         }
 
         private String offEnvelope() {
             boolean above = finding.value() > finding.limit();
-            return phase() + " mass " + value() + " is " + amount(Math.abs(finding.margin()))
+            return phase() + " mass " + value() + " is " + beyond()
                     + (above ? " above" : " below") + " the masses of the " + finding.subject() + ", which "
                     + (above ? "end" : "begin") + " at " + limit();
         }
 
         private String gap(String inside, String outside) {
             boolean breach = finding.severity() == Severity.BREACH;
-            double shown = Math.abs(margin(finding, type));
-            return " is " + number(shown) + unit() + " " + (breach ? outside : inside) + " ";
+            String room = breach ? beyond() : Rounded.downTo(Math.max(margin(finding, type), 0), decimals()) + unit();
+            return " is " + room + " " + (breach ? outside : inside) + " ";
+        }
+
+        /** How far outside, which is what has to be put right. */
+        private String beyond() {
+            return Rounded.upTo(Math.abs(margin(finding, type)), decimals()) + unit();
         }
 
         private String ofLimit() {
@@ -268,12 +274,25 @@ public final class FindingText {
             return number(FindingText.limit(finding, type)) + unit();
         }
 
-        private String amount(double inside) {
-            return number(absolute(finding.quantity(), inside, type)) + unit();
+        private String number(double shown) {
+            return FixedDecimals.of(shown, decimals());
         }
 
-        private String number(double shown) {
-            return FixedDecimals.of(shown, decimals(finding.quantity(), type));
+        /** As many as a figure has, and more where what is outside a limit would look as if it were on it. */
+        private int decimals() {
+            int decimals = FindingText.decimals(finding.quantity(), type);
+            double value = FindingText.value(finding, type);
+            double limit = FindingText.limit(finding, type);
+            boolean breach = finding.margin() < 0;
+            for (int more = 0; breach && more < MORE_DECIMALS && alike(value, limit, decimals); more++) {
+                decimals++;
+            }
+            return decimals;
+        }
+
+        private static boolean alike(double value, double limit, int decimals) {
+            return Math.abs(value - limit) < 1
+                    && FixedDecimals.of(value, decimals).equals(FixedDecimals.of(limit, decimals));
         }
 
         private String unit() {
@@ -285,7 +304,7 @@ public final class FindingText {
         }
 
         private String trim(double units) {
-            return FindingText.trim(units, 0.01, trimUnit());
+            return FindingText.trim(units, Math.pow(10, -decimals()), trimUnit());
         }
 
         /** A type has one indicator, so all its scales for a phase are in one unit. */

@@ -11,6 +11,7 @@ import org.steelyard.model.Phase;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
 import org.steelyard.model.Tank;
+import org.steelyard.model.Tolerance;
 
 /** Holds the fuel against the tanks: capacity, balance between sides, and enough for the trip. */
 final class FuelCheck {
@@ -36,7 +37,7 @@ final class FuelCheck {
         for (int i = 0; i < system.imbalances().size(); i++) {
             imbalance(fuel, system.imbalances().get(i), tanks, findings);
         }
-        if (fuel.shortKg() > 0) {
+        if (Tolerance.isAboveKg(fuel.shortKg(), 0)) {
             shortage(fuel, findings);
         }
     }
@@ -57,11 +58,11 @@ final class FuelCheck {
     private static void imbalance(FuelBalance fuel, ImbalanceLimit limit, List<Tank> tanks, Findings findings) {
         Phase worst = Phase.RAMP;
         double worstKg = differenceKg(fuel.rampKg(), limit);
-        if (differenceKg(fuel.takeoffKg(), limit) > worstKg) {
+        if (Tolerance.isAboveKg(differenceKg(fuel.takeoffKg(), limit), worstKg)) {
             worst = Phase.TAKEOFF;
             worstKg = differenceKg(fuel.takeoffKg(), limit);
         }
-        if (differenceKg(fuel.landingKg(), limit) > worstKg) {
+        if (Tolerance.isAboveKg(differenceKg(fuel.landingKg(), limit), worstKg)) {
             worst = Phase.LANDING;
             worstKg = differenceKg(fuel.landingKg(), limit);
         }

@@ -8,6 +8,7 @@ import org.steelyard.model.LimitPoint;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.Side;
 import org.steelyard.model.Straightness;
+import org.steelyard.model.Tolerance;
 
 /**
  * Finds exactly, not by sampling, where a fuel path comes nearest to a limit line.
@@ -51,7 +52,7 @@ final class PathApproach {
     }
 
     private void visit(MassMoment point) {
-        if (point.massKg() >= line.minMassKg() && point.massKg() <= line.maxMassKg()) {
+        if (line.reaches(point.massKg())) {
             keep(point.massKg(), point.momentKgM(), line.roomM(point.massKg(), point.armM()));
         }
     }
@@ -61,7 +62,7 @@ final class PathApproach {
         for (int i = 1; i < vertices.size(); i++) {
             double fromKg = Math.max(low.massKg(), vertices.get(i - 1).massKg());
             double toKg = Math.min(high.massKg(), vertices.get(i).massKg());
-            if (fromKg < toKg) {
+            if (Tolerance.isAboveKg(toKg, fromKg)) {
                 visit(new Piece(low, high, vertices.get(i - 1), vertices.get(i)), fromKg, toKg);
             }
         }

@@ -10,12 +10,15 @@ import org.steelyard.model.Finding;
 import org.steelyard.model.FindingCode;
 import org.steelyard.model.FlightSetting;
 import org.steelyard.model.MassMoment;
+import org.steelyard.model.MassUnit;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.RecordedTrimRule;
 import org.steelyard.model.Severity;
+import org.steelyard.model.Tolerance;
 import org.steelyard.model.TrimBasis;
 import org.steelyard.model.TrimScale;
+import org.steelyard.model.TrimTable;
 
 /** Holds the trim against its scale and band. */
 final class TrimCheck {
@@ -103,31 +106,52 @@ final class TrimCheck {
 
     /** The scale is never extended: a CG or a mass beyond it has no setting. */
     private void offScale(TrimScale scale, MassMoment state) {
+        if (scale.law() instanceof TrimTable table && !table.reaches(state.massKg())) {
+            offMasses(scale, table, state.massKg());
+        }
         double cgPercentMac = type.geometry().chord().percentAt(state.armM());
+        if (!scale.law().cgRange().contains(cgPercentMac)) {
+            offCgs(scale, cgPercentMac);
+        }
+    }
+
+    private void offMasses(TrimScale scale, TrimTable table, double massKg) {
+        double limitKg = Tolerance.isBelowKg(massKg, table.minMassKg()) ? table.minMassKg() : table.maxMassKg();
+        String subject = noSetting(scale) + "a mass of " + mass(massKg) + "; it is for masses from "
+                + mass(table.minMassKg()) + " to " + mass(table.maxMassKg());
+        offScale(scale, subject, Quantity.MASS, massKg, limitKg);
+    }
+
+    private String mass(double massKg) {
+        MassUnit unit = type.geometry().units().mass();
+        return FixedDecimals.of(unit.fromKg(massKg), FindingText.decimals(Quantity.MASS, type)) + " " + unit.symbol();
+    }
+
+    private void offCgs(TrimScale scale, double cgPercentMac) {
         CgRange range = scale.law().cgRange();
-        boolean byCg = !range.contains(cgPercentMac);
-        double limit = cgPercentMac < range.fromPercentMac() ? range.fromPercentMac() : range.toPercentMac();
         String subject = String.format(
                 Locale.ROOT,
-                "the %s trim scale for flaps %s gives no setting for %s; it covers %.1f to %.1f %% MAC",
-                scale.phase().label(),
-                scale.flaps(),
-                byCg
-                        ? String.format(Locale.ROOT, "a CG of %.2f %% MAC", cgPercentMac)
-                        : String.format(Locale.ROOT, "a mass of %.0f kg", state.massKg()),
-                range.fromPercentMac(),
-                range.toPercentMac());
-        findings.add(
-                byCg
-                        ? new Finding(
-                                FindingCode.TRIM_OFF_SCALE,
-                                Severity.BREACH,
-                                scale.phase(),
-                                subject,
-                                Quantity.CG,
-                                cgPercentMac,
-                                limit,
-                                -Math.abs(cgPercentMac - limit))
-                        : Finding.plain(FindingCode.TRIM_OFF_SCALE, Severity.BREACH, scale.phase(), subject));
+                "%sa CG of %.2f %% MAC; it covers %s to %s %% MAC",
+                noSetting(scale),
+                cgPercentMac,
+                Rounded.upTo(range.fromPercentMac(), 1),
+                Rounded.downTo(range.toPercentMac(), 1));
+        offScale(scale, subject, Quantity.CG, cgPercentMac, range.nearestPercentMac(cgPercentMac));
+    }
+
+    private static String noSetting(TrimScale scale) {
+        return "the " + scale.phase().label() + " trim scale for flaps " + scale.flaps() + " gives no setting for ";
+    }
+
+    private void offScale(TrimScale scale, String subject, Quantity quantity, double value, double limit) {
+        findings.add(new Finding(
+                FindingCode.TRIM_OFF_SCALE,
+                Severity.BREACH,
+                scale.phase(),
+                subject,
+                quantity,
+                value,
+                limit,
+                -Math.abs(value - limit)));
     }
 }

@@ -16,6 +16,7 @@ import org.steelyard.model.MassMoment;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
 import org.steelyard.model.SheetItem;
+import org.steelyard.model.Tolerance;
 import org.steelyard.model.TrimScale;
 
 /**
@@ -319,7 +320,7 @@ final class Working {
         }
         int least = 0;
         for (int i = 1; i < takeoffKg.length; i++) {
-            least = takeoffKg[i] < takeoffKg[least] ? i : least;
+            least = Tolerance.isBelowKg(takeoffKg[i], takeoffKg[least]) ? i : least;
         }
         double dryKg = 0;
         double zeroFuelKg = zeroFuel().massKg();

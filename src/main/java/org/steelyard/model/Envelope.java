@@ -23,7 +23,8 @@ public record Envelope(Phase phase, LimitLine forward, LimitLine aft) {
                 forward.side() == Side.FORWARD && aft.side() == Side.AFT,
                 "an envelope needs a forward and an aft line");
         Require.that(
-                forward.minMassKg() == aft.minMassKg() && forward.maxMassKg() == aft.maxMassKg(),
+                Tolerance.isWithinKg(forward.minMassKg(), aft.minMassKg(), aft.minMassKg())
+                        && Tolerance.isWithinKg(forward.maxMassKg(), aft.maxMassKg(), aft.maxMassKg()),
                 "the forward line runs from " + forward.minMassKg() + " to " + forward.maxMassKg()
                         + " kg, the aft line from " + aft.minMassKg() + " to " + aft.maxMassKg()
                         + " kg; both must span the same masses");
@@ -76,6 +77,6 @@ public record Envelope(Phase phase, LimitLine forward, LimitLine aft) {
      * @return true from the lowest to the highest mass, both included
      */
     public boolean reaches(double massKg) {
-        return massKg >= minMassKg() && massKg <= maxMassKg();
+        return forward.reaches(massKg);
     }
 }

@@ -37,8 +37,9 @@ public record FuelSystem(
                     bound(burnOrder, tank, tanks.size(), false) == 0,
                     "the burn order must empty every tank; it never empties " + id);
             Require.that(
-                    bound(fillOrder, tank, tanks.size(), true)
-                            >= tanks.get(tank).capacityKg() * (1 - 1e-9),
+                    !Tolerance.isBelowKg(
+                            bound(fillOrder, tank, tanks.size(), true),
+                            tanks.get(tank).capacityKg()),
                     "the fill order must be able to fill every tank; it does not fill " + id);
         }
     }

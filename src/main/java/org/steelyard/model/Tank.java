@@ -32,7 +32,7 @@ public record Tank(String id, String name, double capacityKg, List<TankPoint> ar
                             + armTable.get(i - 1).quantityKg());
         }
         Require.that(
-                armTable.get(armTable.size() - 1).quantityKg() >= capacityKg * (1 - 1e-9),
+                !Tolerance.isBelowKg(armTable.get(armTable.size() - 1).quantityKg(), capacityKg),
                 "the arm table must reach the capacity of " + capacityKg + " kg");
     }
 

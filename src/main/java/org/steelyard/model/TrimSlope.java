@@ -29,7 +29,9 @@ public record TrimSlope(TrimPoint anchor, double unitsPerPercentMac, CgRange cgR
 
     @Override
     public OptionalDouble trimUnitsAt(double cgPercentMac, double massKg) {
-        return cgRange.contains(cgPercentMac) ? OptionalDouble.of(line(cgPercentMac)) : OptionalDouble.empty();
+        return cgRange.contains(cgPercentMac)
+                ? OptionalDouble.of(line(cgRange.nearestPercentMac(cgPercentMac)))
+                : OptionalDouble.empty();
     }
 
     @Override

@@ -11,6 +11,7 @@ import org.steelyard.model.FuelSystem;
 import org.steelyard.model.Loading;
 import org.steelyard.model.Policy;
 import org.steelyard.model.TankShare;
+import org.steelyard.model.Tolerance;
 
 /**
  * The least change of fuel that puts a flight right, with taxi and trip fuel left as they are: more or less in the
@@ -56,8 +57,9 @@ final class FuelSearch {
                 Optional<Found> found = first(group, sign);
                 if (found.isPresent()
                         && (least.isEmpty()
-                                || Math.abs(found.get().changeKg())
-                                        < Math.abs(least.get().changeKg()))) {
+                                || Tolerance.isBelowKg(
+                                        Math.abs(found.get().changeKg()),
+                                        Math.abs(least.get().changeKg())))) {
                     least = found;
                 }
             }
@@ -78,7 +80,7 @@ final class FuelSearch {
 
     private Optional<Found> first(Group group, int sign) {
         double mostKg = sign > 0 ? system.capacityKg() : fuelKg() - burnKg();
-        for (int i = 1; i <= STEPS && mostKg > 0; i++) {
+        for (int i = 1; i <= STEPS && Tolerance.isAboveKg(mostKg, 0); i++) {
             double changeKg = mostKg * i / STEPS;
             if (trial(group, sign * changeKg).isPresent()) {
                 return halved(group, sign, mostKg * (i - 1) / STEPS, changeKg);
@@ -131,18 +133,19 @@ final class FuelSearch {
         Fuel given = before.loading().fuel();
         if (given instanceof Fuel.Total total) {
             double totalKg = total.totalKg() + changeKg;
-            return totalKg < burnKg() || totalKg > system.capacityKg()
+            return !Tolerance.isWithinKg(totalKg, burnKg(), system.capacityKg())
                     ? Optional.empty()
                     : Optional.of(new Fuel.Total(totalKg, total.taxiKg(), total.tripKg()));
         }
         double[] tanksKg = before.balance().fuel().orElseThrow().rampKg().toArray();
         double shares = group.shares().stream().mapToDouble(TankShare::share).sum();
         for (TankShare share : group.shares()) {
-            tanksKg[share.tank()] += changeKg * share.share() / shares;
+            double massKg = tanksKg[share.tank()] + changeKg * share.share() / shares;
+            tanksKg[share.tank()] = Tolerance.isBelowKg(massKg, 0) ? massKg : Math.max(massKg, 0);
         }
         boolean fits = IntStream.range(0, tanksKg.length)
-                .allMatch(i ->
-                        tanksKg[i] >= 0 && tanksKg[i] <= system.tanks().get(i).capacityKg());
+                .allMatch(i -> Tolerance.isWithinKg(
+                        tanksKg[i], 0, system.tanks().get(i).capacityKg()));
         return fits
                 ? Optional.of(new Fuel.ByTank(Amounts.of(tanksKg), given.taxiKg(), given.tripKg()))
                 : Optional.empty();

@@ -12,6 +12,7 @@ import org.steelyard.check.EnvelopeMargin;
 import org.steelyard.check.FindingText;
 import org.steelyard.check.Remedy;
 import org.steelyard.check.RemedyMeans;
+import org.steelyard.check.Rounded;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.CgForm;
 import org.steelyard.model.Finding;
@@ -22,10 +23,14 @@ import org.steelyard.model.MassUnit;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
+import org.steelyard.model.Tolerance;
 import org.steelyard.remedy.Step.Deed;
 
 /** Remedies in sentences, in the units of the type's users. */
 final class RemedyText {
+
+    private static final int MOST_DECIMALS = 3;
+    private static final double WHOLE = 1e-5;
 
     private final Trial before;
     private final Optional<Manifest> manifest;
@@ -79,12 +84,18 @@ final class RemedyText {
         };
     }
 
+    /** What is needed: with as many decimals as it has, the last of three rounded up. */
     private String mass(double massKg) {
         MassUnit unit = type.geometry().units().mass();
         MassUnit shown = unit == MassUnit.TONNE ? MassUnit.KG : unit;
         double amount = shown.fromKg(massKg);
-        boolean whole = Math.abs(amount - Math.rint(amount)) < 1e-4;
-        return String.format(Locale.ROOT, whole ? "%.0f %s" : "%.1f %s", amount, shown.symbol());
+        int decimals = 0;
+        double grains = 1;
+        while (decimals < MOST_DECIMALS && Math.abs(amount * grains - Math.rint(amount * grains)) > WHOLE) {
+            decimals++;
+            grains *= 10;
+        }
+        return Rounded.upTo(amount, decimals) + " " + shown.symbol();
     }
 
     private static String and(List<String> parts) {
@@ -116,7 +127,7 @@ final class RemedyText {
                 .mapToDouble(Place::massKg)
                 .sum();
         Allowance allowance = Allowance.of(before.loading(), before.balance(), 0);
-        if (allowance.mostKg() < -loadKg) {
+        if (Tolerance.isBelowKg(allowance.mostKg(), -loadKg)) {
             return "it is too heavy even without any load";
         }
         return "neither moving or leaving load, nor ballast in the holds, nor another amount of fuel brings every state"

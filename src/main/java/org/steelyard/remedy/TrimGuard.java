@@ -1,6 +1,5 @@
 package org.steelyard.remedy;
 
-import org.steelyard.model.CgRange;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.TrimScale;
@@ -14,14 +13,11 @@ import org.steelyard.model.TrimScale;
  */
 record TrimGuard(TrimScale scale, MeanChord chord, MassMoment state) {
 
-    /** Far below any step of a scale, so that rounding does not put what is on the end of the band outside. */
-    private static final double INSIDE_PERCENT_MAC = 1e-9;
-
     /** Greatest change of moment aft; without a limit where the scale does not reach that mass anyway. */
     double aftBoundKgM(double deltaKg) {
         return scale.law()
                 .cgFor(scale.bandLowUnits(), scale.bandHighUnits(), massKg(deltaKg))
-                .map(range -> boundKgM(range.toPercentMac() - inside(range), deltaKg))
+                .map(range -> boundKgM(range.toPercentMac(), deltaKg))
                 .orElse(Double.POSITIVE_INFINITY);
     }
 
@@ -29,17 +25,13 @@ record TrimGuard(TrimScale scale, MeanChord chord, MassMoment state) {
     double forwardBoundKgM(double deltaKg) {
         return scale.law()
                 .cgFor(scale.bandLowUnits(), scale.bandHighUnits(), massKg(deltaKg))
-                .map(range -> boundKgM(range.fromPercentMac() + inside(range), deltaKg))
+                .map(range -> boundKgM(range.fromPercentMac(), deltaKg))
                 .orElse(Double.NEGATIVE_INFINITY);
     }
 
     /** Whether the scale reaches the mass after a change. */
     boolean reaches(double deltaKg) {
         return !scale.law().pointsAt(massKg(deltaKg)).isEmpty();
-    }
-
-    private static double inside(CgRange range) {
-        return Math.min(INSIDE_PERCENT_MAC, (range.toPercentMac() - range.fromPercentMac()) / 2);
     }
 
     private double massKg(double deltaKg) {

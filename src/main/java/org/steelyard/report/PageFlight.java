@@ -13,6 +13,7 @@ import org.steelyard.balance.FuelBalance;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.EnvelopeMargin;
 import org.steelyard.check.FindingText;
+import org.steelyard.check.Rounded;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Extra;
 import org.steelyard.model.Finding;
@@ -146,8 +147,8 @@ final class PageFlight {
         json.writeStartArray();
         for (EnvelopeMargin margin : flight.assessment().margins()) {
             json.writeNumber(PageNumbers.of(margin.phase()));
-            PageJson.number(json, margin.forwardPercentMac(), PERCENT);
-            PageJson.number(json, margin.aftPercentMac(), PERCENT);
+            PageJson.number(json, Rounded.down(margin.forwardPercentMac(), PERCENT), PERCENT);
+            PageJson.number(json, Rounded.down(margin.aftPercentMac(), PERCENT), PERCENT);
         }
         json.writeEndArray();
     }

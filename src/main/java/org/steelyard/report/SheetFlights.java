@@ -13,6 +13,7 @@ import org.steelyard.check.Assessment;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.EnvelopeMargin;
 import org.steelyard.check.FindingText;
+import org.steelyard.check.Rounded;
 import org.steelyard.check.Status;
 import org.steelyard.check.TrafficLoad;
 import org.steelyard.model.Extra;
@@ -23,7 +24,9 @@ import org.steelyard.model.Loading;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
+import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
+import org.steelyard.model.Tolerance;
 import org.steelyard.report.SeasonOutput.Work;
 
 /** One row for each flight, in the order of the input. */
@@ -87,6 +90,9 @@ final class SheetFlights {
     private static final Set<FindingCode> TRIM = EnumSet.of(FindingCode.TRIM_BAND, FindingCode.TRIM_OFF_SCALE);
     private static final List<Phase> STATES =
             List.of(Phase.DRY_OPERATING, Phase.ZERO_FUEL, Phase.RAMP, Phase.TAKEOFF, Phase.LANDING);
+
+    /** What is permitted is rounded down to what is shown; the full figures are in flights.csv. */
+    private static final int PERCENT_DECIMALS = 2;
 
     private final SheetRoll roll;
     private final WorkbookStyles styles;
@@ -174,11 +180,15 @@ final class SheetFlights {
         }
         margin(
                 row,
-                forward.forwardPercentMac(),
+                Rounded.down(forward.forwardPercentMac(), PERCENT_DECIMALS),
                 forward.phase(),
                 styles.twoDecimals.styleFor(worst(assessment, FORWARD)));
-        margin(row, aft.aftPercentMac(), aft.phase(), styles.twoDecimals.styleFor(worst(assessment, AFT)));
-        margin(row, mass.massKg(), mass.phase(), orBreach(mass.massKg()));
+        margin(
+                row,
+                Rounded.down(aft.aftPercentMac(), PERCENT_DECIMALS),
+                aft.phase(),
+                styles.twoDecimals.styleFor(worst(assessment, AFT)));
+        margin(row, Rounded.down(mass.massKg(), 0), mass.phase(), orBreach(mass.massKg()));
     }
 
     private void margin(SheetRow row, double room, Phase phase, CellStyle style) {
@@ -186,7 +196,7 @@ final class SheetFlights {
     }
 
     private CellStyle orBreach(double roomKg) {
-        return roomKg < 0 ? styles.whole.breach() : styles.whole.plain();
+        return Tolerance.isOutside(roomKg, Quantity.MASS) ? styles.whole.breach() : styles.whole.plain();
     }
 
     private static Severity worst(Assessment assessment, Set<FindingCode> codes) {
@@ -215,8 +225,10 @@ final class SheetFlights {
             return;
         }
         row.number(load.get().actualKg(), styles.whole.plain())
-                .number(load.get().allowedKg(), styles.whole.plain())
-                .number(load.get().underloadKg(), orBreach(load.get().underloadKg()))
+                .number(Rounded.down(load.get().allowedKg(), 0), styles.whole.plain())
+                .number(
+                        Rounded.down(load.get().underloadKg(), 0),
+                        orBreach(load.get().underloadKg()))
                 .label(load.get().limitedBy().label(), styles.text.plain());
     }
 

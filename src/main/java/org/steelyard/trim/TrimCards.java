@@ -10,6 +10,8 @@ import org.steelyard.model.Envelope;
 import org.steelyard.model.LimitPoint;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
+import org.steelyard.model.Quantity;
+import org.steelyard.model.Tolerance;
 import org.steelyard.model.TrimScale;
 import org.steelyard.model.TrimTable;
 import org.steelyard.trim.TrimCard.Band;
@@ -153,7 +155,8 @@ public final class TrimCards {
     }
 
     private boolean isPermitted(double setting) {
-        return setting >= scale.bandLowUnits() - ROUNDING && setting <= scale.bandHighUnits() + ROUNDING;
+        return !Tolerance.isOutside(setting - scale.bandLowUnits(), Quantity.TRIM)
+                && !Tolerance.isOutside(scale.bandHighUnits() - setting, Quantity.TRIM);
     }
 
     private Cell cell(Band cg, Band mass) {
@@ -172,8 +175,10 @@ public final class TrimCards {
         for (int i = 0; i < MASSES_LOOKED_AT; i++) {
             double massKg = mass.from() + i * (mass.to() - mass.from()) / (MASSES_LOOKED_AT - 1);
             if (envelope.reaches(massKg)
-                    && cg.to() > chord.percentAt(envelope.forward().armAtM(massKg))
-                    && cg.from() < chord.percentAt(envelope.aft().armAtM(massKg))) {
+                    && Tolerance.isAft(
+                            cg.to(), chord.percentAt(envelope.forward().armAtM(massKg)))
+                    && Tolerance.isAhead(
+                            cg.from(), chord.percentAt(envelope.aft().armAtM(massKg)))) {
                 return true;
             }
         }

@@ -58,6 +58,12 @@ function fixed(number, decimals) {
   return number < 0 && /[1-9]/.test(digits) ? '−' + digits : digits;
 }
 
+/** What is permitted, never rounded up to so many decimals. */
+function down(number, decimals) {
+  const grains = 10 ** decimals;
+  return Math.floor(number * grains + 1e-5) / grains;
+}
+
 function count(number) {
   return fixed(number, 0);
 }

@@ -78,7 +78,7 @@ class FlightPanel {
   }
 
   room(type, percent) {
-    return fixed(type.cgDistance(percent), type.cgDecimals) + (percent < 0 ? ' outside' : '');
+    return fixed(down(type.cgDistance(percent), type.cgDecimals), type.cgDecimals) + (percent < 0 ? ' outside' : '');
   }
 
   findings(flight) {

@@ -124,7 +124,7 @@ class CheckerTest {
         double cgPercentMac = 25 + 100 * (2800 * 2 + 2000 * 2) / zeroFuelKg / 4;
         Finding finding = assessment.findings().get(0);
         assertThat(text(finding))
-                .startsWith("breach cg-aft: zero fuel CG 30.19 % MAC is 0.19 % MAC behind the aft limit");
+                .startsWith("breach cg-aft: zero fuel CG 30.19 % MAC is 0.20 % MAC behind the aft limit");
         assertThat(finding.value()).isCloseTo(cgPercentMac, within(1e-9));
         assertThat(finding.limit()).isCloseTo(30, within(1e-9));
         assertThat(finding.margin()).isCloseTo(30 - cgPercentMac, within(1e-9));
