@@ -85,7 +85,8 @@ final class TrimCheck {
                 rule.breachUnits() - rule.marginalUnits());
     }
 
-    private void band(TrimScale scale, double trimUnits) {
+    private void band(TrimScale scale, double exactUnits) {
+        double trimUnits = scale.onBand(exactUnits);
         double toLow = trimUnits - scale.bandLowUnits();
         double toHigh = scale.bandHighUnits() - trimUnits;
         boolean low = toLow < toHigh;
@@ -101,8 +102,12 @@ final class TrimCheck {
                 findings.policy().marginalTrimUnits());
     }
 
-    /** The scale is never extended: a CG or a mass beyond it has no setting. */
+    /**
+     * The scale is never extended: a CG or a mass beyond it has no setting. For take-off one is needed; that the
+     * landing scale ends is no limit.
+     */
     private void offScale(TrimScale scale, MassMoment state) {
+        Severity severity = scale.phase() == Phase.TAKEOFF ? Severity.BREACH : Severity.NOTE;
         double cgPercentMac = type.geometry().chord().percentAt(state.armM());
         CgRange range = scale.law().cgRange();
         boolean byCg = !range.contains(cgPercentMac);
@@ -121,13 +126,13 @@ final class TrimCheck {
                 byCg
                         ? new Finding(
                                 FindingCode.TRIM_OFF_SCALE,
-                                Severity.BREACH,
+                                severity,
                                 scale.phase(),
                                 subject,
                                 Quantity.CG,
                                 cgPercentMac,
                                 limit,
                                 -Math.abs(cgPercentMac - limit))
-                        : Finding.plain(FindingCode.TRIM_OFF_SCALE, Severity.BREACH, scale.phase(), subject));
+                        : Finding.plain(FindingCode.TRIM_OFF_SCALE, severity, scale.phase(), subject));
     }
 }

@@ -144,16 +144,12 @@ public final class TrimCards {
         List<SettingBand> settings = new ArrayList<>();
         for (long i = most; i >= least; i--) {
             double setting = scale.settingFor(i * scale.stepUnits());
-            if (isPermitted(setting)) {
+            if (scale.isInBand(setting)) {
                 SettingRange.of(scale, setting, mass.middle())
                         .ifPresent(cgs -> settings.add(new SettingBand(setting, cgs)));
             }
         }
         return settings;
-    }
-
-    private boolean isPermitted(double setting) {
-        return setting >= scale.bandLowUnits() - ROUNDING && setting <= scale.bandHighUnits() + ROUNDING;
     }
 
     private Cell cell(Band cg, Band mass) {
@@ -165,7 +161,7 @@ public final class TrimCards {
             return new Cell(Place.OFF_SCALE, OptionalDouble.empty());
         }
         double setting = scale.settingFor(trim.getAsDouble());
-        return new Cell(isPermitted(setting) ? Place.USABLE : Place.OUTSIDE_BAND, OptionalDouble.of(setting));
+        return new Cell(scale.isInBand(setting) ? Place.USABLE : Place.OUTSIDE_BAND, OptionalDouble.of(setting));
     }
 
     private boolean touchesEnvelope(Band cg, Band mass) {
