@@ -13,10 +13,10 @@ final class EnvelopeCheck {
 
     private EnvelopeCheck() {}
 
-    /** The room of one state; empty if the envelope does not reach its mass. */
+    /** The room of one state, above the envelope's masses that to the ends of its lines; empty below its masses. */
     static Optional<EnvelopeMargin> margin(Envelope envelope, MassMoment state, MeanChord chord) {
-        double massKg = massKg(envelope, state);
-        if (!envelope.reaches(massKg)) {
+        double massKg = Math.min(massKg(envelope, state), envelope.maxMassKg());
+        if (massKg < envelope.minMassKg()) {
             return Optional.empty();
         }
         double armM = state.armM();
@@ -30,7 +30,10 @@ final class EnvelopeCheck {
         return Tolerance.onto(state.massKg(), envelope.minMassKg(), envelope.maxMassKg());
     }
 
-    /** The least room along a path, over the masses that the envelope reaches; empty if it reaches none. */
+    /**
+     * The least room along a path, above the envelope's masses that to the ends of its lines; empty if the path lies
+     * wholly below them.
+     */
     static Optional<EnvelopeMargin> margin(Envelope envelope, FuelPath path, MeanChord chord) {
         Optional<Approach> forward = PathApproach.find(path, envelope.forward());
         Optional<Approach> aft = PathApproach.find(path, envelope.aft());
@@ -50,6 +53,11 @@ final class EnvelopeCheck {
                 100 * aft.roomM() / chord.lengthM(),
                 aft.roomM() * aft.at().massKg(),
                 envelope.maxMassKg() - heaviestKg);
+    }
+
+    /** Whether a state lies above the masses of a line, and so was held against its end. */
+    static boolean isAbove(LimitLine line, MassMoment at) {
+        return Tolerance.onto(at.massKg(), line.minMassKg(), line.maxMassKg()) > line.maxMassKg();
     }
 
     static double limitPercentMac(LimitLine line, MassMoment at, double roomPercentMac, MeanChord chord) {
