@@ -10,6 +10,7 @@ import org.steelyard.balance.TrimResult;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.EnvelopeMargin;
 import org.steelyard.check.FindingText;
+import org.steelyard.check.NotChecked;
 import org.steelyard.check.RecordedTrimText;
 import org.steelyard.check.Status;
 import org.steelyard.check.Sureness;
@@ -304,7 +305,9 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
                 lines.add(new Line(finding.severity(), FindingText.sentence(finding, type())));
             }
         }
-        if (!massKnown) {
+        if (massKnown) {
+            NotChecked.of(type()).ifPresent(some -> lines.add(new Line(Severity.NOTE, some.sentence())));
+        } else {
             lines.add(new Line(Severity.NOTE, "no mass was given, so nothing but the trim is said or checked"));
         }
         return lines;

@@ -124,7 +124,7 @@ final class SheetOverview {
     }
 
     private void news(SeasonSummary season, RunFacts facts, Policy policy) {
-        String news = WorkbookNews.of(season, facts.rejected()) + WorkbookNews.likelyOutside(season, policy);
+        String news = WorkbookNews.of(season, facts) + WorkbookNews.likelyOutside(season, policy);
         int lines = 1 + news.length() / NEWS_CHARS_A_LINE;
         grid.row(8 + 17 * lines).at(LEFT).label(news, styles.news);
         grid.join(LEFT, END);
