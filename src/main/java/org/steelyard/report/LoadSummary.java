@@ -20,6 +20,7 @@ import org.steelyard.model.CgForm;
 import org.steelyard.model.CgRange;
 import org.steelyard.model.DisplayUnits;
 import org.steelyard.model.Finding;
+import org.steelyard.model.FindingCode;
 import org.steelyard.model.FlightSetting;
 import org.steelyard.model.LoadPart;
 import org.steelyard.model.Loading;
@@ -128,6 +129,23 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
     /** The verdict. */
     public Status status() {
         return flight.assessment().status();
+    }
+
+    /**
+     * What stands beside a setting of a flight that is out of limits; blank where it is not. A recorded setting that is
+     * off does not put the flight out of limits.
+     */
+    public String warning() {
+        boolean out = flight.assessment().findings().stream()
+                .anyMatch(finding -> finding.severity() == Severity.BREACH
+                        && finding.code() != FindingCode.TRIM_RECORDED
+                        && isSaid(finding));
+        return out ? "out of limits – do not depart as loaded" : "";
+    }
+
+    /** Without a mass only what concerns the trim is said. */
+    private boolean isSaid(Finding finding) {
+        return massKnown || finding.quantity() == Quantity.TRIM || concernsTrim(finding);
     }
 
     /** The trim for take-off; empty where there is no scale for the setting, or it does not reach. */
@@ -301,7 +319,7 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
     public List<Line> findings() {
         List<Line> lines = new ArrayList<>();
         for (Finding finding : flight.assessment().findings()) {
-            if (massKnown || finding.quantity() == Quantity.TRIM || concernsTrim(finding)) {
+            if (isSaid(finding)) {
                 lines.add(new Line(finding.severity(), FindingText.sentence(finding, type())));
             }
         }
