@@ -41,7 +41,9 @@ public record NotChecked(String type, List<Phase> phases) {
         StringBuilder words = new StringBuilder();
         for (int i = 0; i < phases.size(); i++) {
             String before = i == 0 ? "" : i == phases.size() - 1 ? " and " : ", ";
-            words.append(before).append(phases.get(i) == Phase.FLIGHT ? "" : "at ").append(phases.get(i).label());
+            words.append(before)
+                    .append(phases.get(i) == Phase.FLIGHT ? "" : "at ")
+                    .append(phases.get(i).label());
         }
         return words.toString();
     }
@@ -52,7 +54,6 @@ public record NotChecked(String type, List<Phase> phases) {
      * @return a clause without a full stop
      */
     public String sentence() {
-        return "no CG is checked " + when() + ": the type has no envelope for "
-                + (phases.size() == 1 ? "it" : "them");
+        return "no CG is checked " + when() + ": the type has no envelope for " + (phases.size() == 1 ? "it" : "them");
     }
 }

@@ -55,12 +55,10 @@ final class EnvelopePart {
         for (Phase phase : Envelope.PHASES) {
             keys.partIfAny(key(phase), inner -> part.envelope(inner, phase)).ifPresent(envelopes::add);
         }
-        List<Phase> left = Envelope.PHASES.stream()
-                .filter(phase -> !keys.has(key(phase)))
-                .toList();
+        List<Phase> left =
+                Envelope.PHASES.stream().filter(phase -> !keys.has(key(phase))).toList();
         Optional<Envelope> all = keys.partIfAny(ALL, inner -> part.envelope(inner, Phase.TAKEOFF));
-        all.ifPresent(any ->
-                left.forEach(phase -> envelopes.add(new Envelope(phase, any.forward(), any.aft()))));
+        all.ifPresent(any -> left.forEach(phase -> envelopes.add(new Envelope(phase, any.forward(), any.aft()))));
         if (all.isPresent() && left.isEmpty()) {
             keys.fault(ALL, "no phase is left for it", "no envelope for all where each phase has its own");
         }

@@ -168,8 +168,8 @@ final class OwnFigures {
         if (own.isPresent() && exercise.trafficLoad().isPresent()) {
             double rightKg = exercise.trafficLoad().get().allowedKg();
             double rightLimitKg = limitKg();
-            routes.add(new Route(
-                    new Answer.Figure(rightKg + own.get() - rightLimitKg), List.of(SheetItem.LIMITING_MASS)));
+            routes.add(
+                    new Route(new Answer.Figure(rightKg + own.get() - rightLimitKg), List.of(SheetItem.LIMITING_MASS)));
         }
         return routes;
     }
@@ -227,8 +227,7 @@ final class OwnFigures {
         }
         double cg = exercise.type().geometry().chord().percentAt(own.get().armM());
         return TrimReading.read(scale.get(), cg, own.get().massKg(), false)
-                .map(units ->
-                        List.of(new Route(Answer.Figure.trim(scale.get(), units), from)))
+                .map(units -> List.of(new Route(Answer.Figure.trim(scale.get(), units), from)))
                 .orElse(List.of());
     }
 

@@ -108,7 +108,8 @@ public record TrimScale(
     public double settingFor(double trimUnits) {
         double steps = rounding.whole(trimUnits / stepUnits);
         if (isInBand(trimUnits)) {
-            steps = Math.max(lowestSteps(bandLowUnits, stepUnits), Math.min(highestSteps(bandHighUnits, stepUnits), steps));
+            steps = Math.max(
+                    lowestSteps(bandLowUnits, stepUnits), Math.min(highestSteps(bandHighUnits, stepUnits), steps));
         }
         return units(steps);
     }

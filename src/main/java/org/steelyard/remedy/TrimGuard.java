@@ -23,7 +23,8 @@ record TrimGuard(TrimScale scale, MeanChord chord, MassMoment state) {
     /** Greatest change of moment aft; without a limit where the scale does not reach that mass anyway. */
     double aftBoundKgM(double deltaKg) {
         return permitted(deltaKg)
-                .filter(range -> endIsLimit() || range.toPercentMac() < scale.law().cgRange().toPercentMac())
+                .filter(range -> endIsLimit()
+                        || range.toPercentMac() < scale.law().cgRange().toPercentMac())
                 .map(range -> boundKgM(range.toPercentMac() - inside(range), deltaKg))
                 .orElse(Double.POSITIVE_INFINITY);
     }
@@ -31,7 +32,8 @@ record TrimGuard(TrimScale scale, MeanChord chord, MassMoment state) {
     /** Greatest change of moment forward, as a rule negative. */
     double forwardBoundKgM(double deltaKg) {
         return permitted(deltaKg)
-                .filter(range -> endIsLimit() || range.fromPercentMac() > scale.law().cgRange().fromPercentMac())
+                .filter(range -> endIsLimit()
+                        || range.fromPercentMac() > scale.law().cgRange().fromPercentMac())
                 .map(range -> boundKgM(range.fromPercentMac() + inside(range), deltaKg))
                 .orElse(Double.NEGATIVE_INFINITY);
     }

@@ -46,8 +46,9 @@ final class LoadSummaryBook {
                         .append(fact.value()));
         grid.row(18).data(facts.toString(), text(styles.subtitle));
         if (summary.massKnown()) {
-            grid.row(20).label("Verdict", styles.quiet).label(
-                    WorkbookWords.status(summary.status()), styles.status(summary.status()));
+            grid.row(20)
+                    .label("Verdict", styles.quiet)
+                    .label(WorkbookWords.status(summary.status()), styles.status(summary.status()));
         }
         grid.row(30).label(Caution.TEXT, styles.caution);
         grid.join(0, LAST);
@@ -74,8 +75,7 @@ final class LoadSummaryBook {
         grid.join(0, LAST);
         if (trim.isPresent()) {
             if (out) {
-                grid.row(22).label(
-                        WorkbookWords.CROSS + summary.warning(), styles.severity(Severity.BREACH));
+                grid.row(22).label(WorkbookWords.CROSS + summary.warning(), styles.severity(Severity.BREACH));
                 grid.join(0, LAST);
             }
             if (trim.get().estimated()) {

@@ -88,7 +88,8 @@ class AboveEnvelopeTest {
                 .map(finding -> FindingText.sentence(finding, SampleJet.type()))
                 .toList();
         assertThat(said)
-                .contains("take-off CG 32.00 % MAC is 2.00 % MAC behind the envelope's topmost aft limit of 30.00 % MAC")
+                .contains(
+                        "take-off CG 32.00 % MAC is 2.00 % MAC behind the envelope's topmost aft limit of 30.00 % MAC")
                 .contains("take-off mass 61000 kg is 1000 kg above the masses of the take-off envelope, which end at"
                         + " 60000 kg; at its top the forward limit is 20.00 % MAC and the aft limit 30.00 % MAC");
     }
@@ -116,8 +117,8 @@ class AboveEnvelopeTest {
     })
     void aPathIsHeldAgainstTheTopToo(
             double fromKg, double fromM, double toKg, double toM, double roomM, double nearestKg) {
-        LimitLine aft = new LimitLine(
-                Side.AFT, Straightness.ARM, List.of(new LimitPoint(50, 9), new LimitPoint(100, 10)));
+        LimitLine aft =
+                new LimitLine(Side.AFT, Straightness.ARM, List.of(new LimitPoint(50, 9), new LimitPoint(100, 10)));
         Approach approach = PathApproach.find(
                         new FuelPath(List.of(MassMoment.at(fromKg, fromM), MassMoment.at(toKg, toM))), aft)
                 .orElseThrow();

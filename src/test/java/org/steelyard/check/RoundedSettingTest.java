@@ -63,13 +63,12 @@ class RoundedSettingTest {
     private static BigDecimal rounded(SettingRounding rounding, BigDecimal trim, BigDecimal step) {
         BigDecimal half = new BigDecimal("0.5");
         BigDecimal steps = trim.divide(step, 12, RoundingMode.HALF_EVEN);
-        BigDecimal whole =
-                switch (rounding) {
-                    case NEAREST_HALFWAY_UP -> steps.add(half).setScale(0, RoundingMode.FLOOR);
-                    case NEAREST_HALFWAY_DOWN -> steps.subtract(half).setScale(0, RoundingMode.CEILING);
-                    case NOSE_UP -> steps.setScale(0, RoundingMode.CEILING);
-                    case NOSE_DOWN -> steps.setScale(0, RoundingMode.FLOOR);
-                };
+        BigDecimal whole = switch (rounding) {
+            case NEAREST_HALFWAY_UP -> steps.add(half).setScale(0, RoundingMode.FLOOR);
+            case NEAREST_HALFWAY_DOWN -> steps.subtract(half).setScale(0, RoundingMode.CEILING);
+            case NOSE_UP -> steps.setScale(0, RoundingMode.CEILING);
+            case NOSE_DOWN -> steps.setScale(0, RoundingMode.FLOOR);
+        };
         return whole.multiply(step);
     }
 
@@ -81,9 +80,8 @@ class RoundedSettingTest {
             TrimScale scale = scale(rounding, step, "-9", "9");
             BigDecimal half = new BigDecimal(step).divide(BigDecimal.valueOf(2));
             for (BigDecimal trim = new BigDecimal("-4"); trim.doubleValue() < 4; trim = trim.add(half)) {
-                double exact = scale.law()
-                        .trimUnitsAt(25 - trim.doubleValue(), 50_000)
-                        .orElseThrow();
+                double exact =
+                        scale.law().trimUnitsAt(25 - trim.doubleValue(), 50_000).orElseThrow();
                 assertThat(scale.settingFor(exact))
                         .as("%s in steps of %s, %s", trim, step, rounding)
                         .isCloseTo(rounded(rounding, trim, new BigDecimal(step)).doubleValue(), within(1e-9));

@@ -130,7 +130,8 @@ class VerdictBesideSettingTest {
         assertThat(single.replaceAll("\\s+", " ")).contains(sentence);
         assertThat(set(FINE)).doesNotContain("no CG is checked");
         StringWriter out = new StringWriter();
-        Main.run(new PrintWriter(out, true), new PrintWriter(out, true), "check-config", "--type", "single4", "--brief");
+        Main.run(
+                new PrintWriter(out, true), new PrintWriter(out, true), "check-config", "--type", "single4", "--brief");
         assertThat(out.toString()).contains("envelopes: " + sentence);
     }
 }

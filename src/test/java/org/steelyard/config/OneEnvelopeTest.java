@@ -21,8 +21,7 @@ import org.steelyard.samples.EdgeTopic;
 class OneEnvelopeTest {
 
     private static final EdgeTable EDGES = new EdgeTable(OneEnvelopeTest.class);
-    private static final String LINES =
-            """
+    private static final String LINES = """
                 forward: {straight-in: arm, points: [{mass: 3200 kg, cg: 10 %% MAC}, {mass: %1$d kg, cg: 12 %% MAC}]}
                 aft: {straight-in: arm, points: [{mass: 3200 kg, cg: 35 %% MAC}, {mass: %1$d kg, cg: 35 %% MAC}]}
             """;

@@ -51,8 +51,8 @@ class LandingScaleTest {
 
     private static AuditedFlight flight(SampleJet jet, Optional<TrimLaw> landing) {
         AircraftType type = SampleJet.type();
-        List<TrimScale> scales = landing.map(law ->
-                        List.of(new TrimScale(Phase.LANDING, "30", "", TrimUnit.UNITS, law, 0.5, -5, 6)))
+        List<TrimScale> scales = landing.map(
+                        law -> List.of(new TrimScale(Phase.LANDING, "30", "", TrimUnit.UNITS, law, 0.5, -5, 6)))
                 .orElse(List.of());
         AircraftType with = new AircraftType(
                 type.id(),
@@ -119,7 +119,13 @@ class LandingScaleTest {
     @ParameterizedTest
     @ValueSource(doubles = {3100, 3400, 4000})
     void aRemedyLooksForNoLandingScale(double holdKg) {
-        SampleJet jet = SampleJet.loaded().flaps("").zone(0, 0).zone(1, 0).zone(2, 30).hold(0, 0).hold(2, holdKg);
+        SampleJet jet = SampleJet.loaded()
+                .flaps("")
+                .zone(0, 0)
+                .zone(1, 0)
+                .zone(2, 30)
+                .hold(0, 0)
+                .hold(2, holdKg);
         Remedy without = RemedySearch.of(flight(jet, Optional.empty()), POLICY).orElseThrow();
         for (TrimLaw law : List.of(NARROW, LIGHT)) {
             AuditedFlight flight = flight(jet, Optional.of(law));
@@ -132,7 +138,8 @@ class LandingScaleTest {
     void theRoomOfAPlaceDoesNotEndWithTheLandingScale() {
         Room without = RoomSearch.of(flight(aft(), Optional.empty())).orElseThrow();
         for (TrimLaw law : List.of(NARROW, LIGHT)) {
-            assertThat(RoomSearch.of(flight(aft(), Optional.of(law))).orElseThrow()).isEqualTo(without);
+            assertThat(RoomSearch.of(flight(aft(), Optional.of(law))).orElseThrow())
+                    .isEqualTo(without);
         }
     }
 }

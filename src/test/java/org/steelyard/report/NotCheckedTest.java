@@ -52,7 +52,9 @@ class NotCheckedTest {
         JsonNode run = new ObjectMapper().readTree(Runs.text(folder.resolve("run.json")));
         assertThat(run.at("/not_checked")).hasSize(1);
         assertThat(run.at("/not_checked/0/type").asText()).isEqualTo(Flights.JET.id());
-        assertThat(run.at("/not_checked/0/phases")).extracting(JsonNode::asText).containsExactly("in flight", "landing");
+        assertThat(run.at("/not_checked/0/phases"))
+                .extracting(JsonNode::asText)
+                .containsExactly("in flight", "landing");
         assertThat(new WorkbookReadBack(folder.resolve("season.xlsx")).texts("Overview"))
                 .contains("The one flight is inside every limit that was checked and close to none. " + SENTENCE);
     }
