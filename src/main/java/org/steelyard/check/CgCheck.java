@@ -83,7 +83,8 @@ final class CgCheck {
                     line.side() == Side.FORWARD ? FindingCode.CG_FORWARD : FindingCode.CG_AFT,
                     outside ? Severity.BREACH : Severity.MARGINAL,
                     phase,
-                    line.side().label() + " limit",
+                    (EnvelopeCheck.isAbove(line, at) ? "envelope's topmost " : "")
+                            + line.side().label() + " limit",
                     Quantity.CG,
                     chord.percentAt(at.armM()),
                     EnvelopeCheck.limitPercentMac(line, at, roomPercentMac, chord),
@@ -92,8 +93,8 @@ final class CgCheck {
     }
 
     /**
-     * A mass that the envelope does not reach cannot be held against it. Where a mass limit is breached already, that
-     * is only noted.
+     * A mass that the envelope does not reach: there the limits of CG are not known. Where a mass limit is breached
+     * already, that is only noted.
      */
     private void offEnvelope(Envelope envelope, MassMoment state, Phase statePhase) {
         if (envelope.reaches(state.massKg())) {

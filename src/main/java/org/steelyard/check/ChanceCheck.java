@@ -106,6 +106,9 @@ final class ChanceCheck {
     }
 
     private void line(FindingCode code, LimitLine line, Phase phase, MassMoment at, double roomPercentMac) {
+        if (EnvelopeCheck.isAbove(line, at)) {
+            return;
+        }
         StateSpread state = phase == Phase.FLIGHT ? inFlight(at) : states.get(STATES.indexOf(phase));
         boolean inside = !Tolerance.isOutside(roomPercentMac, Quantity.CG);
         LineChance chance = LineChance.of(line, state, loading.type().geometry().chord());

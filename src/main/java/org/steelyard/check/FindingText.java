@@ -5,6 +5,7 @@ import org.steelyard.model.CgForm;
 import org.steelyard.model.DisplayUnits;
 import org.steelyard.model.Finding;
 import org.steelyard.model.FindingCode;
+import org.steelyard.model.LimitLine;
 import org.steelyard.model.MassUnit;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
@@ -248,7 +249,20 @@ public final class FindingText {
             boolean above = finding.value() > finding.limit();
             return phase() + " mass " + value() + " is " + beyond()
                     + (above ? " above" : " below") + " the masses of the " + finding.subject() + ", which "
-                    + (above ? "end" : "begin") + " at " + limit();
+                    + (above ? "end" : "begin") + " at " + limit() + (above ? atTop() : "");
+        }
+
+        private String atTop() {
+            return type.envelope(finding.phase())
+                    .map(envelope -> "; at its top the forward limit is " + cg(envelope.forward())
+                            + " and the aft limit " + cg(envelope.aft()))
+                    .orElse("");
+        }
+
+        private String cg(LimitLine line) {
+            double percentMac = type.geometry().chord().percentAt(line.armAtM(line.maxMassKg()));
+            return FixedDecimals.of(absolute(Quantity.CG, percentMac, type), FindingText.decimals(Quantity.CG, type)) + " "
+                    + FindingText.unit(Quantity.CG, type);
         }
 
         private String gap(String inside, String outside) {

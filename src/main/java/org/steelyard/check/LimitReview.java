@@ -32,6 +32,7 @@ final class LimitReview {
     }
 
     List<TypeRemark> remarks() {
+        NotChecked.of(type).ifPresent(some -> remark("envelopes", "%s", some.sentence()));
         type.envelopes().forEach(this::reach);
         type.envelope(Phase.FLIGHT).ifPresent(flight -> {
             type.envelope(Phase.TAKEOFF).ifPresent(takeoff -> within(takeoff, flight));

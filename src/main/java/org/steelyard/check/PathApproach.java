@@ -17,7 +17,8 @@ import org.steelyard.model.Tolerance;
  * vertices the limit's arm is {@code a + b m} (straight in arm) or {@code c / m + d} (straight in moment). The room is
  * their difference: in the second case a hyperbola without a turning point, in the first one that turns at {@code m =
  * sqrt(-p / b)}. So the nearest approach lies at an end of a piece or at that mass. At a step of the line each side of
- * the step is looked at, as the path crosses both.
+ * the step is looked at, as the path crosses both. Above the line its end stands: there the arm of the path moves one
+ * way only between two points.
  */
 final class PathApproach {
 
@@ -35,7 +36,7 @@ final class PathApproach {
      *
      * @param path the fuel path
      * @param line the limit
-     * @return where the room is least; empty if the path lies wholly outside the masses of the line
+     * @return where the room is least; empty if the path lies wholly below the masses of the line
      */
     static Optional<Approach> find(FuelPath path, LimitLine line) {
         PathApproach search = new PathApproach(line);
@@ -52,8 +53,9 @@ final class PathApproach {
     }
 
     private void visit(MassMoment point) {
-        if (line.reaches(point.massKg())) {
-            keep(point.massKg(), point.momentKgM(), line.roomM(point.massKg(), point.armM()));
+        if (!Tolerance.isBelowKg(point.massKg(), line.minMassKg())) {
+            double heldKg = Math.min(point.massKg(), line.maxMassKg());
+            keep(point.massKg(), point.momentKgM(), line.roomM(heldKg, point.armM()));
         }
     }
 

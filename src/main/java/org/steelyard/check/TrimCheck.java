@@ -88,7 +88,8 @@ final class TrimCheck {
                 rule.breachUnits() - rule.marginalUnits());
     }
 
-    private void band(TrimScale scale, double trimUnits) {
+    private void band(TrimScale scale, double exactUnits) {
+        double trimUnits = scale.onBand(exactUnits);
         double toLow = trimUnits - scale.bandLowUnits();
         double toHigh = scale.bandHighUnits() - trimUnits;
         boolean low = toLow < toHigh;
@@ -104,7 +105,10 @@ final class TrimCheck {
                 findings.policy().marginalTrimUnits());
     }
 
-    /** The scale is never extended: a CG or a mass beyond it has no setting. */
+    /**
+     * The scale is never extended: a CG or a mass beyond it has no setting. For take-off one is needed; that the
+     * landing scale ends is no limit.
+     */
     private void offScale(TrimScale scale, MassMoment state) {
         if (scale.law() instanceof TrimTable table && !table.reaches(state.massKg())) {
             offMasses(scale, table, state.massKg());
@@ -146,7 +150,7 @@ final class TrimCheck {
     private void offScale(TrimScale scale, String subject, Quantity quantity, double value, double limit) {
         findings.add(new Finding(
                 FindingCode.TRIM_OFF_SCALE,
-                Severity.BREACH,
+                scale.phase() == Phase.TAKEOFF ? Severity.BREACH : Severity.NOTE,
                 scale.phase(),
                 subject,
                 quantity,

@@ -51,6 +51,10 @@ final class ClosingSummary {
                 facts.blank(),
                 facts.skippedRowCount(),
                 files(facts));
+        String notChecked = facts.notCheckedSentence(outcome.summary());
+        if (!notChecked.isEmpty()) {
+            add("  %s", notChecked);
+        }
         skipped(facts);
         kinds();
         worst();

@@ -9,6 +9,7 @@ import org.steelyard.model.CgRange;
 import org.steelyard.model.Geometry;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
+import org.steelyard.model.SettingRounding;
 import org.steelyard.model.TrimBasis;
 import org.steelyard.model.TrimLaw;
 import org.steelyard.model.TrimPoint;
@@ -44,6 +45,9 @@ final class TrimPart {
                 TrimUnit.UNITS);
         TrimBasis basis = keys.find("basis", Words.choice(TrimBasis::label, List.of(TrimBasis.values())))
                 .orElse(TrimBasis.DOCUMENT);
+        SettingRounding rounding = keys.find(
+                        "rounding", Words.choice(SettingRounding::label, List.of(SettingRounding.values())))
+                .orElse(SettingRounding.NEAREST_HALFWAY_UP);
         Optional<String> positive = keys.require("positive", Words.choice(UP, DOWN));
         double stepUnits = keys.number("step", Measure::positiveNumber);
         TrimPart part = new TrimPart(geometry.map(Geometry::chord), positive);
@@ -58,6 +62,7 @@ final class TrimPart {
                 stepUnits,
                 band.orElseThrow().lowUnits(),
                 band.orElseThrow().highUnits(),
+                rounding,
                 basis));
     }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.steelyard.model.Amounts;
+import org.steelyard.model.SettingRounding;
 import org.steelyard.model.TrimLaw;
 import org.steelyard.model.TrimPoint;
 import org.steelyard.model.TrimPoints;
@@ -68,6 +69,9 @@ public final class TrimYaml {
         line("    positive: nose-up");
         line("    basis: " + scale.basis().label());
         line("    step: " + plain(new BigDecimal(Double.toString(scale.stepUnits()))));
+        if (scale.rounding() != SettingRounding.NEAREST_HALFWAY_UP) {
+            line("    rounding: " + scale.rounding().label());
+        }
         line("    band: {most-nose-down: " + trim(scale.bandLowUnits()) + ", most-nose-up: "
                 + trim(scale.bandHighUnits()) + "}");
         line("    law:");

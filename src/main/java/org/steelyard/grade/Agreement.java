@@ -28,6 +28,8 @@ final class Agreement {
 
     private static final double SAME_KG = 0.5;
 
+    private static final double ON_STEP = 1e-6;
+
     private final Exercise exercise;
     private final Map<SheetItem, Claim> claims = new EnumMap<>(SheetItem.class);
     private final double massHalfKg;
@@ -101,7 +103,13 @@ final class Agreement {
         double within = Math.max(rule.within() * perUnit, item.kind() == SheetItem.Kind.MASS ? shareKg : 0);
         double rounding = Math.min(figure.halfStep(), rule.rounding() * perUnit);
         double off = Math.abs(figure.value() - number.value());
-        return off <= within + Math.max(rounding, number.step() / 2) + 1e-9 * Math.max(1, Math.abs(number.value()));
+        return isSet(figure, number)
+                || off <= within + Math.max(rounding, number.step() / 2) + 1e-9 * Math.max(1, Math.abs(number.value()));
+    }
+
+    /** Whether a figure is what is to be set, though the scale's rounding may take it farther than half a step. */
+    private static boolean isSet(Claim.Figure figure, Answer.Figure number) {
+        return number.step() > 0 && Math.abs(figure.value() - number.setting()) <= ON_STEP * number.step();
     }
 
     /** How far beyond its rounding a claim is from an answer, 1 being as far as rounding on the way can bring it. */
@@ -111,7 +119,7 @@ final class Agreement {
         }
         Claim.Figure figure = figure(item).orElseThrow();
         double half = Math.max(figure.halfStep(), number.step() / 2);
-        double beyond = Math.abs(figure.value() - number.value()) - half;
+        double beyond = isSet(figure, number) ? 0 : Math.abs(figure.value() - number.value()) - half;
         return Math.max(0, beyond) / allowance(item, number.step());
     }
 

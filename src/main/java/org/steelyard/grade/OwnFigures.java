@@ -136,7 +136,7 @@ final class OwnFigures {
 
     private Answer number(SheetItem item, MassMoment state) {
         if (item.kind() == SheetItem.Kind.MASS) {
-            return new Answer.Figure(state.massKg(), 0);
+            return new Answer.Figure(state.massKg());
         }
         CgMeasure measure = agreement.measure(item);
         double armM = state.massKg() == 0 ? 0 : state.armM();
@@ -145,8 +145,7 @@ final class OwnFigures {
                     case PERCENT_MAC -> exercise.type().geometry().chord().percentAt(armM);
                     case ARM -> armM;
                     case INDEX -> exercise.type().geometry().index().indexOf(state);
-                },
-                0);
+                });
     }
 
     private List<Route> limitedBy() {
@@ -169,8 +168,8 @@ final class OwnFigures {
         if (own.isPresent() && exercise.trafficLoad().isPresent()) {
             double rightKg = exercise.trafficLoad().get().allowedKg();
             double rightLimitKg = limitKg();
-            routes.add(new Route(
-                    new Answer.Figure(rightKg + own.get() - rightLimitKg, 0), List.of(SheetItem.LIMITING_MASS)));
+            routes.add(
+                    new Route(new Answer.Figure(rightKg + own.get() - rightLimitKg), List.of(SheetItem.LIMITING_MASS)));
         }
         return routes;
     }
@@ -212,7 +211,7 @@ final class OwnFigures {
     }
 
     private static Route route(double kg, SheetItem... from) {
-        return new Route(new Answer.Figure(kg, 0), List.of(from));
+        return new Route(new Answer.Figure(kg), List.of(from));
     }
 
     private List<Route> trim() {
@@ -228,8 +227,7 @@ final class OwnFigures {
         }
         double cg = exercise.type().geometry().chord().percentAt(own.get().armM());
         return TrimReading.read(scale.get(), cg, own.get().massKg(), false)
-                .map(units ->
-                        List.of(new Route(new Answer.Figure(units, scale.get().stepUnits()), from)))
+                .map(units -> List.of(new Route(Answer.Figure.trim(scale.get(), units), from)))
                 .orElse(List.of());
     }
 

@@ -49,9 +49,9 @@ final class Working {
     /** The answer to an item; empty where the exercise does not give it. */
     Optional<Answer> answer(SheetItem item, CgMeasure measure) {
         return switch (item.kind()) {
-            case MASS -> massKg(item).map(kg -> new Answer.Figure(written(item, kg), 0));
+            case MASS -> massKg(item).map(kg -> new Answer.Figure(written(item, kg)));
             case CG ->
-                state(item.phase().orElseThrow()).map(state -> new Answer.Figure(written(item, cg(state, measure)), 0));
+                state(item.phase().orElseThrow()).map(state -> new Answer.Figure(written(item, cg(state, measure))));
             case LIMIT -> allowed().map(limits -> new Answer.Limit(limits.limitedBy()));
             case TRIM -> trim();
             case VERDICT -> Optional.of(new Answer.Verdict(inLimits()));
@@ -290,8 +290,12 @@ final class Working {
             }
         }
         return TrimReading.read(scale.get(), cg, takeoff.get().massKg(), has(SlipKind.SCALE_WRONG_WAY))
-                .map(units -> new Answer.Figure(
-                        has(SlipKind.TRIM_SIGN) ? -units : units, scale.get().stepUnits()));
+                .map(units -> trim(scale.get(), units));
+    }
+
+    private Answer trim(TrimScale scale, double units) {
+        Answer.Figure right = Answer.Figure.trim(scale, units);
+        return has(SlipKind.TRIM_SIGN) ? new Answer.Figure(-units, right.step(), -right.setting()) : right;
     }
 
     private Optional<TrimScale> scale() {

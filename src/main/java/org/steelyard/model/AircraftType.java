@@ -119,6 +119,17 @@ public record AircraftType(
     }
 
     /**
+     * The phases whose CG nothing holds: those that an envelope can be for, but none is.
+     *
+     * @return of zero fuel, take-off, in flight and landing, in this order; empty where all have one
+     */
+    public List<Phase> phasesWithoutEnvelope() {
+        return Envelope.PHASES.stream()
+                .filter(phase -> envelope(phase).isEmpty())
+                .toList();
+    }
+
+    /**
      * The trim scale for a setting: one for the thrust rating if there is, else one for any rating.
      *
      * @param phase take-off or landing

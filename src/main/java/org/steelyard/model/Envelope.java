@@ -1,5 +1,6 @@
 package org.steelyard.model;
 
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -11,6 +12,9 @@ import java.util.Objects;
  * @param aft the aft limit
  */
 public record Envelope(Phase phase, LimitLine forward, LimitLine aft) {
+
+    /** The phases that an envelope can be for, in order. */
+    public static final List<Phase> PHASES = List.of(Phase.ZERO_FUEL, Phase.TAKEOFF, Phase.FLIGHT, Phase.LANDING);
 
     /**
      * Checks that the two lines belong together.

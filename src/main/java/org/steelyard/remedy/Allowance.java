@@ -112,11 +112,11 @@ final class Allowance {
     }
 
     private void trim(TrimResult result, MeanChord chord, MassMoment state) {
-        if (result.scale().law() instanceof TrimTable table) {
+        TrimGuard guard = new TrimGuard(result.scale(), chord, state);
+        if (guard.endIsLimit() && result.scale().law() instanceof TrimTable table) {
             atMost(table.maxMassKg(), state);
             atLeast(table.minMassKg(), state);
         }
-        TrimGuard guard = new TrimGuard(result.scale(), chord, state);
         aftKgM.add(guard::aftBoundKgM);
         forwardKgM.add(guard::forwardBoundKgM);
     }

@@ -10,6 +10,7 @@ import org.steelyard.balance.TrimResult;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.EnvelopeMargin;
 import org.steelyard.check.FindingText;
+import org.steelyard.check.NotChecked;
 import org.steelyard.check.RecordedTrimText;
 import org.steelyard.check.Rounded;
 import org.steelyard.check.Status;
@@ -20,6 +21,7 @@ import org.steelyard.model.CgForm;
 import org.steelyard.model.CgRange;
 import org.steelyard.model.DisplayUnits;
 import org.steelyard.model.Finding;
+import org.steelyard.model.FindingCode;
 import org.steelyard.model.FlightSetting;
 import org.steelyard.model.LoadPart;
 import org.steelyard.model.Loading;
@@ -129,6 +131,23 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
     /** The verdict. */
     public Status status() {
         return flight.assessment().status();
+    }
+
+    /**
+     * What stands beside a setting of a flight that is out of limits; blank where it is not. A recorded setting that is
+     * off does not put the flight out of limits.
+     */
+    public String warning() {
+        boolean out = flight.assessment().findings().stream()
+                .anyMatch(finding -> finding.severity() == Severity.BREACH
+                        && finding.code() != FindingCode.TRIM_RECORDED
+                        && isSaid(finding));
+        return out ? "out of limits – do not depart as loaded" : "";
+    }
+
+    /** Without a mass only what concerns the trim is said. */
+    private boolean isSaid(Finding finding) {
+        return massKnown || finding.quantity() == Quantity.TRIM || concernsTrim(finding);
     }
 
     /** The trim for take-off; empty where there is no scale for the setting, or it does not reach. */
@@ -302,11 +321,13 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
     public List<Line> findings() {
         List<Line> lines = new ArrayList<>();
         for (Finding finding : flight.assessment().findings()) {
-            if (massKnown || finding.quantity() == Quantity.TRIM || concernsTrim(finding)) {
+            if (isSaid(finding)) {
                 lines.add(new Line(finding.severity(), FindingText.sentence(finding, type())));
             }
         }
-        if (!massKnown) {
+        if (massKnown) {
+            NotChecked.of(type()).ifPresent(some -> lines.add(new Line(Severity.NOTE, some.sentence())));
+        } else {
             lines.add(new Line(Severity.NOTE, "no mass was given, so nothing but the trim is said or checked"));
         }
         return lines;

@@ -13,7 +13,9 @@ import java.util.Collection;
 import java.util.function.Function;
 import org.steelyard.analyse.FindingCount;
 import org.steelyard.analyse.StatusCount;
+import org.steelyard.check.NotChecked;
 import org.steelyard.model.InputProblem;
+import org.steelyard.model.Phase;
 import org.steelyard.model.Policy;
 import org.steelyard.model.SkippedRow;
 
@@ -56,6 +58,7 @@ final class RunJson implements SeasonOutput {
         tree.set("rows", rows(facts));
         tree.set("flights", flights(result.summary().all()));
         tree.set("findings", list(result.summary().findings(), RunJson::finding));
+        tree.set("not_checked", list(facts.notChecked(result.summary()), RunJson::notChecked));
         tree.set("inputs", list(facts.inputs(), RunJson::input));
         tree.set("file_problems", list(result.fileProblems(), RunJson::problem));
         tree.set("skipped", list(facts.skipped(), RunJson::skipped));
@@ -93,6 +96,12 @@ final class RunJson implements SeasonOutput {
                 .put("severity", count.severity().label())
                 .put("findings", count.findings())
                 .put("flights", count.flights());
+    }
+
+    private static ObjectNode notChecked(NotChecked some) {
+        ObjectNode node = JSON.objectNode().put("type", some.type());
+        node.set("phases", texts(some.phases().stream().map(Phase::label).toList()));
+        return node;
     }
 
     private static ObjectNode input(RunFacts.InputFile input) {

@@ -43,7 +43,7 @@ final class SheetOverview {
     void write(SeasonSummary season, RunFacts facts, Policy policy, WorkbookPage page) {
         widths();
         title(facts);
-        boxes(season.all(), facts);
+        boxes(season, facts);
         news(season, facts, policy);
         new SheetOverviewTables(grid, styles, steps).write(season);
         caution();
@@ -70,7 +70,9 @@ final class SheetOverview {
         grid.gap(6);
     }
 
-    private void boxes(StatusCount all, RunFacts facts) {
+    private void boxes(SeasonSummary season, RunFacts facts) {
+        StatusCount all = season.all();
+        String inside = facts.notChecked(season).isEmpty() ? "inside every limit" : "inside every limit checked";
         Box[] boxes = {
             new Box(
                     "Flights",
@@ -80,7 +82,7 @@ final class SheetOverview {
             new Box(
                     WorkbookWords.DISC + "Clean",
                     all.clean(),
-                    share(all.clean(), all, "inside every limit"),
+                    share(all.clean(), all, inside),
                     styles.figure(WorkbookPalette.CLEAN_FILL, WorkbookPalette.CLEAN_INK)),
             new Box(
                     WorkbookWords.DIAMOND + "Marginal",
@@ -124,7 +126,7 @@ final class SheetOverview {
     }
 
     private void news(SeasonSummary season, RunFacts facts, Policy policy) {
-        String news = WorkbookNews.of(season, facts.rejected()) + WorkbookNews.likelyOutside(season, policy);
+        String news = WorkbookNews.of(season, facts) + WorkbookNews.likelyOutside(season, policy);
         int lines = 1 + news.length() / NEWS_CHARS_A_LINE;
         grid.row(8 + 17 * lines).at(LEFT).label(news, styles.news);
         grid.join(LEFT, END);

@@ -15,7 +15,17 @@ final class WorkbookNews {
 
     private WorkbookNews() {}
 
+    static String of(SeasonSummary season, RunFacts facts) {
+        String checked = facts.notChecked(season).isEmpty() ? "" : " that was checked";
+        String notChecked = facts.notCheckedSentence(season);
+        return of(season, facts.rejected(), checked) + (notChecked.isEmpty() ? "" : " " + notChecked);
+    }
+
     static String of(SeasonSummary season, long rejected) {
+        return of(season, rejected, "");
+    }
+
+    private static String of(SeasonSummary season, long rejected, String checked) {
         StatusCount all = season.all();
         if (all.flights() == 0) {
             return "No flight was accepted" + (rejected == 0 ? "." : "; " + rows(rejected) + " rejected.");
@@ -24,8 +34,8 @@ final class WorkbookNews {
             return share(all.breached(), all.flights()) + " outside a limit." + most(season, Severity.BREACH);
         }
         String inside = all.flights() == 1
-                ? "The one flight is inside every limit"
-                : "All " + WorkbookWords.count(all.flights(), "flight") + " are inside every limit";
+                ? "The one flight is inside every limit" + checked
+                : "All " + WorkbookWords.count(all.flights(), "flight") + " are inside every limit" + checked;
         return all.marginal() == 0
                 ? inside + " and close to none."
                 : inside + "; " + share(all.marginal(), all.flights()) + " close to one."

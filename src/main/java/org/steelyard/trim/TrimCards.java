@@ -10,7 +10,6 @@ import org.steelyard.model.Envelope;
 import org.steelyard.model.LimitPoint;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
-import org.steelyard.model.Quantity;
 import org.steelyard.model.Tolerance;
 import org.steelyard.model.TrimScale;
 import org.steelyard.model.TrimTable;
@@ -146,17 +145,12 @@ public final class TrimCards {
         List<SettingBand> settings = new ArrayList<>();
         for (long i = most; i >= least; i--) {
             double setting = scale.settingFor(i * scale.stepUnits());
-            if (isPermitted(setting)) {
+            if (scale.isInBand(setting)) {
                 SettingRange.of(scale, setting, mass.middle())
                         .ifPresent(cgs -> settings.add(new SettingBand(setting, cgs)));
             }
         }
         return settings;
-    }
-
-    private boolean isPermitted(double setting) {
-        return !Tolerance.isOutside(setting - scale.bandLowUnits(), Quantity.TRIM)
-                && !Tolerance.isOutside(scale.bandHighUnits() - setting, Quantity.TRIM);
     }
 
     private Cell cell(Band cg, Band mass) {
@@ -168,7 +162,7 @@ public final class TrimCards {
             return new Cell(Place.OFF_SCALE, OptionalDouble.empty());
         }
         double setting = scale.settingFor(trim.getAsDouble());
-        return new Cell(isPermitted(setting) ? Place.USABLE : Place.OUTSIDE_BAND, OptionalDouble.of(setting));
+        return new Cell(scale.isInBand(setting) ? Place.USABLE : Place.OUTSIDE_BAND, OptionalDouble.of(setting));
     }
 
     private boolean touchesEnvelope(Band cg, Band mass) {

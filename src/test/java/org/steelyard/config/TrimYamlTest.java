@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.steelyard.model.Amounts;
 import org.steelyard.model.CgRange;
 import org.steelyard.model.Phase;
+import org.steelyard.model.SettingRounding;
 import org.steelyard.model.TrimBasis;
 import org.steelyard.model.TrimLaw;
 import org.steelyard.model.TrimPoint;
@@ -27,8 +28,10 @@ import org.steelyard.model.TrimUnit;
 /** What is written as a trim section is put into the example type's file and read back by the loader. */
 class TrimYamlTest {
 
+    private static final SettingRounding ROUNDING = SettingRounding.NOSE_UP;
+
     private static TrimScale scale(String flaps, String thrust, TrimUnit unit, TrimLaw law, TrimBasis basis) {
-        return new TrimScale(Phase.TAKEOFF, flaps, thrust, unit, law, 0.25, -2.5, 4, basis);
+        return new TrimScale(Phase.TAKEOFF, flaps, thrust, unit, law, 0.25, -2.5, 4, ROUNDING, basis);
     }
 
     static Stream<TrimScale> scales() {
@@ -85,6 +88,7 @@ class TrimYamlTest {
         assertThat(read.unit()).isEqualTo(scale.unit());
         assertThat(read.basis()).isEqualTo(scale.basis());
         assertThat(read.stepUnits()).isEqualTo(scale.stepUnits());
+        assertThat(read.rounding()).isEqualTo(scale.rounding());
         assertThat(read.bandLowUnits()).isEqualTo(scale.bandLowUnits());
         assertThat(read.bandHighUnits()).isEqualTo(scale.bandHighUnits());
         CgRange range = scale.law().cgRange();
