@@ -42,7 +42,7 @@ final class FuelSearch {
         this.before = before;
         this.policy = policy;
         this.reservePercentMac = reservePercentMac;
-        this.system = before.loading().type().fuel();
+        this.system = before.loading().tanks();
     }
 
     static Optional<Found> least(Trial before, Policy policy, double reservePercentMac) {
@@ -133,7 +133,7 @@ final class FuelSearch {
             double totalKg = total.totalKg() + changeKg;
             return totalKg < burnKg() || totalKg > system.capacityKg()
                     ? Optional.empty()
-                    : Optional.of(new Fuel.Total(totalKg, total.taxiKg(), total.tripKg()));
+                    : Optional.of(new Fuel.Total(totalKg, total.taxiKg(), total.tripKg(), total.densityKgPerL()));
         }
         double[] tanksKg = before.balance().fuel().orElseThrow().rampKg().toArray();
         double shares = group.shares().stream().mapToDouble(TankShare::share).sum();
@@ -144,7 +144,7 @@ final class FuelSearch {
                 .allMatch(i ->
                         tanksKg[i] >= 0 && tanksKg[i] <= system.tanks().get(i).capacityKg());
         return fits
-                ? Optional.of(new Fuel.ByTank(Amounts.of(tanksKg), given.taxiKg(), given.tripKg()))
+                ? Optional.of(given.inTanks(Amounts.of(tanksKg)))
                 : Optional.empty();
     }
 
