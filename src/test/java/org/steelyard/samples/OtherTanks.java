@@ -14,8 +14,17 @@ public final class OtherTanks {
     /** The same flight on an aircraft with other tanks, and with other fuel. */
     public static Loading on(Loading loading, FuelSystem tanks, Fuel fuel) {
         Tail tail = loading.tail();
-        return loading.with(loading.load(), fuel)
-                .with(new Tail(tail.registration(), on(tail.type(), tanks), tail.basic()));
+        return new Loading(
+                loading.origin(),
+                loading.flight(),
+                new Tail(tail.registration(), on(tail.type(), tanks), tail.basic()),
+                loading.setting(),
+                loading.crew(),
+                loading.load(),
+                fuel,
+                loading.performance(),
+                loading.recordedTrimUnits(),
+                loading.extras());
     }
 
     /** The same type with other tanks. */
