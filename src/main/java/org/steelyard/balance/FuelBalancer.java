@@ -34,8 +34,7 @@ final class FuelBalancer {
             halts.add(Amounts.of(tanksKg));
             path.add(withFuel(tanksKg));
         });
-        return new FuelBalance(
-                system, halts, takeoffAt, taxiKg, tripKg, shortTaxiKg + shortTripKg, new FuelPath(path));
+        return new FuelBalance(system, halts, takeoffAt, taxiKg, tripKg, shortTaxiKg + shortTripKg, new FuelPath(path));
     }
 
     /** The aircraft with so much fuel in its tanks. */

@@ -55,8 +55,7 @@ public final class FuelFill {
     private static Amounts joined(Amounts tanksKg, Amounts orderKg, boolean less) {
         double[] joinedKg = new double[tanksKg.size()];
         for (int i = 0; i < joinedKg.length; i++) {
-            joinedKg[i] =
-                    less ? Math.min(tanksKg.at(i), orderKg.at(i)) : Math.max(tanksKg.at(i), orderKg.at(i));
+            joinedKg[i] = less ? Math.min(tanksKg.at(i), orderKg.at(i)) : Math.max(tanksKg.at(i), orderKg.at(i));
         }
         return Amounts.of(joinedKg);
     }

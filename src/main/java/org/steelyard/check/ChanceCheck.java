@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.FuelAtBurn;
 import org.steelyard.balance.FuelBalance;
-import org.steelyard.model.AircraftType;
 import org.steelyard.model.Amounts;
 import org.steelyard.model.ChanceRule;
 import org.steelyard.model.Envelope;

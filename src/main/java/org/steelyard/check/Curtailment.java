@@ -28,9 +28,8 @@ import org.steelyard.model.Tank;
  * <p>A mass m off its figure at arm a moves the CG against a limit at arm l as a moment {@code m (a - l)} does. The
  * moment taken off changes with mass, as at the lightest mass there can be no passengers. So each vertex is moved by
  * the greatest moment up to its neighbours, and vertices are put where a quarter, a half, three quarters and all of the
- * passengers can be aboard, or of what the holds take where that is more, as in a freighter: between vertices no less is
- * taken off than there. What is burnt is not taken off, as the whole fuel path
- * is checked.
+ * passengers can be aboard, or of what the holds take where that is more, as in a freighter: between vertices no less
+ * is taken off than there. What is burnt is not taken off, as the whole fuel path is checked.
  */
 public final class Curtailment {
 

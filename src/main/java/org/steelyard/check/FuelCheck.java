@@ -76,8 +76,8 @@ final class FuelCheck {
         findings.measure(
                 FindingCode.FUEL_IMBALANCE,
                 phase(fuel, worst),
-                () -> tanks(limit, type) + " with "
-                        + FindingText.amount(Quantity.MASS, worstTanksKg.sum(), type) + " aboard",
+                () -> tanks(limit, type) + " with " + FindingText.amount(Quantity.MASS, worstTanksKg.sum(), type)
+                        + " aboard",
                 Quantity.MASS,
                 worstKg,
                 limit.maxKg(),

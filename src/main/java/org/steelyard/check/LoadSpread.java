@@ -66,7 +66,9 @@ final class LoadSpread {
     /** All but the fuel of a flight whose load is known. */
     static LoadSpread of(Loading loading, Balance balance, SpreadRule rule, Policy policy) {
         LoadSpread spread = new LoadSpread(
-                loading, rule, balance.fuel().map(FuelBalance::system).orElse(loading.type().fuel()));
+                loading,
+                rule,
+                balance.fuel().map(FuelBalance::system).orElse(loading.type().fuel()));
         Distribution distribution = balance.distribution().orElseThrow();
         spread.basic(loading.tail().basic());
         spread.passengers(loading.load(), distribution, policy.sharing());

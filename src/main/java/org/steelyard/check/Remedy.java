@@ -52,8 +52,7 @@ public record Remedy(
      * @return this remedy, with both in its sentence
      */
     public Remedy or(Remedy another) {
-        return new Remedy(
-                means, massKg, sentence + "; or " + another.sentence, loading, proved, Optional.of(another));
+        return new Remedy(means, massKg, sentence + "; or " + another.sentence, loading, proved, Optional.of(another));
     }
 
     /**

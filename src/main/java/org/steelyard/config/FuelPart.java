@@ -46,8 +46,7 @@ final class FuelPart {
 
     private Contents contents(String text) throws Unfit {
         double kg = Measure.fuel(densityKgPerL.orElse(1.0)).read(text);
-        return new Contents(
-                kg, Arrays.stream(VolumeUnit.values()).anyMatch(unit -> text.endsWith(unit.symbol())));
+        return new Contents(kg, Arrays.stream(VolumeUnit.values()).anyMatch(unit -> text.endsWith(unit.symbol())));
     }
 
     private Optional<Tank> tank(Keys keys) {

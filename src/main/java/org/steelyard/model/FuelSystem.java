@@ -60,8 +60,12 @@ public record FuelSystem(
         List<Tank> after = tanks.stream().map(tank -> tank.denser(factor)).toList();
         return new FuelSystem(
                 after,
-                burnOrder.stream().map(stage -> stage.denser(factor, tanks, after)).toList(),
-                fillOrder.stream().map(stage -> stage.denser(factor, tanks, after)).toList(),
+                burnOrder.stream()
+                        .map(stage -> stage.denser(factor, tanks, after))
+                        .toList(),
+                fillOrder.stream()
+                        .map(stage -> stage.denser(factor, tanks, after))
+                        .toList(),
                 imbalances,
                 otherKgPerL);
     }

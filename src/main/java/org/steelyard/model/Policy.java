@@ -81,7 +81,19 @@ public record Policy(
             Optional<ChanceRule> chance,
             Optional<SpreadRule> spread,
             double remedyReservePercentMac) {
-        this(marginalCgPercentMac, marginalMassPercent, marginalLoadPercent, marginalTrimUnits, sharing, recordedTrim, lastMinute, duplicates, chance, spread, remedyReservePercentMac, 0);
+        this(
+                marginalCgPercentMac,
+                marginalMassPercent,
+                marginalLoadPercent,
+                marginalTrimUnits,
+                sharing,
+                recordedTrim,
+                lastMinute,
+                duplicates,
+                chance,
+                spread,
+                remedyReservePercentMac,
+                0);
     }
 
     /**

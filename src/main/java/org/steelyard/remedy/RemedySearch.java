@@ -15,9 +15,8 @@ import org.steelyard.remedy.Step.Deed;
 /**
  * Looks for what puts a flight right: by load in the order of {@link RemedyMeans}, and by less fuel or fuel filled
  * otherwise. Where both do, both are said: load that is moved before the fuel, the fuel before load that is left behind
- * and before ballast. More fuel is the last resort. Whatever is found goes through balance and
- * checks again before it is said, so nothing is suggested that breaks another limit. What can be divided is rounded up
- * to whole kg or lb.
+ * and before ballast. More fuel is the last resort. Whatever is found goes through balance and checks again before it
+ * is said, so nothing is suggested that breaks another limit. What can be divided is rounded up to whole kg or lb.
  */
 public final class RemedySearch {
 

@@ -138,7 +138,8 @@ final class RemedyText {
     private double pumpedKg(Trial after) {
         double pumpedKg = 0;
         for (int i = 0; i < fuel(after).rampKg().size(); i++) {
-            pumpedKg += Math.max(0, fuel(after).rampKg().at(i) - fuel(before).rampKg().at(i));
+            pumpedKg += Math.max(
+                    0, fuel(after).rampKg().at(i) - fuel(before).rampKg().at(i));
         }
         return pumpedKg;
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -49,14 +50,13 @@ class CurtailmentTest {
 
     private static String taken(CurtailedEnvelope envelope, double massKg) {
         CurtailedPoint point = at(envelope, massKg);
-        return String.format(java.util.Locale.ROOT, "%.0f kg m", point.takenKgM());
+        return String.format(Locale.ROOT, "%.0f kg m", point.takenKgM());
     }
 
     /** 2 × 0.5 m × the root of the squares of what lies in each hold, the largest filled first. */
     @Test
     void anEmptyFreighterDoesNotLoseTheAllowanceOfFullHolds() {
-        CurtailedEnvelope envelope =
-                freighter(new SpreadRule(SeatingRule.RANDOM, 0, 0, 0, 0, 0, 0.5, 0, 0, 0, 0));
+        CurtailedEnvelope envelope = freighter(new SpreadRule(SeatingRule.RANDOM, 0, 0, 0, 0, 0, 0.5, 0, 0, 0, 0));
 
         EDGES.row(
                 EdgeTopic.FREIGHTER,
@@ -68,18 +68,13 @@ class CurtailmentTest {
                 "half of it, at 45,500 kg: as much as with three quarters, 3,000, 3,000 and 750 kg",
                 "4308 kg m",
                 taken(envelope, 45_500));
-        EDGES.row(
-                EdgeTopic.FREIGHTER,
-                "at 60,000 kg: all three holds full",
-                "5196 kg m",
-                taken(envelope, 60_000));
+        EDGES.row(EdgeTopic.FREIGHTER, "at 60,000 kg: all three holds full", "5196 kg m", taken(envelope, 60_000));
     }
 
     /** By a loop of its own over every 50 kg of load: nowhere is less taken off than is due there. */
     @Test
     void betweenTheVerticesOfAFreighterNoLessIsTakenOffThanIsDue() {
-        CurtailedEnvelope envelope =
-                freighter(new SpreadRule(SeatingRule.RANDOM, 0, 0, 0, 0, 0, 0.5, 0, 0, 0, 0));
+        CurtailedEnvelope envelope = freighter(new SpreadRule(SeatingRule.RANDOM, 0, 0, 0, 0, 0, 0.5, 0, 0, 0, 0));
         for (double massKg = 41_000; massKg <= 60_000; massKg += 50) {
             double leftKg = massKg - 41_000;
             double squares = 0;

@@ -19,6 +19,7 @@ import org.steelyard.model.FuelStage;
 import org.steelyard.model.FuelSystem;
 import org.steelyard.model.ImbalanceLimit;
 import org.steelyard.model.Loading;
+import org.steelyard.model.Phase;
 import org.steelyard.model.Tank;
 import org.steelyard.model.TankPoint;
 import org.steelyard.model.TankShare;
@@ -51,10 +52,7 @@ class FuelImbalanceTest {
     }
 
     private static Optional<Finding> imbalance(Loading loading) {
-        return Checker.check(
-                        loading,
-                        Balancer.balance(loading, RandomAircraft.STRICT),
-                        RandomAircraft.STRICT)
+        return Checker.check(loading, Balancer.balance(loading, RandomAircraft.STRICT), RandomAircraft.STRICT)
                 .findings()
                 .stream()
                 .filter(finding -> finding.code() == FindingCode.FUEL_IMBALANCE)
@@ -100,9 +98,7 @@ class FuelImbalanceTest {
         for (long seed = 1; seed <= Draws.of(400); seed++) {
             SplittableRandom random = new SplittableRandom(seed);
             List<FuelStage> burn = burnOrder(random);
-            double[] rampKg = {
-                random.nextDouble(0, 5000), random.nextDouble(0, 5000), random.nextDouble(0, 4000)
-            };
+            double[] rampKg = {random.nextDouble(0, 5000), random.nextDouble(0, 5000), random.nextDouble(0, 4000)};
             double sumKg = rampKg[0] + rampKg[1] + rampKg[2];
             double taxiKg = random.nextDouble(0, 0.05) * sumKg;
             double tripKg = random.nextDouble(0, 1) * (sumKg - taxiKg);
@@ -117,7 +113,7 @@ class FuelImbalanceTest {
             assertThat(found.value())
                     .as("seed %d", seed)
                     .isCloseTo(greatestKg(burn, rampKg, sipKg), within(2 * sipKg + 1e-6));
-            inFlight += found.phase() == org.steelyard.model.Phase.FLIGHT ? 1 : 0;
+            inFlight += found.phase() == Phase.FLIGHT ? 1 : 0;
         }
         assertThat(inFlight).isPositive();
     }
@@ -165,8 +161,8 @@ class FuelImbalanceTest {
                 double wantedKg = leftKg;
                 for (TankShare share : stage.shares()) {
                     if (shares > 0 && tanksKg[share.tank()] > share.untilKg()) {
-                        double partKg = Math.min(
-                                wantedKg * share.share() / shares, tanksKg[share.tank()] - share.untilKg());
+                        double partKg =
+                                Math.min(wantedKg * share.share() / shares, tanksKg[share.tank()] - share.untilKg());
                         tanksKg[share.tank()] -= partKg;
                         leftKg -= partKg;
                     }

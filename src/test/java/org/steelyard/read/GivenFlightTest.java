@@ -81,8 +81,8 @@ class GivenFlightTest {
 
     @Test
     void theDensityOfTheFlightIsThatOfItsTanks() {
-        Loading loading =
-                accepted("passengers=30", "fuel.left=1000L", "fuel.right=800kg", "trip-fuel=1t", "fuel-density=0.75kg/L");
+        Loading loading = accepted(
+                "passengers=30", "fuel.left=1000L", "fuel.right=800kg", "trip-fuel=1t", "fuel-density=0.75kg/L");
         assertThat(loading.fuel().densityKgPerL()).hasValue(0.75);
         assertThat(loading.tanks().densityKgPerL()).isEqualTo(0.75);
         assertThat(((Fuel.ByTank) loading.fuel()).tanksKg().at(0)).isEqualTo(750);

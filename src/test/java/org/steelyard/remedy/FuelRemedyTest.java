@@ -71,8 +71,8 @@ class FuelRemedyTest {
     private static String sentence(Loading loading, Policy policy) {
         Remedy remedy = RemedySearch.of(audited(loading, policy), policy).orElseThrow();
         remedy.loading()
-                .ifPresent(after -> assertThat(audited(after, policy).assessment().status())
-                        .isNotEqualTo(Status.BREACHED));
+                .ifPresent(after ->
+                        assertThat(audited(after, policy).assessment().status()).isNotEqualTo(Status.BREACHED));
         return remedy.sentence();
     }
 
@@ -181,7 +181,8 @@ class FuelRemedyTest {
         for (int i = 0; i < Draws.of(500); i++) {
             double fromKg = random.nextDouble(0, 14_000);
             double toKg = random.nextDouble(0, 14_000);
-            assertThat(FuelFill.toward(system, FuelFill.of(system, fromKg), toKg).toArray())
+            assertThat(FuelFill.toward(system, FuelFill.of(system, fromKg), toKg)
+                            .toArray())
                     .containsExactly(FuelFill.of(system, toKg).toArray(), within(1e-6));
         }
     }
@@ -189,8 +190,8 @@ class FuelRemedyTest {
     // ------------------------------------------------------------ every amount tried
 
     /**
-     * Small aircraft, whose wing tank fills before the rear one: by an order of its own each amount is tried in steps of
-     * 0.2 kg, and the first that leaves no breach is the least but for rounding up to whole kg.
+     * Small aircraft, whose wing tank fills before the rear one: by an order of its own each amount is tried in steps
+     * of 0.2 kg, and the first that leaves no breach is the least but for rounding up to whole kg.
      */
     @Test
     @Tag("validation")
@@ -210,10 +211,16 @@ class FuelRemedyTest {
             double wingKg = fuel.tanksKg().at(0);
             double rearKg = fuel.tanksKg().at(1);
             double spareKg = wingKg + rearKg - 4 - fuel.tripKg();
-            double lessKg = tried(loading, 0.2, spareKg, kg -> Amounts.of(
-                    wingKg - Math.max(0, kg - rearKg), Math.max(0, rearKg - kg)));
-            double anewKg = tried(loading, 0, spareKg, kg -> Amounts.of(
-                    Math.min(200, wingKg + rearKg - kg), Math.max(0, wingKg + rearKg - kg - 200)));
+            double lessKg = tried(
+                    loading,
+                    0.2,
+                    spareKg,
+                    kg -> Amounts.of(wingKg - Math.max(0, kg - rearKg), Math.max(0, rearKg - kg)));
+            double anewKg = tried(
+                    loading,
+                    0,
+                    spareKg,
+                    kg -> Amounts.of(Math.min(200, wingKg + rearKg - kg), Math.max(0, wingKg + rearKg - kg - 200)));
             if (lessKg < Double.POSITIVE_INFINITY) {
                 changed++;
                 assertThat(found).as("seed %d: less by %.1f", seed, lessKg).isPresent();
@@ -221,7 +228,9 @@ class FuelRemedyTest {
                 assertThat(-found.get().changeKg()).as("seed %d", seed).isBetween(lessKg - 0.2, Math.ceil(lessKg));
             } else if (anewKg < Double.POSITIVE_INFINITY) {
                 anew++;
-                assertThat(found).as("seed %d: anew, less by %.1f", seed, anewKg).isPresent();
+                assertThat(found)
+                        .as("seed %d: anew, less by %.1f", seed, anewKg)
+                        .isPresent();
                 assertThat(-found.get().changeKg()).as("seed %d", seed).isLessThanOrEqualTo(Math.ceil(anewKg));
             } else {
                 none++;

@@ -109,9 +109,10 @@ class RemedySearchTest {
         SampleJet jet = SampleJet.loaded().takeoffLimit(52_000);
 
         assertThat(sentence(jet))
-                .isEqualTo("take 1200 kg less fuel (tail tank 800 kg), which leaves 1600 kg on landing, if that is reserve"
-                        + " enough: take-off mass 53200 → 52000 kg; or leave behind 1000 kg from hold 1 and 200 kg from"
-                        + " hold 3: take-off mass 53200 → 52000 kg");
+                .isEqualTo(
+                        "take 1200 kg less fuel (tail tank 800 kg), which leaves 1600 kg on landing, if that is reserve"
+                                + " enough: take-off mass 53200 → 52000 kg; or leave behind 1000 kg from hold 1 and 200 kg from"
+                                + " hold 3: take-off mass 53200 → 52000 kg");
     }
 
     @Test

@@ -40,7 +40,9 @@ import org.steelyard.samples.OtherTanks;
 import org.steelyard.samples.RandomAircraft;
 import org.steelyard.samples.SampleJet;
 
-/** Fuel of another density than the type's: what is given as a volume goes by volume, what is given as a mass by mass. */
+/**
+ * Fuel of another density than the type's: what is given as a volume goes by volume, what is given as a mass by mass.
+ */
 class FuelDensityTest {
 
     private static final EdgeTable EDGES = new EdgeTable(FuelDensityTest.class);
@@ -106,11 +108,11 @@ class FuelDensityTest {
     @Test
     void theTanksOfTheShippedJetGoByVolume() {
         ConfigResult shipped = ConfigFolder.load(Path.of("config"));
-        AircraftType jet = ((ConfigResult.Loaded) shipped).configuration().types().get("jet180");
+        AircraftType jet =
+                ((ConfigResult.Loaded) shipped).configuration().types().get("jet180");
         Loading loading = SampleJet.loaded().loading();
         Tail tail = new Tail("TEST-1", jet, MassMoment.at(40_000, 17.5));
-        Fuel fuel = new Fuel.ByTank(
-                Amounts.of(5800 * 0.8, 0, 5820 * 0.8), 0, 0, OptionalDouble.of(0.8));
+        Fuel fuel = new Fuel.ByTank(Amounts.of(5800 * 0.8, 0, 5820 * 0.8), 0, 0, OptionalDouble.of(0.8));
         Loading onJet = new Loading(
                 loading.origin(),
                 loading.flight(),
@@ -123,11 +125,7 @@ class FuelDensityTest {
                 OptionalDouble.empty(),
                 List.of());
 
-        EDGES.row(
-                EdgeTopic.DENSITY,
-                "5,800 and 5,820 L at 0.80 kg/L in tanks of 5,820 L",
-                "none",
-                capacity(onJet));
+        EDGES.row(EdgeTopic.DENSITY, "5,800 and 5,820 L at 0.80 kg/L in tanks of 5,820 L", "none", capacity(onJet));
         assertThat(jet.fuel().tanks().get(0).armTable())
                 .extracting(TankPoint::byVolume)
                 .containsExactly(false, false, false, true);
@@ -136,9 +134,9 @@ class FuelDensityTest {
     // ------------------------------------------------------------ arms
 
     /**
-     * Rows of 1,000 L at 10 m and 2,000 L at 11 m: the upper layer has its centroid at 12 m, so 1,500 L lie at (1,000
-     * × 10 + 500 × 12) / 1,500 = 10.667 m whatever they weigh. By mass, 1,140 kg of rows of 800 kg and 1,600 kg are
-     * (800 × 10 + 340 × 12) / 1,140 = 10.596 m.
+     * Rows of 1,000 L at 10 m and 2,000 L at 11 m: the upper layer has its centroid at 12 m, so 1,500 L lie at (1,000 ×
+     * 10 + 500 × 12) / 1,500 = 10.667 m whatever they weigh. By mass, 1,140 kg of rows of 800 kg and 1,600 kg are (800
+     * × 10 + 340 × 12) / 1,140 = 10.596 m.
      */
     @Test
     void theArmOfTheContentsFollowsWhatTheTableIsIn() {
@@ -166,7 +164,8 @@ class FuelDensityTest {
     /** A row in kg beside a capacity in L stays where it is written, as long as it lies below what is full then. */
     @Test
     void inAMixedTableEachRowIsWhatItIsWrittenAs() {
-        FuelSystem mixed = single(1600, true, new TankPoint(800, 10), new TankPoint(1500, 10.8), new TankPoint(1600, 11, true));
+        FuelSystem mixed =
+                single(1600, true, new TankPoint(800, 10), new TankPoint(1500, 10.8), new TankPoint(1600, 11, true));
 
         Tank lighter = mixed.atDensity(0.72).tanks().get(0);
         Tank denser = mixed.atDensity(0.88).tanks().get(0);
@@ -186,7 +185,8 @@ class FuelDensityTest {
 
         assertThat(denser.capacityKg()).isCloseTo(1760, within(1e-9));
         assertThat(denser.momentKgM(1760)).isCloseTo(800 * 10 + 960 * 12, within(1e-9));
-        assertThat(tanks.atDensity(0.88).fillOrder().get(0).shares().get(0).untilKg()).isCloseTo(1760, within(1e-9));
+        assertThat(tanks.atDensity(0.88).fillOrder().get(0).shares().get(0).untilKg())
+                .isCloseTo(1760, within(1e-9));
     }
 
     // ------------------------------------------------------------ drawn
@@ -248,8 +248,7 @@ class FuelDensityTest {
                     SampleJet.loaded().loading(),
                     drawn(tables, untilL),
                     new Fuel.ByTank(
-                            Amounts.of(
-                                    litres[0] * densityKgPerL, litres[1] * densityKgPerL, litres[2] * densityKgPerL),
+                            Amounts.of(litres[0] * densityKgPerL, litres[1] * densityKgPerL, litres[2] * densityKgPerL),
                             0,
                             tripL * densityKgPerL,
                             OptionalDouble.of(densityKgPerL)));
