@@ -81,7 +81,7 @@ public record Tank(String id, String name, double capacityKg, List<TankPoint> ar
         double massKg = armTable.get(row).quantityKg();
         for (int i = 0; i < armTable.size(); i++) {
             double otherKg = armTable.get(i).denser(factor).quantityKg();
-            if (i < row && otherKg >= massKg || i > row && otherKg <= massKg) {
+            if ((i < row && otherKg >= massKg) || (i > row && otherKg <= massKg)) {
                 return false;
             }
         }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.DoubleFunction;
@@ -165,8 +166,12 @@ class FuelRemedyTest {
                 .containsExactly(new double[] {1000, 900, 100}, within(1e-6));
         assertThat(FuelFill.toward(system, Amounts.of(1000, 900, 600), 1850).toArray())
                 .containsExactly(new double[] {950, 900, 0}, within(1e-6));
-        assertThat(FuelFill.toward(system, Amounts.of(1000, 900, 600), 3000).toArray())
-                .containsExactly(new double[] {1200, 1200, 600}, within(1e-6));
+        Amounts more = FuelFill.toward(system, Amounts.of(1000, 900, 600), 3000);
+        EDGES.row(
+                EdgeTopic.FUEL_REMEDY,
+                "500 kg more with 1,000, 900 and 600 kg in wings of 5,000 and tail, which fills last",
+                "1200, 1200, 600",
+                String.format(Locale.ROOT, "%.0f, %.0f, %.0f", more.at(0), more.at(1), more.at(2)));
         assertThat(FuelFill.toward(system, Amounts.of(5000, 5000, 600), 11_000).toArray())
                 .containsExactly(new double[] {5000, 5000, 1000}, within(1e-6));
         assertThat(FuelFill.toward(system, Amounts.of(5000, 5000, 600), 20_000).sum())
