@@ -75,7 +75,7 @@ public final class Balancer {
             Optional<MassMoment> dryOperating,
             Optional<Distribution> distribution,
             MassMoment zeroFuel) {
-        FuelSystem system = loading.type().fuel();
+        FuelSystem system = loading.tanks();
         FuelBalancer balancer = new FuelBalancer(system, zeroFuel);
         Fuel given = loading.fuel();
         FuelBalance fuel =

@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.FuelAtBurn;
 import org.steelyard.balance.FuelBalance;
-import org.steelyard.model.AircraftType;
 import org.steelyard.model.Amounts;
 import org.steelyard.model.ChanceRule;
 import org.steelyard.model.Envelope;
@@ -117,8 +116,7 @@ final class ChanceCheck {
 
     private StateSpread inFlight(MassMoment at) {
         double burntKg = Math.max(0, balance.takeoff().massKg() - at.massKg());
-        AircraftType type = loading.type();
-        return load.with(Phase.FLIGHT, at, FuelAtBurn.of(type.fuel(), fuel().takeoffKg(), burntKg));
+        return load.with(Phase.FLIGHT, at, FuelAtBurn.of(fuel().system(), fuel().takeoffKg(), burntKg));
     }
 
     /** Where the chance decides what is marginal: what is inside, but more likely outside than the rule's chance. */

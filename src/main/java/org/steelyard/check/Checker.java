@@ -39,7 +39,7 @@ public final class Checker {
         List<EnvelopeMargin> margins = CgCheck.run(balance, type, findings);
         places(loading, balance, findings);
         if (balance.fuel().isPresent()) {
-            FuelCheck.run(balance.fuel().get(), type.fuel(), findings);
+            FuelCheck.run(balance.fuel().get(), type, findings);
         }
         TrimCheck trim = new TrimCheck(type, findings);
         trim.takeoff(balance.takeoffTrim(), loading.setting(), balance.takeoff());

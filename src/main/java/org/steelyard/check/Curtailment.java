@@ -28,9 +28,9 @@ import org.steelyard.model.Tolerance;
  *
  * <p>A mass m off its figure at arm a moves the CG against a limit at arm l as a moment {@code m (a - l)} does. The
  * moment taken off changes with mass, as at the lightest mass there can be no passengers. So each vertex is moved by
- * the greatest moment up to its neighbours, and vertices are put where a quarter, a half and all of the passengers can
- * be aboard: between vertices no less is taken off than there. What is burnt is not taken off, as the whole fuel path
- * is checked.
+ * the greatest moment up to its neighbours, and vertices are put where a quarter, a half, three quarters and all of the
+ * passengers can be aboard, or of what the holds take where that is more, as in a freighter: between vertices no less
+ * is taken off than there. What is burnt is not taken off, as the whole fuel path is checked.
  */
 public final class Curtailment {
 
@@ -101,12 +101,12 @@ public final class Curtailment {
         return points;
     }
 
-    /** Those of the limit, and the masses at which parts of the passengers can be aboard. */
+    /** Those of the limit, and the masses at which parts of the passengers, or of a freighter's load, can be aboard. */
     private List<LimitPoint> vertices(LimitLine line) {
         List<LimitPoint> vertices = new ArrayList<>(line.points());
         TreeSet<Double> masses = new TreeSet<>();
         for (int quarter = 1; quarter <= 4; quarter++) {
-            masses.add(lightestKg() + type.cabin().seats() * adultKg() * quarter / 4);
+            masses.add(lightestKg() + fullKg() * quarter / 4);
         }
         for (double massKg : masses) {
             boolean between =
@@ -123,6 +123,11 @@ public final class Curtailment {
 
     private double lightestKg() {
         return type.limits().minFlightKg();
+    }
+
+    private double fullKg() {
+        double holdsKg = type.holds().stream().mapToDouble(Hold::maxKg).sum();
+        return Math.max(type.cabin().seats() * adultKg(), holdsKg);
     }
 
     private double adultKg() {

@@ -7,6 +7,7 @@ import org.steelyard.model.Finding;
 import org.steelyard.model.FindingCode;
 import org.steelyard.model.LimitLine;
 import org.steelyard.model.MassUnit;
+import org.steelyard.model.Phase;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
 import org.steelyard.model.TrimScale;
@@ -75,6 +76,12 @@ public final class FindingText {
             case AREA_LOAD -> pounds ? MassUnit.LB.fromKg(inside) * FOOT_M * FOOT_M : inside;
             case COUNT, PERSONS, TRIM, NONE -> inside;
         };
+    }
+
+    /** A figure of a flight with its unit, as 4599 kg. */
+    static String amount(Quantity quantity, double inside, AircraftType type) {
+        return FixedDecimals.of(absolute(quantity, inside, type), decimals(quantity, type)) + " "
+                + unit(quantity, type);
     }
 
     /**
@@ -221,8 +228,8 @@ public final class FindingText {
                 case HOLD_MASS, GROUP_MASS, TANK_CAPACITY, FLOOR_RUNNING, FLOOR_AREA ->
                     finding.subject() + " " + value() + gap("below", "above") + "its limit of " + limit();
                 case FUEL_IMBALANCE ->
-                    "fuel imbalance between " + finding.subject() + " at " + phase() + " " + value()
-                            + gap("below", "above") + "the limit of " + limit();
+                    "fuel imbalance of " + value() + (finding.phase() == Phase.FLIGHT ? " " : " at ") + phase()
+                            + " between " + finding.subject() + gap("below", "above") + "the limit of " + limit();
                 case FUEL_SHORT -> "taxi and trip burn " + value() + " but " + limit() + " is aboard";
                 case TRIM_OFF_SCALE -> finding.subject();
                 case TRIM_BAND ->

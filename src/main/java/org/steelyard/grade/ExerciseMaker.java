@@ -161,7 +161,7 @@ public final class ExerciseMaker {
             Fuel.ByTank fuel = (Fuel.ByTank) loading.fuel();
             double moreKg = stepKg * 10 * Math.rint(fuel.tanksKg().sum() * (5 + below(15)) / 100 / stepKg / 10);
             double[] tanksKg = fuelByTank(loading, fuel.tanksKg().sum() + moreKg);
-            Fuel more = new Fuel.ByTank(Amounts.of(tanksKg), fuel.taxiKg(), fuel.tripKg());
+            Fuel more = fuel.inTanks(Amounts.of(tanksKg));
             Loading asked = loading.with(loading.load(), more);
             return moreKg > 0 && assess(asked).status() != Status.BREACHED
                     ? Optional.of(new MadeExercise(

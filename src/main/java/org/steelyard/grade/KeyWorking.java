@@ -163,7 +163,7 @@ public final class KeyWorking {
         lines.add(head());
         lines.add(sum("zero fuel", zeroFuel));
         for (int i = 0; i < tanksKg.size(); i++) {
-            Tank tank = type.fuel().tanks().get(i);
+            Tank tank = exercise.loading().tanks().tanks().get(i);
             double kg = tanksKg.at(i);
             if (kg > 0) {
                 double moment = tank.momentKgM(kg);

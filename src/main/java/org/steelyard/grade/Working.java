@@ -207,8 +207,8 @@ final class Working {
             Fuel fuel = fuel();
             Balance noTaxi = flown(
                     fuel instanceof Fuel.ByTank byTank
-                            ? new Fuel.ByTank(byTank.tanksKg(), 0, fuel.tripKg())
-                            : new Fuel.Total(((Fuel.Total) fuel).totalKg(), 0, fuel.tripKg()));
+                            ? new Fuel.ByTank(byTank.tanksKg(), 0, fuel.tripKg(), fuel.densityKgPerL())
+                            : new Fuel.Total(((Fuel.Total) fuel).totalKg(), 0, fuel.tripKg(), fuel.densityKgPerL()));
             landing = noTaxi.landing().orElseThrow();
         }
         landing = summed(landing.plus(takeoffSlip), SheetItem.LANDING_MASS, SheetItem.LANDING_CG);
@@ -242,9 +242,10 @@ final class Working {
             for (int i = 0; i < tanksKg.length; i++) {
                 tanksKg[i] *= factor;
             }
-            return new Fuel.ByTank(Amounts.of(tanksKg), taxiKg, tripKg);
+            return new Fuel.ByTank(Amounts.of(tanksKg), taxiKg, tripKg, given.densityKgPerL());
         }
-        return new Fuel.Total(figure(Target.FUEL, ((Fuel.Total) given).totalKg()), taxiKg, tripKg);
+        return new Fuel.Total(
+                figure(Target.FUEL, ((Fuel.Total) given).totalKg()), taxiKg, tripKg, given.densityKgPerL());
     }
 
     // ------------------------------------------------------------ CG and trim

@@ -161,6 +161,17 @@ public record Loading(
     }
 
     /**
+     * The tanks of the type, filled with fuel of the flight's density.
+     *
+     * @return the tanks
+     */
+    public FuelSystem tanks() {
+        return fuel.densityKgPerL().isPresent()
+                ? type().fuel().atDensity(fuel.densityKgPerL().getAsDouble())
+                : type().fuel();
+    }
+
+    /**
      * The same flight as it was before the last-minute change.
      *
      * @return the loading without its change

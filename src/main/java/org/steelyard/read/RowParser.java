@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Crew;
 import org.steelyard.model.Extra;
@@ -89,7 +90,8 @@ import org.steelyard.model.Tail;
  *
  * <ul>
  *   <li>By tank (a blank tank is empty), or in total; a total beside tanks is a check as above.
- *   <li>Volumes become masses by the density of the row, or the type's where the row has none.
+ *   <li>Volumes become masses by the density of the row, or the type's where the row has none; the tanks hold the same
+ *       volume of it.
  * </ul>
  *
  * <h2>Names</h2>
@@ -196,11 +198,13 @@ public final class RowParser implements TableParser {
         Optional<Tail> tail = tail(row);
         TypePlan plan = tail.map(known -> plans.get(known.type().id())).orElse(unknownType);
         RowDraft draft = new RowDraft(row, plan, binding.columns(), problems);
-        double densityKgPerL = densityKgPerL(row, draft.plan());
+        OptionalDouble givenKgPerL = densityKgPerL(row);
+        double densityKgPerL = givenKgPerL.orElseGet(
+                () -> plan.type().map(type -> type.fuel().densityKgPerL()).orElse(1.0));
         List<Extra> extras = read(row, draft, tail, densityKgPerL);
         MassScheme scheme = scheme(draft, tail);
         join(row, origin, draft, scheme, densityKgPerL);
-        Optional<Loading> loading = loading(origin, tail, draft, scheme, extras, problems);
+        Optional<Loading> loading = loading(origin, tail, draft, scheme, givenKgPerL, extras, problems);
         return loading.isPresent() ? new ParsedRow.Accepted(loading.get()) : rejected(row, origin, problems);
     }
 
@@ -264,12 +268,12 @@ public final class RowParser implements TableParser {
         return extras;
     }
 
-    private double densityKgPerL(RawRow row, TypePlan plan) {
+    private OptionalDouble densityKgPerL(RawRow row) {
         return binding.columns()
                 .first(Slot.FUEL_DENSITY)
                 .flatMap(column -> cells.densityKgPerL(row, column))
-                .orElseGet(() ->
-                        plan.type().map(type -> type.fuel().densityKgPerL()).orElse(1.0));
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
     }
 
     private void requireGiven(BoundColumn column, RowDraft draft, Optional<Tail> tail) {
@@ -300,11 +304,12 @@ public final class RowParser implements TableParser {
             Optional<Tail> tail,
             RowDraft draft,
             MassScheme scheme,
+            OptionalDouble densityKgPerL,
             List<Extra> extras,
             RowProblems problems) {
         Crew crew = CrewRules.crew(draft);
         Optional<Load> load = LoadRules.load(draft, scheme);
-        Optional<Fuel> fuel = FuelRules.fuel(draft);
+        Optional<Fuel> fuel = FuelRules.fuel(draft, densityKgPerL);
         LastMinuteChange change = ChangeRules.change(draft, scheme, load, fuel);
         if (!problems.isEmpty()) {
             return Optional.empty();

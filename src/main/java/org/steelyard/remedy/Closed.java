@@ -52,10 +52,7 @@ final class Closed {
     }
 
     private static Fuel fuel(Loading loading, Balance balance) {
-        return new Fuel.ByTank(
-                balance.fuel().orElseThrow().rampKg(),
-                loading.fuel().taxiKg(),
-                loading.fuel().tripKg());
+        return loading.fuel().inTanks(balance.fuel().orElseThrow().rampKg());
     }
 
     private static Loading closed(Loading loading, Load load, Fuel fuel) {

@@ -14,9 +14,11 @@ import org.steelyard.model.Tolerance;
 import org.steelyard.remedy.Step.Deed;
 
 /**
- * Looks for what puts a flight right, in the order of {@link RemedyMeans}. Whatever is found goes through balance and
- * checks again before it is said, so nothing is suggested that breaks another limit. What can be divided comes in whole
- * kg or lb, in parts of them where no whole amounts do.
+ * Looks for what puts a flight right: by load in the order of {@link RemedyMeans}, and by less fuel or fuel filled
+ * otherwise. Where both do, both are said: load that is moved before the fuel, the fuel before load that is left behind
+ * and before ballast. More fuel is the last resort. Whatever is found goes through balance and checks again before it
+ * is said, so nothing is suggested that breaks another limit. What can be divided is in whole kg or lb, in parts of
+ * them where no whole amounts do.
  */
 public final class RemedySearch {
 
@@ -34,7 +36,7 @@ public final class RemedySearch {
         this.before = new Trial(closed, flight.balance(), flight.assessment());
         this.policy = policy;
         this.manifest = Manifest.of(closed, flight.balance().distribution());
-        this.text = new RemedyText(before, manifest);
+        this.text = new RemedyText(before, manifest, policy);
     }
 
     /**
@@ -64,6 +66,18 @@ public final class RemedySearch {
     }
 
     private Optional<Remedy> find(double reservePercentMac) {
+        Optional<Remedy> load = byLoad(reservePercentMac);
+        FuelSearch search = new FuelSearch(before, policy, reservePercentMac);
+        Optional<Remedy> fuel = search.lessOrOtherwise().map(text::fuel);
+        if (load.isPresent() && fuel.isPresent()) {
+            return load.get().means() == RemedyMeans.MOVE
+                    ? Optional.of(load.get().or(fuel.get()))
+                    : Optional.of(fuel.get().or(load.get()));
+        }
+        return load.or(() -> fuel).or(() -> search.more().map(text::fuel));
+    }
+
+    private Optional<Remedy> byLoad(double reservePercentMac) {
         if (manifest.isPresent()) {
             Allowance allowance = Allowance.of(before.loading(), before.balance(), reservePercentMac);
             for (Deed deed : DEEDS) {
@@ -74,7 +88,7 @@ public final class RemedySearch {
                 }
             }
         }
-        return FuelSearch.least(before, policy, reservePercentMac).map(text::fuel);
+        return Optional.empty();
     }
 
     /** In whole amounts if some still do, else as they are; empty if the checks do not agree. */
@@ -121,7 +135,7 @@ public final class RemedySearch {
                 .filter(step -> step.deed() == deed)
                 .mapToDouble(Step::massKg)
                 .sum();
-        return Optional.of(new Remedy(means, massKg, text.load(steps, after), Optional.of(loading), proved));
+        return Optional.of(new Remedy(means, massKg, text.load(steps, after), loading, proved));
     }
 
     /** What an amount that can be divided is rounded to: whole kg, or lb for users of pounds. */

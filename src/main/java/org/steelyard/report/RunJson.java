@@ -173,6 +173,7 @@ final class RunJson implements SeasonOutput {
                         tree.put("chance_worth_a_look_pct", rule.percent()).put("chance_decides", rule.decides()));
         policy.spread().ifPresent(rule -> tree.put("seating", rule.seating().label()));
         tree.put("remedy_reserve_pct_mac", policy.remedyReservePercentMac());
+        tree.put("remedy_fuel_reserve_pct_capacity", policy.remedyFuelReservePercent());
         return tree;
     }
 

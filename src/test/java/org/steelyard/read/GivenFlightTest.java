@@ -80,6 +80,17 @@ class GivenFlightTest {
     }
 
     @Test
+    void theDensityOfTheFlightIsThatOfItsTanks() {
+        Loading loading = accepted(
+                "passengers=30", "fuel.left=1000L", "fuel.right=800kg", "trip-fuel=1t", "fuel-density=0.75kg/L");
+        assertThat(loading.fuel().densityKgPerL()).hasValue(0.75);
+        assertThat(loading.tanks().densityKgPerL()).isEqualTo(0.75);
+        assertThat(((Fuel.ByTank) loading.fuel()).tanksKg().at(0)).isEqualTo(750);
+        assertThat(accepted("passengers=30", "fuel=6t", "trip-fuel=5t").tanks())
+                .isSameAs(loading.type().fuel());
+    }
+
+    @Test
     void aCategoryWithoutAPlaceIsInTotal() {
         Loading loading = accepted("passengers=30", "passengers.infant=2", "fuel=6t", "trip-fuel=5t");
         assertThat(loading.load())

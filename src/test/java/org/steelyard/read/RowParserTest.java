@@ -285,7 +285,8 @@ class RowParserTest {
     void volumesTakeTheDensityOfTheRowOrOfTheType(String density, double massKg) throws IOException {
         ReadAll read = read(
                 MAP, HEADINGS.replace("Fuel", "Fuel L") + ";Density", GOOD.replace("3000", "1000") + ";" + density);
-        assertThat(read.accepted().get(0).fuel()).isEqualTo(new Fuel.Total(massKg, 100, 1500));
+        OptionalDouble given = density.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(0.72);
+        assertThat(read.accepted().get(0).fuel()).isEqualTo(new Fuel.Total(massKg, 100, 1500, given));
     }
 
     @Test
