@@ -75,24 +75,43 @@ public final class TrimYaml {
     }
 
     private void law(TrimLaw law) {
-        if (law instanceof TrimPoints points) {
-            line("      points:");
-            List<TrimPoint> all = points.points();
-            for (int i = 0; i < all.size(); i++) {
-                line("        - {cg: " + cg(all.get(i).cgPercentMac(), i, all.size()) + " % MAC, trim: "
-                        + trim(all.get(i).trimUnits()) + "}");
+        law.match(new TrimLaw.Cases<Void>() {
+            @Override
+            public Void points(TrimPoints points) {
+                TrimYaml.this.points(points.points());
+                return null;
             }
-        } else if (law instanceof TrimTable table) {
-            table(table);
-        } else if (law instanceof TrimSlope slope) {
-            line("      slope:");
-            line("        anchor: {cg: " + plain(rounded(slope.anchor().cgPercentMac(), RoundingMode.HALF_EVEN))
-                    + " % MAC, trim: " + trim(slope.anchor().trimUnits()) + "}");
-            line("        per-percent-mac: "
-                    + BigDecimal.valueOf(slope.unitsPerPercentMac()).toPlainString());
-            line("        from: " + cg(slope.cgRange().fromPercentMac(), 0, 2) + " % MAC");
-            line("        to: " + cg(slope.cgRange().toPercentMac(), 1, 2) + " % MAC");
+
+            @Override
+            public Void table(TrimTable table) {
+                TrimYaml.this.table(table);
+                return null;
+            }
+
+            @Override
+            public Void slope(TrimSlope slope) {
+                TrimYaml.this.slope(slope);
+                return null;
+            }
+        });
+    }
+
+    private void points(List<TrimPoint> points) {
+        line("      points:");
+        for (int i = 0; i < points.size(); i++) {
+            line("        - {cg: " + cg(points.get(i).cgPercentMac(), i, points.size()) + " % MAC, trim: "
+                    + trim(points.get(i).trimUnits()) + "}");
         }
+    }
+
+    private void slope(TrimSlope slope) {
+        line("      slope:");
+        line("        anchor: {cg: " + plain(rounded(slope.anchor().cgPercentMac(), RoundingMode.HALF_EVEN))
+                + " % MAC, trim: " + trim(slope.anchor().trimUnits()) + "}");
+        line("        per-percent-mac: "
+                + BigDecimal.valueOf(slope.unitsPerPercentMac()).toPlainString());
+        line("        from: " + cg(slope.cgRange().fromPercentMac(), 0, 2) + " % MAC");
+        line("        to: " + cg(slope.cgRange().toPercentMac(), 1, 2) + " % MAC");
     }
 
     private void table(TrimTable table) {

@@ -1,6 +1,7 @@
 package org.steelyard.model;
 
 import java.util.Objects;
+import java.util.OptionalDouble;
 
 /** What an input says of the fuel. All masses in kg, not negative; ramp fuel includes taxi and trip fuel. */
 public sealed interface Fuel permits Fuel.ByTank, Fuel.Total, Fuel.NotGiven {
@@ -20,6 +21,13 @@ public sealed interface Fuel permits Fuel.ByTank, Fuel.Total, Fuel.NotGiven {
     double tripKg();
 
     /**
+     * Fuel at the ramp.
+     *
+     * @return all of it in kg; empty where nothing is known of the fuel
+     */
+    OptionalDouble rampKg();
+
+    /**
      * Fuel tank by tank.
      *
      * @param tanksKg fuel at the ramp in each of the type's tanks, in its order, in kg
@@ -36,6 +44,11 @@ public sealed interface Fuel permits Fuel.ByTank, Fuel.Total, Fuel.NotGiven {
             }
             Require.notNegative("taxiKg", taxiKg);
             Require.notNegative("tripKg", tripKg);
+        }
+
+        @Override
+        public OptionalDouble rampKg() {
+            return OptionalDouble.of(tanksKg.sum());
         }
     }
 
@@ -54,6 +67,11 @@ public sealed interface Fuel permits Fuel.ByTank, Fuel.Total, Fuel.NotGiven {
             Require.notNegative("taxiKg", taxiKg);
             Require.notNegative("tripKg", tripKg);
         }
+
+        @Override
+        public OptionalDouble rampKg() {
+            return OptionalDouble.of(totalKg);
+        }
     }
 
     /** Nothing is known of the fuel; goes with a given take-off state. */
@@ -67,6 +85,11 @@ public sealed interface Fuel permits Fuel.ByTank, Fuel.Total, Fuel.NotGiven {
         @Override
         public double tripKg() {
             return 0;
+        }
+
+        @Override
+        public OptionalDouble rampKg() {
+            return OptionalDouble.empty();
         }
     }
 }

@@ -120,7 +120,7 @@ final class FlightsCsv implements SeasonOutput {
                             flight.balance().fuel(), fuel -> fuel.takeoffKg().sum())),
             text(
                     "input_level",
-                    flight -> FlightFigures.inputLevel(flight.loading().load())),
+                    flight -> flight.loading().load().level().label()),
             text("assumed", flight -> flight.assumed().isEmpty() ? "no" : "yes"),
             number("recorded_trim_units", flight -> flight.loading().recordedTrimUnits()),
             text("extras", FlightsCsv::extras),
