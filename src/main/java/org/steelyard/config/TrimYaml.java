@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.steelyard.model.Amounts;
 import org.steelyard.model.TrimLaw;
 import org.steelyard.model.TrimPoint;
@@ -12,16 +11,19 @@ import org.steelyard.model.TrimPoints;
 import org.steelyard.model.TrimScale;
 import org.steelyard.model.TrimSlope;
 import org.steelyard.model.TrimTable;
+import org.steelyard.model.TrimUnit;
 
 /**
  * Writes trim scales as the {@code trim} section of a type's file, which the loader reads back: CGs in % MAC to three
- * decimals, rounded outwards at the ends, trims to three decimals, all numbers nose-up positive.
+ * decimals, rounded outwards at the ends, trims to three decimals, nose-up positive where the scale is not one of plain
+ * numbers that count nose-down.
  */
 public final class TrimYaml {
 
     private static final int DECIMALS = 3;
 
     private final StringBuilder text = new StringBuilder();
+    private TrimUnit.Numbering numbering = TrimUnit.Numbering.UP_DN;
 
     private TrimYaml() {}
 
@@ -64,8 +66,12 @@ public final class TrimYaml {
         if (!scale.thrustRating().isBlank()) {
             line("    thrust: " + quoted(scale.thrustRating()));
         }
-        line("    unit: " + scale.unit().name().toLowerCase(Locale.ROOT));
-        line("    positive: nose-up");
+        line("    unit: " + scale.unit().measure().label());
+        if (scale.unit().numbering().isPlain()) {
+            line("    numbers: plain");
+        }
+        numbering = scale.unit().numbering();
+        line("    positive: " + (numbering == TrimUnit.Numbering.PLAIN_NOSE_DOWN ? "nose-down" : "nose-up"));
         line("    basis: " + scale.basis().label());
         line("    step: " + plain(new BigDecimal(Double.toString(scale.stepUnits()))));
         line("    band: {most-nose-down: " + trim(scale.bandLowUnits()) + ", most-nose-up: "
@@ -109,7 +115,7 @@ public final class TrimYaml {
         line("        anchor: {cg: " + plain(rounded(slope.anchor().cgPercentMac(), RoundingMode.HALF_EVEN))
                 + " % MAC, trim: " + trim(slope.anchor().trimUnits()) + "}");
         line("        per-percent-mac: "
-                + BigDecimal.valueOf(slope.unitsPerPercentMac()).toPlainString());
+                + BigDecimal.valueOf(numbering.turned(slope.unitsPerPercentMac())).toPlainString());
         line("        from: " + cg(slope.cgRange().fromPercentMac(), 0, 2) + " % MAC");
         line("        to: " + cg(slope.cgRange().toPercentMac(), 1, 2) + " % MAC");
     }
@@ -143,8 +149,8 @@ public final class TrimYaml {
         return plain(rounded(cgPercentMac, mode));
     }
 
-    private static String trim(double units) {
-        return plain(rounded(units, RoundingMode.HALF_EVEN));
+    private String trim(double units) {
+        return plain(rounded(numbering.turned(units), RoundingMode.HALF_EVEN));
     }
 
     private static BigDecimal rounded(double value, RoundingMode mode) {

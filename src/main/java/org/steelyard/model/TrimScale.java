@@ -30,14 +30,15 @@ public record TrimScale(
     private static final double CLEAN = 1e6;
 
     /**
-     * Checks the values.
+     * Checks the values, and names the flap setting ({@link FlapName}).
      *
      * @throws IllegalArgumentException if the phase is neither take-off nor landing, the flap setting is blank, the
-     *     step is not more than zero, or the band is empty
+     *     step is not more than zero, the band is empty, or it reaches below 0 on a scale of plain numbers
      */
     public TrimScale {
         Require.that(phase == Phase.TAKEOFF || phase == Phase.LANDING, "a trim scale is for take-off or landing");
         Require.text("flaps", flaps);
+        flaps = FlapName.of(flaps);
         Objects.requireNonNull(thrustRating);
         Objects.requireNonNull(unit);
         Objects.requireNonNull(law);
@@ -46,6 +47,13 @@ public record TrimScale(
         Require.finite("bandHighUnits", bandHighUnits);
         Require.that(bandLowUnits < bandHighUnits, "the trim band must run from its nose-down to its nose-up end");
         Objects.requireNonNull(basis);
+        Require.that(
+                !unit.numbering().isPlain()
+                        || Math.min(
+                                        unit.numbering().turned(bandLowUnits),
+                                        unit.numbering().turned(bandHighUnits))
+                                >= 0,
+                "the band of a scale of plain numbers must not begin below 0");
     }
 
     /**

@@ -40,7 +40,7 @@ import org.steelyard.model.Tail;
  *   <li>Masses and fuel from 0 to 1,000,000 kg, changes either way; masses of a given state and limits of the day more
  *       than 0. Counts whole, from 0 to 10,000, changes either way. CG from -100 to 200 % MAC, also where given as arm
  *       or index. Density from 0.5 to 1.0 kg/L. Trim within 90 units, as a number, or as a number without sign and UP
- *       or DN.
+ *       or DN; where all take-off scales of the type have plain numbers, a number is that of the scale.
  *   <li>Dates: by the map's pattern, strictly, or as year-month-day; date cells of a workbook always. Years 1900 to
  *       2199.
  *   <li>An error cell, or a formula without a stored result, is a fault where its column means something; columns that
@@ -95,8 +95,8 @@ import org.steelyard.model.Tail;
  * <h2>Names</h2>
  *
  * <ul>
- *   <li>Flap settings and thrust ratings are those of the type's trim scales, in any case of letters; where a type has
- *       none, any text. Blank is accepted. 5 in a workbook is "5"; "05" is another name.
+ *   <li>Flap settings and thrust ratings are those of the type's trim scales, in any case of letters; 5, 5.0, 05 and
+ *       Flaps 5 are one setting. One that the type has no scale for is kept, and gives no trim. Blank is accepted.
  *   <li>The pantry code is one of the type's, or blank for the standard one. Blank crew is the standard crew; where a
  *       station of a role has crew, all of that role sit as the stations say.
  * </ul>

@@ -300,7 +300,7 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
     public List<Line> findings() {
         List<Line> lines = new ArrayList<>();
         for (Finding finding : flight.assessment().findings()) {
-            if (massKnown || finding.quantity() == Quantity.TRIM || concernsTrim(finding)) {
+            if (massKnown || concernsTrim(finding)) {
                 lines.add(new Line(finding.severity(), FindingText.sentence(finding, type())));
             }
         }
