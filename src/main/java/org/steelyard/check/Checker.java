@@ -21,6 +21,9 @@ import org.steelyard.model.ZoneLoad;
  */
 public final class Checker {
 
+    /** So many blank cells are named in a note. */
+    private static final int BLANKS = 6;
+
     private Checker() {}
 
     /**
@@ -93,6 +96,9 @@ public final class Checker {
                     Phase.RAMP,
                     "the fuel total was shared out among the tanks by the type's fill order");
         }
+        if (!loading.blanksAsNone().isEmpty()) {
+            note(findings, FindingCode.BLANK_LOAD, Phase.RAMP, blanks(loading.blanksAsNone()));
+        }
         switch (loading.load().level()) {
             case ZERO_FUEL_GIVEN -> note(findings, FindingCode.GIVEN_STATE, Phase.ZERO_FUEL, given("zero-fuel", ""));
             case TAKEOFF_GIVEN ->
@@ -108,6 +114,13 @@ public final class Checker {
     private static String given(String state, String more) {
         return "the " + state + " mass and CG were taken as given; crew, zones"
                 + (more.isEmpty() ? " and holds" : ", holds" + more) + " are not checked";
+    }
+
+    private static String blanks(List<String> headings) {
+        return (headings.size() == 1 ? "a blank load cell was" : headings.size() + " blank load cells were")
+                + " counted as none: "
+                + String.join(", ", headings.subList(0, Math.min(BLANKS, headings.size())))
+                + (headings.size() > BLANKS ? " and " + (headings.size() - BLANKS) + " more" : "");
     }
 
     private static void note(Findings findings, FindingCode code, Phase phase, String subject) {

@@ -210,6 +210,7 @@ public final class FindingText {
             case LIKELY_OUTSIDE -> "Inside on paper, likely outside";
             case SHARED_LOAD -> "Load shared out from totals";
             case SHARED_FUEL -> "Fuel shared out from a total";
+            case BLANK_LOAD -> "Blank load cells counted as none";
             case GIVEN_STATE -> "State taken as given";
         };
     }
@@ -246,7 +247,13 @@ public final class FindingText {
                 case TRIM_OFF_SCALE -> finding.subject();
                 case TRIM_BAND, TRIM_RECORDED, TRIM_ESTIMATE -> finding.subject();
                 case LAST_MINUTE_PASSENGERS, LAST_MINUTE_MASS, LAST_MINUTE_FUEL -> lastMinute();
-                case LAST_MINUTE_EFFECT, TRIM_UNKNOWN, LIKELY_OUTSIDE, SHARED_LOAD, SHARED_FUEL, GIVEN_STATE ->
+                case LAST_MINUTE_EFFECT,
+                        TRIM_UNKNOWN,
+                        LIKELY_OUTSIDE,
+                        SHARED_LOAD,
+                        SHARED_FUEL,
+                        BLANK_LOAD,
+                        GIVEN_STATE ->
                     finding.subject();
             };
         }

@@ -1,6 +1,5 @@
 package org.steelyard.model;
 
-import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -9,9 +8,7 @@ import java.util.Objects;
  * @param measure units of the indicator, or degrees
  * @param numbering how a setting is written
  */
-public record TrimUnit(Measure measure, Numbering numbering) implements Serializable {
-
-    private static final long serialVersionUID = 1L;
+public record TrimUnit(Measure measure, Numbering numbering) {
 
     /** Units of the type's trim indicator, written with UP and DN. */
     public static final TrimUnit UNITS = new TrimUnit(Measure.UNITS, Numbering.UP_DN);

@@ -72,6 +72,10 @@ import org.steelyard.model.Tail;
  * Two levels with figures in one row contradict each other. Zeros beside a given state do not. Load items of the flight
  * in files of their own ({@link ItemParser}) count as if they stood in columns of the row.
  *
+ * <p>What a blank zone, hold or tank beside filled ones, or a blank part of the load, means is said by the heading map:
+ * nothing, or a figure that is missing, which is a fault. Where it says neither, it counts as nothing and the loading
+ * says so ({@link BlankPlaces}).
+ *
  * <h2>Standard masses</h2>
  *
  * <ul>
@@ -135,7 +139,8 @@ public final class RowParser implements TableParser {
         List<BoundColumn> columns = binding.columns().all();
         this.unknownType = TypePlan.unknownType(columns.size(), tails.schemes());
         for (AircraftType type : tails.types()) {
-            plans.put(type.id(), new TypePlan(type, columns, tails.schemes()));
+            plans.put(type.id(), new TypePlan(
+                            type, columns, tails.schemes(), binding.map().blank()));
         }
     }
 
@@ -200,7 +205,7 @@ public final class RowParser implements TableParser {
         List<Extra> extras = read(row, draft, tail, densityKgPerL);
         MassScheme scheme = scheme(draft, tail);
         join(row, origin, draft, scheme, densityKgPerL);
-        Optional<Loading> loading = loading(origin, tail, draft, scheme, extras, problems);
+        Optional<Loading> loading = loading(row, origin, tail, draft, scheme, extras, problems);
         return loading.isPresent() ? new ParsedRow.Accepted(loading.get()) : rejected(row, origin, problems);
     }
 
@@ -296,6 +301,7 @@ public final class RowParser implements TableParser {
     }
 
     private static Optional<Loading> loading(
+            RawRow row,
             Origin origin,
             Optional<Tail> tail,
             RowDraft draft,
@@ -305,6 +311,7 @@ public final class RowParser implements TableParser {
         Crew crew = CrewRules.crew(draft);
         Optional<Load> load = LoadRules.load(draft, scheme);
         Optional<Fuel> fuel = FuelRules.fuel(draft);
+        List<String> blanks = draft.plan().blankPlaces().unsaid(row, draft);
         LastMinuteChange change = ChangeRules.change(draft, scheme, load, fuel);
         if (!problems.isEmpty()) {
             return Optional.empty();
@@ -322,7 +329,8 @@ public final class RowParser implements TableParser {
                 change,
                 new PerformanceLimits(draft.amount(Slot.TAKEOFF_LIMIT), draft.amount(Slot.LANDING_LIMIT)),
                 draft.amount(Slot.RECORDED_TRIM),
-                extras));
+                extras,
+                blanks));
     }
 
     private ParsedRow rejected(RawRow row, Origin origin, RowProblems problems) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.steelyard.model.AircraftType;
+import org.steelyard.model.BlankLoad;
 import org.steelyard.model.CabinZone;
 import org.steelyard.model.CrewStation;
 import org.steelyard.model.FlapName;
@@ -26,6 +27,7 @@ final class TypePlan {
 
     private final Optional<AircraftType> type;
     private final int[] places;
+    private final BlankPlaces blankPlaces;
     private final Names zones;
     private final Names holds;
     private final Names tanks;
@@ -37,7 +39,7 @@ final class TypePlan {
     private final Names schemes;
     private final TrimUnit.Numbering trimNumbering;
 
-    TypePlan(AircraftType type, List<BoundColumn> columns, Names schemes) {
+    TypePlan(AircraftType type, List<BoundColumn> columns, Names schemes, BlankLoad blank) {
         this.type = Optional.of(type);
         trimNumbering =
                 type.trimUnit(Phase.TAKEOFF).map(TrimUnit::numbering).orElse(TrimUnit.Numbering.UP_DN);
@@ -55,6 +57,7 @@ final class TypePlan {
                 .toList());
         pantries = new Names(type.cabin().pantries().stream().map(Pantry::code).toList());
         places = columns.stream().mapToInt(this::find).toArray();
+        blankPlaces = new BlankPlaces(columns, blank, this::place);
     }
 
     private TypePlan(int columns, Names schemes) {
@@ -72,6 +75,7 @@ final class TypePlan {
         pantries = none;
         places = new int[columns];
         Arrays.fill(places, NO_PLACE);
+        blankPlaces = BlankPlaces.NONE;
     }
 
     /** For rows whose tail is unknown: what can be checked without a type. */
@@ -173,6 +177,10 @@ final class TypePlan {
             case PANTRY -> type.isEmpty() ? Optional.empty() : Optional.of(pantries);
             default -> Optional.empty();
         };
+    }
+
+    BlankPlaces blankPlaces() {
+        return blankPlaces;
     }
 
     /** How the settings of the type's take-off scales are written. */

@@ -1,5 +1,6 @@
 package org.steelyard.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -155,6 +156,18 @@ public record RunFacts(
      * @param reason why not
      */
     public record SkippedFile(String name, String reason) {}
+
+    /**
+     * The same facts with one more remark.
+     *
+     * @param remark a sentence
+     * @return the facts, the remark last
+     */
+    RunFacts with(String remark) {
+        List<String> more = new ArrayList<>(remarks);
+        more.add(remark);
+        return new RunFacts(season, version, options, inputs, config, skipped, skippedRows, more);
+    }
 
     /**
      * Rows over all season files.

@@ -1,6 +1,7 @@
 package org.steelyard.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Locale;
@@ -108,6 +109,15 @@ class PlainTrimNumbersTest {
                 "recorded trim '" + written + "' on a scale of plain numbers that count " + way + ", nose-up positive",
                 inside,
                 String.format(Locale.ROOT, "%.1f", loading.recordedTrimUnits().orElseThrow()));
+    }
+
+    @Test
+    void theBandOfPlainNumbersDoesNotBeginBelowZero() {
+        TrimUnit plain = new TrimUnit(TrimUnit.Measure.UNITS, TrimUnit.Numbering.PLAIN);
+        TrimSlope law = new TrimSlope(new TrimPoint(25, 3), -0.2, new CgRange(15, 35));
+        assertThatThrownBy(() -> new TrimScale(Phase.TAKEOFF, "5", "", plain, law, 0.1, -1, 6))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("the band of a scale of plain numbers must not begin below 0");
     }
 
     @Test
