@@ -253,8 +253,7 @@ public final class FindingText {
                         SHARED_LOAD,
                         SHARED_FUEL,
                         BLANK_LOAD,
-                        GIVEN_STATE ->
-                    finding.subject();
+                        GIVEN_STATE -> finding.subject();
             };
         }
 

@@ -46,7 +46,9 @@ final class ClosingSummary {
                         outcome.summary().likelyOutside(), rule.percent()));
         long blanks = outcome.summary().flightsWith(FindingCode.BLANK_LOAD);
         if (blanks > 0) {
-            add("  blanks     %,9d with blank load cells, counted as none; the heading map can say what they mean", blanks);
+            add(
+                    "  blanks     %,9d with blank load cells, counted as none; the heading map can say what they mean",
+                    blanks);
         }
         add(
                 "  rows seen  %,9d = %,d accepted + %,d rejected + %,d blank + %,d skipped, from %s",

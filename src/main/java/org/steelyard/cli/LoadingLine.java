@@ -41,8 +41,8 @@ final class LoadingLine {
     }
 
     private static String aboard(Load load) {
-        List<ZoneLoad> zones =
-                load.zonesIfGiven().orElseGet(() -> load.passengersInTotal().stream().toList());
+        List<ZoneLoad> zones = load.zonesIfGiven()
+                .orElseGet(() -> load.passengersInTotal().stream().toList());
         List<HoldLoad> holds =
                 load.holdsIfGiven().orElseGet(() -> load.holdsInTotal().stream().toList());
         int persons = zones.stream()

@@ -71,8 +71,8 @@ final class ColumnsFile {
         String scheme = keys.find("scheme", this::scheme).orElse("");
         MergedCells merged = keys.find("merged-cells", Words.choice(MergedCells::label, List.of(MergedCells.values())))
                 .orElse(MergedCells.FIRST_ROW);
-        BlankLoad blank = keys.find("blank", Words.choice(BlankLoad::label, BLANKS))
-                .orElse(BlankLoad.NOT_SAID);
+        BlankLoad blank =
+                keys.find("blank", Words.choice(BlankLoad::label, BLANKS)).orElse(BlankLoad.NOT_SAID);
         List<ColumnRule> columns = keys.each("columns", inner -> column(inner, form));
         requireHeadingsOnce(keys, columns);
         return keys.make(() -> new ColumnMap(

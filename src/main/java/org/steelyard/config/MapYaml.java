@@ -20,9 +20,11 @@ public final class MapYaml {
     /** Texts that YAML takes as they stand, also within brackets. */
     private static final Pattern PLAIN = Pattern.compile("[\\p{L}\\d][\\p{L}\\d _./()+-]*");
 
-    private static final String BLANK_UNSAID = "# Say what a blank zone, hold or tank means: none, or missing, which rejects the row. Until then it counts as\n"
-            + "# none, with a note on each flight.\n"
-            + "# blank: none\n";
+    private static final String BLANK_UNSAID = """
+            # Say what a blank zone, hold or tank means: none, or missing, which rejects the row. Until then it counts as
+            # none, with a note on each flight.
+            # blank: none
+            """;
 
     private MapYaml() {}
 

@@ -115,7 +115,8 @@ public final class TrimYaml {
         line("        anchor: {cg: " + plain(rounded(slope.anchor().cgPercentMac(), RoundingMode.HALF_EVEN))
                 + " % MAC, trim: " + trim(slope.anchor().trimUnits()) + "}");
         line("        per-percent-mac: "
-                + BigDecimal.valueOf(numbering.turned(slope.unitsPerPercentMac())).toPlainString());
+                + BigDecimal.valueOf(numbering.turned(slope.unitsPerPercentMac()))
+                        .toPlainString());
         line("        from: " + cg(slope.cgRange().fromPercentMac(), 0, 2) + " % MAC");
         line("        to: " + cg(slope.cgRange().toPercentMac(), 1, 2) + " % MAC");
     }

@@ -10,9 +10,9 @@ import org.steelyard.model.BlankLoad;
 import org.steelyard.model.ProblemCode;
 
 /**
- * The places of a type whose load one file gives in columns, and what it means that all cells of a place are blank. Where
- * one zone, hold or tank of a row has a figure, the blank ones count as empty; where passengers or holds have none at
- * all, so do all of them. Whether that is so the heading map says; where it does not, it is told.
+ * The places of a type whose load one file gives in columns, and what it means that all cells of a place are blank.
+ * Where one zone, hold or tank of a row has a figure, the blank ones count as empty; where passengers or holds have
+ * none at all, so do all of them. Whether that is so the heading map says; where it does not, it is told.
  */
 final class BlankPlaces {
 

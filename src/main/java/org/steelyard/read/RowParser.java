@@ -139,8 +139,9 @@ public final class RowParser implements TableParser {
         List<BoundColumn> columns = binding.columns().all();
         this.unknownType = TypePlan.unknownType(columns.size(), tails.schemes());
         for (AircraftType type : tails.types()) {
-            plans.put(type.id(), new TypePlan(
-                            type, columns, tails.schemes(), binding.map().blank()));
+            plans.put(
+                    type.id(),
+                    new TypePlan(type, columns, tails.schemes(), binding.map().blank()));
         }
     }
 

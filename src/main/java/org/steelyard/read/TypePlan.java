@@ -41,8 +41,7 @@ final class TypePlan {
 
     TypePlan(AircraftType type, List<BoundColumn> columns, Names schemes, BlankLoad blank) {
         this.type = Optional.of(type);
-        trimNumbering =
-                type.trimUnit(Phase.TAKEOFF).map(TrimUnit::numbering).orElse(TrimUnit.Numbering.UP_DN);
+        trimNumbering = type.trimUnit(Phase.TAKEOFF).map(TrimUnit::numbering).orElse(TrimUnit.Numbering.UP_DN);
         this.schemes = schemes;
         stations = new Names(
                 type.cabin().crewStations().stream().map(CrewStation::id).toList());

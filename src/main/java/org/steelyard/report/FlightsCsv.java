@@ -120,9 +120,7 @@ final class FlightsCsv implements SeasonOutput {
                     "takeoff_fuel_kg",
                     flight -> FlightFigures.number(
                             flight.balance().fuel(), fuel -> fuel.takeoffKg().sum())),
-            text(
-                    "input_level",
-                    flight -> flight.loading().load().level().label()),
+            text("input_level", flight -> flight.loading().load().level().label()),
             text("assumed", flight -> flight.assumed().isEmpty() ? "no" : "yes"),
             number("recorded_trim_units", flight -> flight.loading().recordedTrimUnits()),
             text("extras", FlightsCsv::extras),

@@ -67,11 +67,13 @@ final class PageTypes {
     }
 
     private static void trim(JsonGenerator json, AircraftType type) throws IOException {
-        List<TrimScale> takeoff =
-                type.trimScales().stream().filter(scale -> scale.phase() == Phase.TAKEOFF).toList();
+        List<TrimScale> takeoff = type.trimScales().stream()
+                .filter(scale -> scale.phase() == Phase.TAKEOFF)
+                .toList();
         TrimUnit unit = type.trimUnit(Phase.TAKEOFF).orElse(TrimUnit.UNITS);
         json.writeStringField("trimUnit", unit.symbol());
-        json.writeNumberField("trimSign", unit.numbering().isPlain() ? (int) unit.numbering().turned(1) : 0);
+        json.writeNumberField(
+                "trimSign", unit.numbering().isPlain() ? (int) unit.numbering().turned(1) : 0);
         number(
                 json,
                 "trimStep",

@@ -116,8 +116,8 @@ class TrimWordsTest {
         return String.join(
                 "; ",
                 findings(loading, code).stream()
-                        .map(finding -> finding.severity().label() + ": "
-                                + FindingText.sentence(finding, loading.type()))
+                        .map(finding ->
+                                finding.severity().label() + ": " + FindingText.sentence(finding, loading.type()))
                         .toList());
     }
 
@@ -138,7 +138,8 @@ class TrimWordsTest {
     void whatIsMissingForATakeoffTrimIsSaid(String flaps, String thrust, String said) {
         EDGES.row(
                 flaps.equals("20") && thrust.isEmpty() ? EdgeTopic.UNKNOWN_FLAPS : EdgeTopic.WORDS,
-                "flaps '" + flaps + "', thrust '" + thrust + "', of a type with scales for flaps 1, 15, and 5 by thrust",
+                "flaps '" + flaps + "', thrust '" + thrust
+                        + "', of a type with scales for flaps 1, 15, and 5 by thrust",
                 said,
                 sentence(loading(flaps, thrust, ""), FindingCode.TRIM_UNKNOWN));
     }

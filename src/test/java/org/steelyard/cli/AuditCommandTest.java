@@ -158,7 +158,9 @@ class AuditCommandTest {
         String blank = CLEAN.replace(",20,800,1200,", ",,800,,");
         assertThat(audit(season(blank, AFT), "--config", config.toString())).isZero();
         assertThat(out.toString()).contains("  blanks             1 with blank load cells, counted as none;");
-        assertThat(report("season", "run.json")).contains("\"blanks_as_none\" : 1").contains("1 flight has blank load");
+        assertThat(report("season", "run.json"))
+                .contains("\"blanks_as_none\" : 1")
+                .contains("1 flight has blank load");
         assertThat(report("season", "report.html")).contains("1 flight has blank load cells");
         assertThat(report("season", "findings.csv"))
                 .contains("blank-load,ramp,")
@@ -174,7 +176,9 @@ class AuditCommandTest {
                             && row.getCell(1).toString().startsWith("1 flight has blank load cells"));
         }
         assertThat(audit(season(blank, AFT))).isZero();
-        assertThat(report("season", "run.json")).contains("\"blanks_as_none\" : 0").doesNotContain("remarks");
+        assertThat(report("season", "run.json"))
+                .contains("\"blanks_as_none\" : 0")
+                .doesNotContain("remarks");
     }
 
     @Test

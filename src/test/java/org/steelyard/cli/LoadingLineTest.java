@@ -33,7 +33,8 @@ class LoadingLineTest {
                 .toList();
         EDGES.row(
                 EdgeTopic.KINDS_OF_ROW,
-                "first flights of a drafted map: 2 persons in each of " + zones.size() + " zones, 150 kg and 2 bags in all",
+                "first flights of a drafted map: 2 persons in each of " + zones.size()
+                        + " zones, 150 kg and 2 bags in all",
                 2 * zones.size() + " passengers, 150 kg and 2 bags in holds",
                 shown(new Load.ByZone(zones, HOLD)));
     }
@@ -45,7 +46,8 @@ class LoadingLineTest {
                 .toList();
         EDGES.row(
                 EdgeTopic.KINDS_OF_ROW,
-                "first flights of a drafted map: 7 persons in all, 150 kg and 2 bags in each of " + holds.size() + " holds",
+                "first flights of a drafted map: 7 persons in all, 150 kg and 2 bags in each of " + holds.size()
+                        + " holds",
                 "7 passengers, " + 150 * holds.size() + " kg and " + 2 * holds.size() + " bags in holds",
                 shown(new Load.ByHold(Passengers.adults(7), OptionalDouble.empty(), holds)));
     }

@@ -81,9 +81,10 @@ class BlankLoadTest {
                                         + String.join(
                                                 ", ",
                                                 row.problems().stream()
-                                                        .map(problem -> problem.column().isEmpty()
-                                                                ? problem.reason()
-                                                                : problem.column())
+                                                        .map(problem ->
+                                                                problem.column().isEmpty()
+                                                                        ? problem.reason()
+                                                                        : problem.column())
                                                         .toList())))
                 .toList()
                 .get(0);
@@ -156,7 +157,9 @@ class BlankLoadTest {
     @Test
     void aStateInPlaceOfTheLoadLeavesItsCellsBlank() throws IOException {
         ColumnMap missing = saying(BlankLoad.MISSING, "", BlankLoad.NOT_SAID);
-        assertThat(outcome(missing, PLACES + ";ZFM;ZFCG", ";;;;;;;1500;1600;30000;25")).isEqualTo("accepted");
-        assertThat(outcome(missing, PLACES + ";ZFM;ZFCG", ";;;;;;;1500;;30000;25")).isEqualTo("rejected: Right");
+        assertThat(outcome(missing, PLACES + ";ZFM;ZFCG", ";;;;;;;1500;1600;30000;25"))
+                .isEqualTo("accepted");
+        assertThat(outcome(missing, PLACES + ";ZFM;ZFCG", ";;;;;;;1500;;30000;25"))
+                .isEqualTo("rejected: Right");
     }
 }

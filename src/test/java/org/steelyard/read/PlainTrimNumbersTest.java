@@ -83,7 +83,11 @@ class PlainTrimNumbersTest {
     /** Nose-up numbers: 6.0 - 0.2 × (CG - 25); nose-down numbers: 6.0 + 0.2 × (CG - 25). */
     @ParameterizedTest
     @CsvSource({
-        "nose-up, 25, 6.00", "nose-up, 30, 5.00", "nose-up, 17.5, 7.50", "nose-down, 25, 6.00", "nose-down, 30, 7.00",
+        "nose-up, 25, 6.00",
+        "nose-up, 30, 5.00",
+        "nose-up, 17.5, 7.50",
+        "nose-down, 25, 6.00",
+        "nose-down, 30, 7.00",
         "nose-down, 17.5, 4.50"
     })
     void aTrimIsShownAsItStandsOnTheScale(String way, String cgPercentMac, String shown) {
@@ -95,7 +99,9 @@ class PlainTrimNumbersTest {
                 Balancer.balance(loading, POLICY)
                         .takeoffTrim()
                         .map(trim -> FindingText.trim(
-                                trim.trimUnits().orElseThrow(), 0.01, trim.scale().unit()))
+                                trim.trimUnits().orElseThrow(),
+                                0.01,
+                                trim.scale().unit()))
                         .orElse("none"));
     }
 

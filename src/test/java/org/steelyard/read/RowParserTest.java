@@ -147,10 +147,11 @@ class RowParserTest {
         "flaps 20.0, 20, MAX",
     })
     void aSettingThatTheTypeHasNoScaleForIsKept(String flaps, String kept, String thrust) throws IOException {
-        ReadAll read = read(
-                MAP, HEADINGS + ";Flaps;Thrust;Landing flaps", GOOD + ";" + flaps + ";" + thrust + ";" + flaps);
-        assertThat(read.accepted()).singleElement().satisfies(loading -> assertThat(loading.setting())
-                .isEqualTo(new FlightSetting(kept, thrust, kept)));
+        ReadAll read =
+                read(MAP, HEADINGS + ";Flaps;Thrust;Landing flaps", GOOD + ";" + flaps + ";" + thrust + ";" + flaps);
+        assertThat(read.accepted())
+                .singleElement()
+                .satisfies(loading -> assertThat(loading.setting()).isEqualTo(new FlightSetting(kept, thrust, kept)));
     }
 
     @ParameterizedTest

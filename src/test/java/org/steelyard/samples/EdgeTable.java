@@ -63,7 +63,8 @@ public final class EdgeTable {
                             KINDS.resolve(".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
                     FileLock held = lock.lock()) {
                 assertThat(held.isValid()).isTrue();
-                Files.write(KINDS.resolve(owner + ENDING), lines.stream().sorted().toList(), StandardCharsets.UTF_8);
+                Files.write(
+                        KINDS.resolve(owner + ENDING), lines.stream().sorted().toList(), StandardCharsets.UTF_8);
                 Files.write(FILE, text(all()), StandardCharsets.UTF_8);
             }
         } catch (IOException e) {
