@@ -29,7 +29,7 @@ final class Excess {
     private static double distance(Finding finding, Policy policy) {
         return switch (finding.quantity()) {
             case CG -> orOne(policy.marginalCgPercentMac());
-            case TRIM -> orOne(policy.marginalTrimUnits());
+            case TRIM, TRIM_DEGREES -> orOne(policy.marginalTrimUnits());
             case MASS ->
                 percentOf(
                         finding.limit(),

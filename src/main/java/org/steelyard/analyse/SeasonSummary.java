@@ -1,6 +1,7 @@
 package org.steelyard.analyse;
 
 import java.util.List;
+import org.steelyard.model.FindingCode;
 
 /**
  * What a season comes to.
@@ -68,5 +69,19 @@ public record SeasonSummary(
             List<TrimGroup> trim,
             List<WorstFlight> worst) {
         this(all, types, tails, routes, findings, trim, worst, List.of(), List.of());
+    }
+
+    /**
+     * How many flights have a kind of finding of one severity.
+     *
+     * @param code the kind
+     * @return flights with at least one of them; for a kind of several severities those of the most frequent
+     */
+    public long flightsWith(FindingCode code) {
+        return findings.stream()
+                .filter(count -> count.code() == code)
+                .mapToLong(FindingCount::flights)
+                .max()
+                .orElse(0);
     }
 }

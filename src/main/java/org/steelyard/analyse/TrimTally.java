@@ -19,9 +19,18 @@ final class TrimTally implements Serializable {
 
     private static final long serialVersionUID = 1;
 
-    private record Scale(TrimUnit unit, boolean estimated) implements Serializable {
+    private record Scale(TrimUnit.Measure measure, TrimUnit.Numbering numbering, boolean estimated)
+            implements Serializable {
 
-        static final Scale NONE = new Scale(TrimUnit.UNITS, false);
+        static final Scale NONE = of(TrimUnit.UNITS, false);
+
+        static Scale of(TrimUnit unit, boolean estimated) {
+            return new Scale(unit.measure(), unit.numbering(), estimated);
+        }
+
+        TrimUnit unit() {
+            return new TrimUnit(measure, numbering);
+        }
     }
 
     private final Map<Setting, Scale> scales = new HashMap<>();
@@ -34,14 +43,14 @@ final class TrimTally implements Serializable {
             Setting key = new Setting(loading.type().id(), loading.setting().flaps());
             boolean estimated = scale.basis() == TrimBasis.ESTIMATE
                     || scales.getOrDefault(key, Scale.NONE).estimated();
-            scales.put(key, new Scale(scale.unit(), estimated));
+            scales.put(key, Scale.of(scale.unit(), estimated));
         }
     }
 
     /** Adds the scales that another has seen. */
     void merge(TrimTally other) {
         other.scales.forEach((key, scale) ->
-                scales.merge(key, scale, (one, two) -> new Scale(two.unit(), one.estimated() || two.estimated())));
+                scales.merge(key, scale, (one, two) -> Scale.of(two.unit(), one.estimated() || two.estimated())));
     }
 
     List<TrimGroup> groups(SeasonFigures figures) {

@@ -10,7 +10,6 @@ import org.steelyard.model.MassUnit;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
-import org.steelyard.model.TrimScale;
 import org.steelyard.model.TrimUnit;
 
 /**
@@ -74,7 +73,7 @@ public final class FindingText {
                         : inside;
             case RUNNING_LOAD -> pounds ? MassUnit.LB.fromKg(inside) * FOOT_M : inside;
             case AREA_LOAD -> pounds ? MassUnit.LB.fromKg(inside) * FOOT_M * FOOT_M : inside;
-            case COUNT, PERSONS, TRIM, NONE -> inside;
+            case COUNT, PERSONS, TRIM, TRIM_DEGREES, NONE -> inside;
         };
     }
 
@@ -89,7 +88,7 @@ public final class FindingText {
      *
      * @param quantity what is measured
      * @param type the flight's type
-     * @return its symbol; "units" for trim in units, "seats" or "passengers" for counts, blank for no numbers
+     * @return its symbol; "units" or "degrees" for trim, "seats" or "passengers" for counts, blank for no numbers
      */
     public static String unit(Quantity quantity, AircraftType type) {
         DisplayUnits units = type.geometry().units();
@@ -99,7 +98,8 @@ public final class FindingText {
             case CG -> units.cg() == CgForm.ARM ? units.length().symbol() : "% MAC";
             case COUNT -> "seats";
             case PERSONS -> "passengers";
-            case TRIM -> "units";
+            case TRIM -> TrimUnit.Measure.UNITS.label();
+            case TRIM_DEGREES -> TrimUnit.Measure.DEGREES.label();
             case RUNNING_LOAD -> pounds ? "lb/ft" : "kg/m";
             case AREA_LOAD -> pounds ? "lb/ft²" : "kg/m²";
             case NONE -> "";
@@ -129,7 +129,7 @@ public final class FindingText {
                             case CM, IN -> 2;
                             case MM -> 0;
                         };
-            case TRIM -> 2;
+            case TRIM, TRIM_DEGREES -> 2;
             case RUNNING_LOAD, AREA_LOAD -> 1;
             case COUNT, PERSONS, NONE -> 0;
         };
@@ -141,16 +141,37 @@ public final class FindingText {
      * @param trimUnits trim in units, nose-up positive
      * @param stepUnits step of the scale, which sets the decimals
      * @param unit what the numbers are
-     * @return as {@code 0.2 UP}, {@code 1.1 DN} or {@code 0.0}
+     * @return as {@code 0.2 UP}, {@code 1.1 DN} or {@code 0.0}; on a scale of plain numbers as {@code 6.0}
      */
     public static String trim(double trimUnits, double stepUnits, TrimUnit unit) {
-        int decimals = 0;
-        for (double step = stepUnits; decimals < 3 && Math.abs(step - Math.rint(step)) > 1e-9; step *= 10) {
-            decimals++;
+        int decimals = trimDecimals(stepUnits);
+        if (unit.numbering().isPlain()) {
+            String number = FixedDecimals.of(unit.numbering().turned(trimUnits), decimals);
+            return (isZero(number) ? number.replace("-", "") : number) + unit.symbol();
         }
         String digits = FixedDecimals.of(Math.abs(trimUnits), decimals);
         String direction = isZero(digits) ? "" : trimUnits > 0 ? " UP" : " DN";
         return digits + unit.symbol() + direction;
+    }
+
+    /**
+     * How much one trim differs from another, or two from each other.
+     *
+     * @param amountUnits the difference in units; its sign is left out
+     * @param stepUnits step of the scale, which sets the decimals
+     * @param unit what the numbers are
+     * @return as {@code 0.4} or {@code 0.4°}
+     */
+    public static String trimAmount(double amountUnits, double stepUnits, TrimUnit unit) {
+        return FixedDecimals.of(Math.abs(amountUnits), trimDecimals(stepUnits)) + unit.symbol();
+    }
+
+    private static int trimDecimals(double stepUnits) {
+        int decimals = 0;
+        for (double step = stepUnits; decimals < 3 && Math.abs(step - Math.rint(step)) > 1e-9; step *= 10) {
+            decimals++;
+        }
+        return decimals;
     }
 
     private static boolean isZero(String digits) {
@@ -188,7 +209,7 @@ public final class FindingText {
             case FUEL_SHORT -> "Less fuel than taxi and trip burn";
             case TRIM_OFF_SCALE -> "Trim off the scale";
             case TRIM_BAND -> close ? "Trim close to the end of its band" : "Trim outside its band";
-            case TRIM_UNKNOWN -> "No trim without a flap setting";
+            case TRIM_UNKNOWN -> "No trim: setting or scale missing";
             case TRIM_RECORDED -> close ? "Recorded trim some way off" : "Recorded trim far off";
             case TRIM_ESTIMATE -> "Trim is an estimate";
             case LAST_MINUTE_PASSENGERS -> "Too many last-minute passengers";
@@ -198,6 +219,7 @@ public final class FindingText {
             case LIKELY_OUTSIDE -> "Inside on paper, likely outside";
             case SHARED_LOAD -> "Load shared out from totals";
             case SHARED_FUEL -> "Fuel shared out from a total";
+            case BLANK_LOAD -> "Blank load cells counted as none";
             case GIVEN_STATE -> "State taken as given";
         };
     }
@@ -232,13 +254,15 @@ public final class FindingText {
                             + " between " + finding.subject() + gap("below", "above") + "the limit of " + limit();
                 case FUEL_SHORT -> "taxi and trip burn " + value() + " but " + limit() + " is aboard";
                 case TRIM_OFF_SCALE -> finding.subject();
-                case TRIM_BAND ->
-                    phase() + " trim " + trim(finding.value()) + gap("inside", "outside") + "the " + finding.subject()
-                            + " end of its band at " + trim(finding.limit());
-                case TRIM_RECORDED, TRIM_ESTIMATE -> finding.subject();
+                case TRIM_BAND, TRIM_RECORDED, TRIM_ESTIMATE -> finding.subject();
                 case LAST_MINUTE_PASSENGERS, LAST_MINUTE_MASS, LAST_MINUTE_FUEL -> lastMinute();
-                case LAST_MINUTE_EFFECT, TRIM_UNKNOWN, LIKELY_OUTSIDE, SHARED_LOAD, SHARED_FUEL, GIVEN_STATE ->
-                    finding.subject();
+                case LAST_MINUTE_EFFECT,
+                        TRIM_UNKNOWN,
+                        LIKELY_OUTSIDE,
+                        SHARED_LOAD,
+                        SHARED_FUEL,
+                        BLANK_LOAD,
+                        GIVEN_STATE -> finding.subject();
             };
         }
 
@@ -322,19 +346,6 @@ public final class FindingText {
 
         private static String whole(double count) {
             return FixedDecimals.of(count, 0);
-        }
-
-        private String trim(double units) {
-            return FindingText.trim(units, Math.pow(10, -decimals()), trimUnit());
-        }
-
-        /** A type has one indicator, so all its scales for a phase are in one unit. */
-        private TrimUnit trimUnit() {
-            return type.trimScales().stream()
-                    .filter(scale -> scale.phase() == finding.phase())
-                    .map(TrimScale::unit)
-                    .findFirst()
-                    .orElse(TrimUnit.UNITS);
         }
     }
 }

@@ -23,6 +23,8 @@ import org.steelyard.model.TrimTable;
 /** Holds the trim against its scale and band. */
 final class TrimCheck {
 
+    private static final double SHOWN_UNITS = 0.01;
+
     private final AircraftType type;
     private final Findings findings;
 
@@ -32,22 +34,25 @@ final class TrimCheck {
     }
 
     void takeoff(Optional<TrimResult> trim, FlightSetting setting, MassMoment state) {
-        if (trim.isEmpty() && hasTakeoffScales()) {
-            String missing = setting.flaps().isBlank() ? "flap setting" : "thrust rating";
-            findings.add(Finding.plain(
-                    FindingCode.TRIM_UNKNOWN,
-                    Severity.NOTE,
-                    Phase.TAKEOFF,
-                    "no take-off trim, because the " + missing + " is not given"));
+        if (trim.isEmpty()) {
+            NoTrim.takeoff(type, setting).ifPresent(why -> unknown(Phase.TAKEOFF, why));
         }
         trim.ifPresent(result -> hold(result, state));
     }
 
-    private boolean hasTakeoffScales() {
-        return type.trimScales().stream().anyMatch(scale -> scale.phase() == Phase.TAKEOFF);
+    void landing(Optional<TrimResult> trim, FlightSetting setting, Optional<MassMoment> state) {
+        if (trim.isEmpty() && state.isPresent()) {
+            NoTrim.landing(type, setting).ifPresent(why -> unknown(Phase.LANDING, why));
+        }
+        trim.ifPresent(result -> hold(result, state.orElseThrow()));
     }
 
-    void hold(TrimResult trim, MassMoment state) {
+    private void unknown(Phase phase, String why) {
+        findings.add(Finding.plain(
+                FindingCode.TRIM_UNKNOWN, Severity.NOTE, phase, "no " + phase.label() + " trim, because " + why));
+    }
+
+    private void hold(TrimResult trim, MassMoment state) {
         if (trim.scale().basis() == TrimBasis.ESTIMATE) {
             findings.add(Finding.plain(
                     FindingCode.TRIM_ESTIMATE,
@@ -81,7 +86,7 @@ final class TrimCheck {
                 FindingCode.TRIM_RECORDED,
                 Phase.TAKEOFF,
                 () -> RecordedTrimText.of(trim.scale(), setUnits, rightUnits, difference),
-                Quantity.TRIM,
+                trim.scale().unit().quantity(),
                 setUnits,
                 rightUnits + Math.signum(difference) * rule.breachUnits(),
                 rule.breachUnits() - Math.abs(difference),
@@ -94,15 +99,30 @@ final class TrimCheck {
         double toHigh = scale.bandHighUnits() - trimUnits;
         boolean low = toLow < toHigh;
         double limit = low ? scale.bandLowUnits() : scale.bandHighUnits();
+        double margin = low ? toLow : toHigh;
         findings.measure(
                 FindingCode.TRIM_BAND,
                 scale.phase(),
-                () -> low ? "nose-down" : "nose-up",
-                Quantity.TRIM,
+                () -> bandText(scale, trimUnits, limit, margin),
+                scale.unit().quantity(),
                 trimUnits,
                 limit,
-                low ? toLow : toHigh,
+                margin,
                 findings.policy().marginalTrimUnits());
+    }
+
+    private static String bandText(TrimScale scale, double trimUnits, double limit, double margin) {
+        boolean outside = Tolerance.isOutside(margin, scale.unit().quantity());
+        return String.format(
+                Locale.ROOT,
+                "%s trim %s is %s %s %s the %s end of its band at %s",
+                scale.phase().label(),
+                FindingText.trim(trimUnits, SHOWN_UNITS, scale.unit()),
+                outside ? Rounded.upTo(-margin, 2) : Rounded.downTo(Math.max(margin, 0), 2),
+                scale.unit().measure().label(),
+                outside ? "outside" : "inside",
+                limit == scale.bandLowUnits() ? "nose-down" : "nose-up",
+                FindingText.trim(limit, SHOWN_UNITS, scale.unit()));
     }
 
     /**

@@ -7,6 +7,7 @@ import org.steelyard.analyse.FindingCount;
 import org.steelyard.analyse.StatusCount;
 import org.steelyard.analyse.WorstFlight;
 import org.steelyard.check.FindingText;
+import org.steelyard.model.FindingCode;
 import org.steelyard.model.FlightIdent;
 import org.steelyard.model.Severity;
 import org.steelyard.report.Caution;
@@ -43,6 +44,12 @@ final class ClosingSummary {
                 .ifPresent(rule -> add(
                         "  likely out %,9d inside on paper, but outside with a chance of more than %.1f %%",
                         outcome.summary().likelyOutside(), rule.percent()));
+        long blanks = outcome.summary().flightsWith(FindingCode.BLANK_LOAD);
+        if (blanks > 0) {
+            add(
+                    "  blanks     %,9d with blank load cells, counted as none; the heading map can say what they mean",
+                    blanks);
+        }
         add(
                 "  rows seen  %,9d = %,d accepted + %,d rejected + %,d blank + %,d skipped, from %s",
                 facts.rowsSeen(),

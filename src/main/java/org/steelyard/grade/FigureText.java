@@ -8,7 +8,6 @@ import org.steelyard.model.CgMeasure;
 import org.steelyard.model.LengthUnit;
 import org.steelyard.model.MassUnit;
 import org.steelyard.model.Phase;
-import org.steelyard.model.TrimScale;
 import org.steelyard.model.TrimUnit;
 
 /** Figures of a load sheet in the units of the type's users. */
@@ -155,11 +154,7 @@ public final class FigureText {
      * @return as {@code 0.2 UP}
      */
     public String trim(double trimUnits, double stepUnits) {
-        TrimUnit unit = type.trimScales().stream()
-                .filter(scale -> scale.phase() == Phase.TAKEOFF)
-                .map(TrimScale::unit)
-                .findFirst()
-                .orElse(TrimUnit.UNITS);
+        TrimUnit unit = type.trimUnit(Phase.TAKEOFF).orElse(TrimUnit.UNITS);
         return FindingText.trim(trimUnits, stepUnits, unit);
     }
 

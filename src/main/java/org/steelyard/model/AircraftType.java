@@ -130,6 +130,21 @@ public record AircraftType(
     }
 
     /**
+     * What the numbers of the trim scales are.
+     *
+     * @param phase take-off or landing
+     * @return what they are on every scale of the phase; empty where they differ or there is no scale
+     */
+    public Optional<TrimUnit> trimUnit(Phase phase) {
+        List<TrimUnit> units = trimScales.stream()
+                .filter(scale -> scale.phase() == phase)
+                .map(TrimScale::unit)
+                .distinct()
+                .toList();
+        return units.size() == 1 ? Optional.of(units.get(0)) : Optional.empty();
+    }
+
+    /**
      * The trim scale for a setting: one for the thrust rating if there is, else one for any rating.
      *
      * @param phase take-off or landing

@@ -39,6 +39,13 @@ public sealed interface Fuel permits Fuel.ByTank, Fuel.Total, Fuel.NotGiven {
     }
 
     /**
+     * Fuel at the ramp.
+     *
+     * @return all of it in kg; empty where nothing is known of the fuel
+     */
+    OptionalDouble rampKg();
+
+    /**
      * Fuel tank by tank.
      *
      * @param tanksKg fuel at the ramp in each of the type's tanks, in its order, in kg
@@ -68,6 +75,11 @@ public sealed interface Fuel permits Fuel.ByTank, Fuel.Total, Fuel.NotGiven {
          */
         public ByTank(Amounts tanksKg, double taxiKg, double tripKg) {
             this(tanksKg, taxiKg, tripKg, OptionalDouble.empty());
+        }
+
+        @Override
+        public OptionalDouble rampKg() {
+            return OptionalDouble.of(tanksKg.sum());
         }
     }
 
@@ -99,6 +111,11 @@ public sealed interface Fuel permits Fuel.ByTank, Fuel.Total, Fuel.NotGiven {
         public Total(double totalKg, double taxiKg, double tripKg) {
             this(totalKg, taxiKg, tripKg, OptionalDouble.empty());
         }
+
+        @Override
+        public OptionalDouble rampKg() {
+            return OptionalDouble.of(totalKg);
+        }
     }
 
     /** Nothing is known of the fuel; goes with a given take-off state. */
@@ -116,6 +133,11 @@ public sealed interface Fuel permits Fuel.ByTank, Fuel.Total, Fuel.NotGiven {
 
         @Override
         public OptionalDouble densityKgPerL() {
+            return OptionalDouble.empty();
+        }
+
+        @Override
+        public OptionalDouble rampKg() {
             return OptionalDouble.empty();
         }
     }

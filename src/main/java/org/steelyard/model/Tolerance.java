@@ -31,7 +31,7 @@ public final class Tolerance {
         return switch (quantity) {
             case MASS -> room < -MASS_KG;
             case CG -> room < -CG_PERCENT_MAC;
-            case COUNT, PERSONS, TRIM, RUNNING_LOAD, AREA_LOAD, NONE -> room < -OTHER;
+            case COUNT, PERSONS, TRIM, TRIM_DEGREES, RUNNING_LOAD, AREA_LOAD, NONE -> room < -OTHER;
         };
     }
 

@@ -103,4 +103,9 @@ public record TrimPoints(List<TrimPoint> points) implements TrimLaw {
         double t = (units - low.trimUnits()) / (high.trimUnits() - low.trimUnits());
         return low.cgPercentMac() + t * (high.cgPercentMac() - low.cgPercentMac());
     }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+        return cases.points(this);
+    }
 }

@@ -35,14 +35,16 @@ public record TrimScale(
     private static final double ON_END_STEPS = 1e-6;
 
     /**
-     * Checks the values.
+     * Checks the values, and names the flap setting ({@link FlapName}).
      *
      * @throws IllegalArgumentException if the phase is neither take-off nor landing, the flap setting is blank, the
-     *     step is not more than zero, or the band is empty or holds no whole step
+     *     step is not more than zero, the band is empty or holds no whole step, or it reaches below 0 on a scale of
+     *     plain numbers
      */
     public TrimScale {
         Require.that(phase == Phase.TAKEOFF || phase == Phase.LANDING, "a trim scale is for take-off or landing");
         Require.text("flaps", flaps);
+        flaps = FlapName.of(flaps);
         Objects.requireNonNull(thrustRating);
         Objects.requireNonNull(unit);
         Objects.requireNonNull(law);
@@ -55,6 +57,13 @@ public record TrimScale(
         Require.that(
                 lowestSteps(bandLowUnits, stepUnits) <= highestSteps(bandHighUnits, stepUnits),
                 "the trim band must hold at least one whole step");
+        Require.that(
+                !unit.numbering().isPlain()
+                        || Math.min(
+                                        unit.numbering().turned(bandLowUnits),
+                                        unit.numbering().turned(bandHighUnits))
+                                >= 0,
+                "the band of a scale of plain numbers must not begin below 0");
     }
 
     private static double lowestSteps(double bandLowUnits, double stepUnits) {

@@ -44,4 +44,9 @@ public record TrimSlope(TrimPoint anchor, double unitsPerPercentMac, CgRange cgR
     private double line(double cgPercentMac) {
         return anchor.trimUnits() + unitsPerPercentMac * (cgPercentMac - anchor.cgPercentMac());
     }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+        return cases.slope(this);
+    }
 }

@@ -129,4 +129,9 @@ public record TrimTable(Amounts massesKg, Amounts cgsPercentMac, List<Amounts> t
         }
         return points(cgsPercentMac, Amounts.of(units));
     }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+        return cases.table(this);
+    }
 }

@@ -43,6 +43,8 @@ import org.steelyard.model.Phase;
  *       where {@code assumed} says yes the right setting is only an assumption.
  *   <li>{@code trim_basis}: document, evidence or estimate: where the scale comes from.
  *   <li>{@code assumed_parts}: which of passengers, holds and fuel were shared out.
+ *   <li>{@code blanks_as_none}: how many zones, holds, tanks or totals were blank and counted as nothing, though the
+ *       heading map does not say that a blank means it.
  *   <li>{@code standard_masses}: the scheme by which passengers, bags and crew count where no actual mass is given.
  *   <li>{@code last_minute_load_kg}, {@code last_minute_fuel_kg}: what came less what went at the last minute; all
  *       states are those after it.
@@ -118,9 +120,7 @@ final class FlightsCsv implements SeasonOutput {
                     "takeoff_fuel_kg",
                     flight -> FlightFigures.number(
                             flight.balance().fuel(), fuel -> fuel.takeoffKg().sum())),
-            text(
-                    "input_level",
-                    flight -> FlightFigures.inputLevel(flight.loading().load())),
+            text("input_level", flight -> flight.loading().load().level().label()),
             text("assumed", flight -> flight.assumed().isEmpty() ? "no" : "yes"),
             number("recorded_trim_units", flight -> flight.loading().recordedTrimUnits()),
             text("extras", FlightsCsv::extras),
@@ -129,6 +129,7 @@ final class FlightsCsv implements SeasonOutput {
                     "trim_basis",
                     flight -> FlightFigures.trimBasis(flight.balance().takeoffTrim())),
             text("assumed_parts", FlightFigures::assumed),
+            whole("blanks_as_none", flight -> flight.loading().blanksAsNone().size()),
             text("standard_masses", flight -> flight.loading().scheme().id()),
             number(
                     "last_minute_load_kg",

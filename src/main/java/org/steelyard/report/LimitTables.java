@@ -12,7 +12,6 @@ import org.steelyard.model.Straightness;
 import org.steelyard.model.TrimPoint;
 import org.steelyard.model.TrimScale;
 import org.steelyard.model.TrimTable;
-import org.steelyard.model.TrimUnit;
 
 /** A type's envelopes by their vertices, and its trim scales by their points. */
 final class LimitTables {
@@ -73,7 +72,7 @@ final class LimitTables {
                     scale.flaps(),
                     scale.thrustRating().isBlank() ? "any" : scale.thrustRating(),
                     scale.basis().label(),
-                    scale.unit() == TrimUnit.UNITS ? "units" : "degrees",
+                    scale.unit().measure().label(),
                     PlainNumber.of(scale.stepUnits()),
                     trim(scale, scale.bandLowUnits(), scale.stepUnits()) + " to "
                             + trim(scale, scale.bandHighUnits(), scale.stepUnits()),

@@ -28,7 +28,6 @@ import org.steelyard.model.Loading;
 import org.steelyard.model.MassLimits;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.Phase;
-import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
 import org.steelyard.model.Tolerance;
 import org.steelyard.model.TrimBasis;
@@ -147,7 +146,7 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
 
     /** Without a mass only what concerns the trim is said. */
     private boolean isSaid(Finding finding) {
-        return massKnown || finding.quantity() == Quantity.TRIM || concernsTrim(finding);
+        return massKnown || concernsTrim(finding);
     }
 
     /** The trim for take-off; empty where there is no scale for the setting, or it does not reach. */

@@ -98,7 +98,7 @@ public final class MergedReports {
                     page.rejected(row);
                 }
                 page.seen(counts(season.summary()), season.reasons());
-                SeasonResult result = new SeasonResult(season.summary(), facts, season.fileProblems(), policy, files());
+                SeasonResult result = SeasonResult.of(season.summary(), facts, season.fileProblems(), policy, files());
                 statistics.finish(result);
                 book.finish(season.summary(), facts);
                 page.finish(result);

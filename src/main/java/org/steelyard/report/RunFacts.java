@@ -1,5 +1,6 @@
 package org.steelyard.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -214,6 +215,18 @@ public record RunFacts(
                                 .map(one -> one.type() + " " + one.when())
                                 .collect(Collectors.joining("; "))
                         + ".";
+    }
+
+    /**
+     * The same facts with one more remark.
+     *
+     * @param remark a sentence
+     * @return the facts, the remark last
+     */
+    RunFacts with(String remark) {
+        List<String> more = new ArrayList<>(remarks);
+        more.add(remark);
+        return new RunFacts(season, version, options, inputs, config, skipped, skippedRows, more, notChecked);
     }
 
     /**

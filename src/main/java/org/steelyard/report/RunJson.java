@@ -12,8 +12,10 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.function.Function;
 import org.steelyard.analyse.FindingCount;
+import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.StatusCount;
 import org.steelyard.check.NotChecked;
+import org.steelyard.model.FindingCode;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Policy;
@@ -56,7 +58,7 @@ final class RunJson implements SeasonOutput {
             tree.set("remarks", texts(facts.remarks()));
         }
         tree.set("rows", rows(facts));
-        tree.set("flights", flights(result.summary().all()));
+        tree.set("flights", flights(result.summary()));
         tree.set("findings", list(result.summary().findings(), RunJson::finding));
         tree.set("not_checked", list(facts.notChecked(result.summary()), RunJson::notChecked));
         tree.set("inputs", list(facts.inputs(), RunJson::input));
@@ -82,12 +84,14 @@ final class RunJson implements SeasonOutput {
                 .put("skipped", facts.skippedRowCount());
     }
 
-    private static ObjectNode flights(StatusCount all) {
+    private static ObjectNode flights(SeasonSummary summary) {
+        StatusCount all = summary.all();
         return JSON.objectNode()
                 .put("total", all.flights())
                 .put("clean", all.clean())
                 .put("marginal", all.marginal())
-                .put("breached", all.breached());
+                .put("breached", all.breached())
+                .put("blanks_as_none", summary.flightsWith(FindingCode.BLANK_LOAD));
     }
 
     private static ObjectNode finding(FindingCount count) {

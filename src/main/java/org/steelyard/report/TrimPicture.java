@@ -39,7 +39,7 @@ final class TrimPicture {
 
     void draw(Html html) {
         Svg.open(html, "picture", WIDTH, bottom + 40, "Spread of take-off trim of " + typeName + " by flap setting");
-        TrimUnit unit = groups.get(0).unit();
+        TrimUnit unit = commonUnit();
         for (double mark : trim.marks(4)) {
             Svg.line(html, mark == 0 ? "grid zero" : "grid", trim.px(mark), TOP, trim.px(mark), bottom);
             String label = FindingText.trim(mark, Math.pow(10, -trim.decimals(4)), unit);
@@ -52,8 +52,14 @@ final class TrimPicture {
         html.closeBlock();
     }
 
+    /** The groups' unit; where their scales differ, numbers alone with UP and DN. */
+    private TrimUnit commonUnit() {
+        TrimUnit first = groups.get(0).unit();
+        return groups.stream().allMatch(group -> group.unit().equals(first)) ? first : TrimUnit.UNITS;
+    }
+
     private static String unitText(TrimUnit unit) {
-        return unit == TrimUnit.UNITS ? ", units" : "";
+        return unit.symbol().isEmpty() ? ", units" : "";
     }
 
     private void row(Html html, TrimGroup group, double y) {

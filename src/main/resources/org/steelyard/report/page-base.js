@@ -72,8 +72,12 @@ function counted(number, noun) {
   return count(number) + ' ' + noun + (number === 1 ? '' : 's');
 }
 
-/** A trim as pilots say it. */
-function trimText(units, decimals, unit) {
+/** A trim as pilots say it; a sign is that of a scale of plain numbers, 0 of one with UP and DN. */
+function trimText(units, decimals, unit, sign = 0) {
+  if (sign) {
+    const number = (sign * units).toFixed(decimals);
+    return (/[1-9]/.test(number) ? number : number.replace('-', '')) + unit;
+  }
   const digits = Math.abs(units).toFixed(decimals);
   return digits + unit + (/[1-9]/.test(digits) ? (units > 0 ? ' UP' : ' DN') : '');
 }

@@ -180,7 +180,7 @@ class Histogram {
     const most = Math.max(...bins.counts);
     const words = i => `${type.trimText(bins.from + i * bins.width)} to ${type.trimText(bins.from + (i + 1) * bins.width)}`;
     this.plot.show({
-      x: {label: 'take-off trim' + (type.trimUnit ? '' : ', units'), text: v => trimText(v, tidy(v).includes('.') ? tidy(v).split('.')[1].length : 0, type.trimUnit),
+      x: {label: 'take-off trim' + (type.trimUnit ? '' : ', units'), text: v => type.trimText(v, tidy(v).includes('.') ? tidy(v).split('.')[1].length : 0),
         home: grown([bins.from, bins.from + bins.counts.length * bins.width], 0.03)},
       y: {label: 'flights', text: v => v % 1 === 0 ? count(v) : '', home: [0, most * 1.08]},
       label: `Histogram of take-off trim. ${spreadWords(type, s)}`,
@@ -236,7 +236,7 @@ class TrimByCg {
     const ends = this.ends(points);
     this.plot.show({
       x: {label: `take-off CG, ${type.cgUnit}`, text: tidy, home: grown(extent(points.map(p => p.x)), 0.08)},
-      y: {label: 'take-off trim' + (type.trimUnit ? '' : ', units'), text: v => trimText(v, 1, type.trimUnit), home: grown(extent(points.map(p => p.y)), 0.1)},
+      y: {label: 'take-off trim' + (type.trimUnit ? '' : ', units'), text: v => type.trimText(v, 1), home: grown(extent(points.map(p => p.y)), 0.1)},
       label: `Take-off trim against CG of ${counted(points.length, 'flight')}.`,
       points,
       words: point => flightWords(point.flight, `CG ${fixed(point.x, type.cgDecimals)} ${type.cgUnit}`,
@@ -290,7 +290,7 @@ class TrimByMonth {
     const range = extent(known.flatMap(({s}) => [s.p5, s.p95]));
     this.plot.show({
       x: {label: 'month', text: i => boxes[i] ? boxes[i].month : '', home: [-0.6, boxes.length - 0.4]},
-      y: {label: 'take-off trim' + (type.trimUnit ? '' : ', units'), text: v => trimText(v, 1, type.trimUnit), home: grown(range, 0.15)},
+      y: {label: 'take-off trim' + (type.trimUnit ? '' : ', units'), text: v => type.trimText(v, 1), home: grown(range, 0.15)},
       label: 'Take-off trim by month. ' + known.map(({month, s}) => `${month}: median ${type.trimText(s.median)}`).join('; ') + '.',
       tell: x => {
         const box = boxes[Math.round(x)];

@@ -324,8 +324,8 @@ class CheckerEdgesTest {
         assertThat(notes(SampleJet.loaded()
                         .load(new Load.TakeoffGiven(MassMoment.at(50_000, 17)))
                         .fuel(new Fuel.NotGiven())))
-                .containsExactly("take-off: the take-off mass and CG were taken as given; crew, zones and holds are not"
-                        + " checked");
+                .containsExactly("take-off: the take-off mass and CG were taken as given; crew, zones, holds, tanks,"
+                        + " zero fuel, ramp, flight and landing are not checked");
         assertThat(notes(SampleJet.loaded())).isEmpty();
     }
 

@@ -76,7 +76,8 @@ class FindingTextTest {
         "3, 1, UNITS, 3 UP",
         "-2.5, 0.5, DEGREES, 2.5° DN"
     })
-    void trimReadsAsPilotsSayIt(double trim, double step, TrimUnit unit, String text) {
+    void trimReadsAsPilotsSayIt(double trim, double step, TrimUnit.Measure measure, String text) {
+        TrimUnit unit = new TrimUnit(measure, TrimUnit.Numbering.UP_DN);
         assertThat(FindingText.trim(trim, step, unit)).isEqualTo(text);
     }
 }

@@ -197,7 +197,6 @@ class SetCommandTest {
             delimiter = '|',
             value = {
                 "--tail QI-JAX -f 5 -m 60t -g 25% | tail: unknown tail (value 'QI-JAX'",
-                "--tail QI-JAA -f 7 -m 60t -g 25% | flaps: unknown take-off flaps (value '7'; expected one of 1, 5, 15",
                 "--tail QI-JAA -f 5 -m 60 -g 25% | takeoff-mass: the unit is missing",
                 "--type jet18 -f 5 -g 25% | type: unknown type (value 'jet18'; expected one of jet180, prop70, single4)",
                 "--type jet180 -f 5 passengers=3 fuel=9t trip-fuel=5t | type: a load needs the basic mass of a tail",

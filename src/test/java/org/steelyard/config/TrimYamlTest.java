@@ -59,7 +59,21 @@ class TrimYamlTest {
                         "",
                         TrimUnit.UNITS,
                         new TrimSlope(new TrimPoint(27.5, 0.2), -0.1543, new CgRange(9, 36)),
-                        TrimBasis.DOCUMENT));
+                        TrimBasis.DOCUMENT),
+                plain(TrimUnit.Numbering.PLAIN, 2, 9),
+                plain(TrimUnit.Numbering.PLAIN_NOSE_DOWN, -9, 0));
+    }
+
+    private static TrimScale plain(TrimUnit.Numbering numbering, double lowUnits, double highUnits) {
+        return new TrimScale(
+                Phase.TAKEOFF,
+                "10",
+                "",
+                new TrimUnit(TrimUnit.Measure.UNITS, numbering),
+                new TrimSlope(new TrimPoint(25, (lowUnits + highUnits) / 2), -0.2, new CgRange(9, 36)),
+                0.25,
+                lowUnits,
+                highUnits);
     }
 
     private static TrimScale readBack(Path folder, TrimScale scale) {

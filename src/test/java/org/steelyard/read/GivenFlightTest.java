@@ -109,7 +109,6 @@ class GivenFlightTest {
                 "nonsense=3 | nonsense: unknown name (value '3'; expected one of flight, date, tail",
                 "hold-mass.1.x=3kg | hold-mass.1.x: unknown passenger category 'x'",
                 "hold-mass.9=3kg | hold-mass.9: type SAMPLE has no hold 9",
-                "flaps=99 | flaps: unknown take-off flaps",
             })
     void whatDoesNotFitIsNamedWithItsReason(String pair, String message) {
         assertThat(refused("takeoff-cg=25%", pair))
