@@ -28,6 +28,7 @@ import org.steelyard.model.Loading;
 import org.steelyard.model.MassLimits;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.Phase;
+import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
 import org.steelyard.model.Tolerance;
 import org.steelyard.model.TrimBasis;
