@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
  * @param measure take-off CG, or trim within one flap setting
  * @param typeId type
  * @param flaps flap setting; blank for CG
- * @param flights flights with zones, holds and tanks all given: these count
+ * @param flights flights of which it is known what lay in each zone, hold and tank: these count
  * @param without flights of the type or setting without that detail: these do not
  * @param sd standard deviation over the flights that count, in the measure's unit
  * @param drivers parts by share, greatest first
@@ -43,7 +43,7 @@ public record SpreadDrivers(
      * One part of the load.
      *
      * @param part its name
-     * @param kind passengers, holds, fuel, basic mass, crew and pantry or last-minute changes
+     * @param kind passengers, holds, fuel, basic mass or crew and pantry
      * @param meanMassKg mean mass
      * @param meanPullPercentMac mean pull about the mean CG, aft positive; a part ahead of it pulls forward
      * @param share share of the variance, all together 1
