@@ -7,8 +7,10 @@ import java.util.OptionalDouble;
  * One figure of one group in two seasons.
  *
  * <p>Means: interval and chance by Welch; effect in pooled standard deviations. Shares: interval by Newcombe, chance by
- * Fisher's exact test; effect as Cohen's h. Chances are adjusted by Holm over all groups of one grouping and one
- * figure. Only groups with at least {@link GroupApart#FEWEST} flights in both seasons are tested.
+ * Fisher's exact test; effect as Cohen's h. Chances are adjusted by Holm's weighted method over
+ * everything that is compared; each figure by each grouping has the same weight, shared equally among its groups. So
+ * two seasons without a difference are told apart, in whatever, at most once in twenty, however the tests depend on
+ * each other. Only groups with at least {@link GroupApart#FEWEST} flights in both seasons are tested.
  *
  * @param figure what is compared
  * @param grouping type, tail, route, or the heading of a carried column; {@code kind of finding} for those

@@ -40,8 +40,8 @@ final class Methods {
                     "groups_apart",
                     "Groups apart",
                     "take-off CG against the rest of the type by the rank test of Wilcoxon, Mann and Whitney, adjusted by"
-                            + " Holm over all groups of the kind; the farthest are taken out before the others are tested"
-                            + " again; below 5 % and from 0.2 sd on"),
+                            + " Holm over all groups of a kind and by Bonferroni over the kinds; the farthest are taken out"
+                            + " before the others are tested again; below 5 % and from 0.2 sd on"),
             new Method(
                     "unusual_flights",
                     "Unusual flights",

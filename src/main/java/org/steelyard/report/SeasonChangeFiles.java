@@ -23,6 +23,11 @@ public final class SeasonChangeFiles {
     /** Name of the table. */
     public static final String TABLE = "change.csv";
 
+    /** What a verdict means. */
+    static final String METHOD = "Beyond chance means that two seasons without a difference would be told apart, in"
+            + " whatever this comparison looks at, at most once in twenty: chances are adjusted over all of it by Holm's"
+            + " weighted method, each figure by each grouping with the same weight.";
+
     private static final int COLUMNS = 13;
     private static final int LINES = 12;
 
@@ -100,7 +105,7 @@ public final class SeasonChangeFiles {
                     book,
                     "What moved",
                     after + " against " + before,
-                    "Beyond chance at 5 %, adjusted by Holm over all groups of one grouping and figure. Means: interval and"
+                    METHOD + " Means: interval and"
                             + " chance by Welch, effect in sd. Shares: interval by Newcombe, chance by Fisher's exact test,"
                             + " effect as Cohen's h. Groups from 10 flights on in both seasons. Difference: after less before.");
             part(
@@ -263,7 +268,7 @@ public final class SeasonChangeFiles {
         lines.add("");
         lines.add(WorkbookWords.count(within, "comparison") + " within chance, "
                 + WorkbookWords.number(SeasonChange.having(changes, Verdict.FEW).size())
-                + " with too few flights; chances adjusted by Holm.");
+                + " with too few flights. " + METHOD);
         return lines;
     }
 

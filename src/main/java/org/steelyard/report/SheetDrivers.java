@@ -54,8 +54,9 @@ final class SheetDrivers {
                 String.format(
                         Locale.ROOT,
                         "Apart from their type: mean take-off CG against the rest of the type. Chance by the rank test of"
-                                + " Wilcoxon, Mann and Whitney, adjusted by Holm over all groups of the kind, so that at most one"
-                                + " season in twenty lists any group of a kind by chance; groups from %d flights on, listed below"
+                                + " Wilcoxon, Mann and Whitney, adjusted by Holm over all groups of a kind and by"
+                                + " Bonferroni over the kinds, so that at most one season in twenty lists any group by"
+                                + " chance; groups from %d flights on, listed below"
                                 + " %.0f %% and from %.1f sd on. Interval of the difference by Welch, 95 %%.",
                         GroupApart.FEWEST,
                         100 * GroupApart.CHANCE,
