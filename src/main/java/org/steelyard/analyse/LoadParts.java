@@ -78,8 +78,8 @@ final class LoadParts {
         parts.add(tail.basic());
         parts.add(dryOperating.minus(tail.basic()));
         for (int i = 0; i < type.cabin().zones().size(); i++) {
-            parts.add(new MassMoment(
-                    places.zoneKg().at(i), places.zoneMomentKgM().at(i)));
+            parts.add(
+                    new MassMoment(places.zoneKg().at(i), places.zoneMomentKgM().at(i)));
         }
         for (int i = 0; i < type.holds().size(); i++) {
             parts.add(MassMoment.at(places.holdKg().at(i), type.holds().get(i).armM()));

@@ -31,6 +31,7 @@ public final class SeasonChanges {
             .thenComparing(SeasonChange::grouping)
             .thenComparing(SeasonChange::typeId, GroupOrder.BY_NAME)
             .thenComparing(SeasonChange::flaps, GroupOrder.BY_NAME)
+            .thenComparing(SeasonChange::thrust, GroupOrder.BY_NAME)
             .thenComparing(SeasonChange::group, GroupOrder.BY_NAME);
 
     private record Row(
@@ -110,11 +111,11 @@ public final class SeasonChanges {
         for (String type : all(before.kinds().keySet(), after.kinds().keySet())) {
             Map<Kind, Long> was = before.kinds().getOrDefault(type, Map.of());
             Map<Kind, Long> is = after.kinds().getOrDefault(type, Map.of());
-            GroupKey whole = new GroupKey(SeasonSide.TYPE, type, "", type);
+            GroupKey whole = new GroupKey(SeasonSide.TYPE, type, type);
             for (Kind kind : all(was.keySet(), is.keySet())) {
                 share(
                         Figure.FINDING,
-                        new GroupKey(KINDS, type, "", FindingText.kind(kind.code(), kind.severity())),
+                        new GroupKey(KINDS, type, FindingText.kind(kind.code(), kind.severity())),
                         was.getOrDefault(kind, 0L),
                         before.count(whole).flights(),
                         is.getOrDefault(kind, 0L),
@@ -158,7 +159,9 @@ public final class SeasonChanges {
                 tested.stream()
                         .mapToDouble(row -> row.test().orElseThrow().chance())
                         .toArray(),
-                tested.stream().mapToDouble(row -> 1.0 / groups.get(family(row))).toArray());
+                tested.stream()
+                        .mapToDouble(row -> 1.0 / groups.get(family(row)))
+                        .toArray());
         Map<Row, Double> chances = new HashMap<>();
         rows.forEach(row -> row.test().ifPresent(test -> chances.put(row, test.chance())));
         for (int i = 0; i < adjusted.length; i++) {
@@ -178,6 +181,7 @@ public final class SeasonChanges {
                 row.key().grouping(),
                 row.key().typeId(),
                 row.key().flaps(),
+                row.key().thrust(),
                 row.key().group(),
                 row.before(),
                 row.after(),
@@ -217,7 +221,7 @@ public final class SeasonChanges {
     /** A group is an offender where a greater share of its flights is breached than of its type. */
     private Verdict share(Row row, boolean up) {
         GroupKey whole =
-                new GroupKey(SeasonSide.TYPE, row.key().typeId(), "", row.key().typeId());
+                new GroupKey(SeasonSide.TYPE, row.key().typeId(), row.key().typeId());
         boolean ofGroup =
                 row.figure() == Figure.BREACHED && !row.key().grouping().equals(SeasonSide.TYPE);
         boolean offended = row.was().getAsDouble() > percentBreached(before.count(whole));

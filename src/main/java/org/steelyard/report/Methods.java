@@ -29,8 +29,8 @@ final class Methods {
                     "typical_range",
                     "Typical range",
                     "from the 5th to the 95th percentile; each end with a 95 % interval by order statistics (binomial,"
-                            + " exact), open where there are too few flights; CG within a type, trim within a type and"
-                            + " flap setting"),
+                            + " exact), open where there are too few flights; CG within a type, trim within a type,"
+                            + " flap setting and, where the scale is for one, thrust rating"),
             new Method(
                     "drivers",
                     "What drives the spread",
@@ -45,7 +45,8 @@ final class Methods {
             new Method(
                     "unusual_flights",
                     "Unusual flights",
-                    "robust score 0.6745 (x - median) / MAD beyond 3.5 within type and flap setting"),
+                    "robust score 0.6745 (x - median) / MAD beyond 3.5 within type, flap setting and, where"
+                            + " the scale is for one, thrust rating"),
             new Method(
                     "drift",
                     "Drift by week",

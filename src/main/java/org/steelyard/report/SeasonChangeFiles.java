@@ -12,6 +12,7 @@ import org.apache.poi.ss.usermodel.CellStyle;
 import org.steelyard.analyse.SeasonChange;
 import org.steelyard.analyse.SeasonChange.Figure;
 import org.steelyard.analyse.SeasonChange.Verdict;
+import org.steelyard.analyse.TrimSetting;
 import org.steelyard.model.Severity;
 
 /** Writes a comparison of two seasons as a workbook to read and a table to compute with. */
@@ -36,6 +37,7 @@ public final class SeasonChangeFiles {
             "grouping",
             "type",
             "flaps",
+            "thrust",
             "group",
             "unit",
             "flights_before",
@@ -76,6 +78,7 @@ public final class SeasonChangeFiles {
                         .text(change.grouping())
                         .text(change.typeId())
                         .text(change.flaps())
+                        .text(change.thrust())
                         .text(change.group())
                         .text(change.figure().unit())
                         .whole(change.flightsBefore())
@@ -204,7 +207,7 @@ public final class SeasonChangeFiles {
                 change.figure().label() + ", " + change.figure().unit(),
                 change.grouping(),
                 change.typeId(),
-                change.flaps(),
+                TrimSetting.words(change.flaps(), change.thrust()),
                 change.group())) {
             row.data(words, styles.text);
         }
@@ -292,7 +295,7 @@ public final class SeasonChangeFiles {
                 Locale.ROOT,
                 "%s%s, %s %.2f to %.2f %s (%s, chance %s)",
                 change.typeId(),
-                change.flaps().isBlank() ? "" : " flaps " + change.flaps(),
+                change.flaps().isBlank() ? "" : " flaps " + TrimSetting.words(change.flaps(), change.thrust()),
                 what,
                 change.before().orElse(0),
                 change.after().orElse(0),

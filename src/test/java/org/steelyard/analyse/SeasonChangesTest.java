@@ -47,6 +47,7 @@ class SeasonChangesTest {
             side.add(new SeasonSide.Flight(
                     flown.type(),
                     flown.flaps(),
+                    "",
                     Map.of("tail", flown.tail(), "route", flown.route(), "pilot", flown.pilot()),
                     flown.cgPercentMac(),
                     OptionalDouble.of(flown.trimUnits()),
@@ -76,7 +77,10 @@ class SeasonChangesTest {
             Collections.shuffle(season, new Random(SEED - i));
             List<SeasonChange> told = told(season.subList(0, 1_600), season.subList(1_600, 3_200));
             apart += told.isEmpty() ? 0 : 1;
-            told.forEach(one -> what.append(one.figure()).append(" by ").append(one.grouping()).append("; "));
+            told.forEach(one -> what.append(one.figure())
+                    .append(" by ")
+                    .append(one.grouping())
+                    .append("; "));
         }
         String seen = "seed " + SEED + ": " + apart + " of " + HALVINGS + " halvings tell something: " + what;
         System.out.println(seen);
@@ -92,7 +96,7 @@ class SeasonChangesTest {
         SeasonSide side = new SeasonSide();
         for (int i = 0; i < 10; i++) {
             double cg = middle + (i % 2 == 0 ? 1 : -1);
-            side.add(new SeasonSide.Flight("jet", "", Map.of(), cg, OptionalDouble.empty(), Status.CLEAN));
+            side.add(new SeasonSide.Flight("jet", "", "", Map.of(), cg, OptionalDouble.empty(), Status.CLEAN));
         }
         return side;
     }
@@ -113,10 +117,35 @@ class SeasonChangesTest {
                 String.format(Locale.ROOT, "%.4f", cg.chance().orElseThrow()));
     }
 
+    private static SeasonSide atThrust(String thrust, double trimUnits) {
+        SeasonSide side = new SeasonSide();
+        for (int i = 0; i < 30; i++) {
+            double off = i % 2 == 0 ? 1 : -1;
+            side.add(new SeasonSide.Flight(
+                    "jet", "5", thrust, Map.of(), 25 + off, OptionalDouble.of(trimUnits - 0.1 * off), Status.CLEAN));
+        }
+        return side;
+    }
+
+    @Test
+    void trimsOfTwoThrustRatingsAreNotCompared() {
+        List<SeasonChange> trims = SeasonChanges.between(atThrust("full", 1), atThrust("reduced", 1.5)).stream()
+                .filter(change -> change.figure() == Figure.TAKEOFF_TRIM)
+                .toList();
+        EDGES.row(
+                EdgeTopic.THRUST,
+                "30 flights at full thrust (1.0 units) against 30 reduced at the same CGs (1.5): what is said of trim",
+                "full only before; reduced only after",
+                trims.stream()
+                        .map(change -> change.thrust() + " " + change.verdict().label())
+                        .sorted()
+                        .collect(Collectors.joining("; ")));
+    }
+
     @Test
     void aFigureOfManyGroupsTakesNothingFromAFigureOfOne() {
-        double[] adjusted = Holm.adjusted(
-                new double[] {0.2, 0.02, 0.02, 0.9, 0.7}, new double[] {0.25, 1, 0.25, 0.25, 0.25});
+        double[] adjusted =
+                Holm.adjusted(new double[] {0.2, 0.02, 0.02, 0.9, 0.7}, new double[] {0.25, 1, 0.25, 0.25, 0.25});
         EDGES.row(
                 EdgeTopic.CHANCE_OF_A_CHANGE,
                 "chance 0.02 of the one group of a figure, 0.02, 0.2, 0.7 and 0.9 of the four groups of another: adjusted",
@@ -143,7 +172,11 @@ class SeasonChangesTest {
             found += told ? 1 : 0;
         }
         System.out.printf(
-                Locale.ROOT, "a tail of 100 flights %.1f sd farther aft: told %d of %d times%n", sd, found, POWER_DRAWS);
+                Locale.ROOT,
+                "a tail of 100 flights %.1f sd farther aft: told %d of %d times%n",
+                sd,
+                found,
+                POWER_DRAWS);
         return found;
     }
 

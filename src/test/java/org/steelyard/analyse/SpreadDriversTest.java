@@ -18,21 +18,21 @@ import org.steelyard.check.Checker;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Cabin;
 import org.steelyard.model.CabinZone;
+import org.steelyard.model.Fuel;
 import org.steelyard.model.FuelStage;
 import org.steelyard.model.FuelSystem;
 import org.steelyard.model.HoldLoad;
 import org.steelyard.model.LastMinuteChange;
 import org.steelyard.model.Load;
 import org.steelyard.model.LoadPart;
+import org.steelyard.model.Loading;
+import org.steelyard.model.MassMoment;
 import org.steelyard.model.Passengers;
 import org.steelyard.model.SeatRow;
 import org.steelyard.model.SeatRowLoad;
 import org.steelyard.model.Tail;
 import org.steelyard.model.TankShare;
 import org.steelyard.model.ZoneLoad;
-import org.steelyard.model.Fuel;
-import org.steelyard.model.Loading;
-import org.steelyard.model.MassMoment;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
 import org.steelyard.samples.PlantedSeason;
@@ -122,8 +122,7 @@ class SpreadDriversTest {
     private static AircraftType withRows() {
         AircraftType type = SampleJet.type();
         List<CabinZone> zones = new ArrayList<>(type.cabin().zones());
-        zones.set(
-                1, new CabinZone("B", "zone B", 17, 30, List.of(new SeatRow("1", 13, 15), new SeatRow("2", 21, 15))));
+        zones.set(1, new CabinZone("B", "zone B", 17, 30, List.of(new SeatRow("1", 13, 15), new SeatRow("2", 21, 15))));
         return new AircraftType(
                 type.id(),
                 type.name(),
@@ -159,7 +158,12 @@ class SpreadDriversTest {
 
     private static Cabin cabin(AircraftType type, List<CabinZone> zones) {
         return new Cabin(
-                zones, type.cabin().crewStations(), 2, 2, List.of(), type.cabin().scheme());
+                zones,
+                type.cabin().crewStations(),
+                2,
+                2,
+                List.of(),
+                type.cabin().scheme());
     }
 
     private static AuditedFlight audited(AircraftType type, Load load, Fuel fuel, LastMinuteChange change) {
@@ -184,7 +188,9 @@ class SpreadDriversTest {
         ZoneLoad rows = new ZoneLoad(
                 Passengers.adults(10),
                 OptionalDouble.empty(),
-                List.of(new SeatRowLoad(0, inFront, 100.0 * inFront), new SeatRowLoad(1, 10 - inFront, 1000 - 100.0 * inFront)));
+                List.of(
+                        new SeatRowLoad(0, inFront, 100.0 * inFront),
+                        new SeatRowLoad(1, 10 - inFront, 1000 - 100.0 * inFront)));
         Load load = new Load.ByPlace(
                 List.of(ZoneLoad.EMPTY, rows, ZoneLoad.EMPTY),
                 List.of(new HoldLoad(1000, 0), new HoldLoad(0, 0), new HoldLoad(1000, 0)));
