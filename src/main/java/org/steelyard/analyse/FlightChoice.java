@@ -102,8 +102,7 @@ public final class FlightChoice<R extends Serializable> implements Serializable 
             double excess = WorstFlights.excess(flight, policy);
             kept |= offer(new Reason("worst", ""), sizes.worst(), new Entry(-excess, 0, place));
         }
-        FlightColumns.Setting setting =
-                new FlightColumns.Setting(type, flight.loading().setting().flaps());
+        TrimSetting setting = TrimSetting.of(flight);
         kept |= unusual("CG", setting, MergeableTally.cg(flight), place);
         var trim = flight.balance().takeoffTrim();
         if (trim.isPresent() && trim.get().trimUnits().isPresent()) {
@@ -117,7 +116,7 @@ public final class FlightChoice<R extends Serializable> implements Serializable 
         }
     }
 
-    private boolean unusual(String measure, FlightColumns.Setting setting, double value, long place) {
+    private boolean unusual(String measure, TrimSetting setting, double value, long place) {
         boolean low = offer(new Reason("low " + measure, setting), UNUSUAL, new Entry(value, place, place));
         return offer(new Reason("high " + measure, setting), UNUSUAL, new Entry(-value, -place, place)) || low;
     }

@@ -14,7 +14,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import org.steelyard.analyse.FlightColumns.Setting;
 import org.steelyard.analyse.FlightColumns.Week;
 import org.steelyard.balance.TrimResult;
 import org.steelyard.check.AuditedFlight;
@@ -69,7 +68,7 @@ public final class MergeableTally implements Serializable {
     private final Map<Place, Map<Measure, MergeableValues>> values = new HashMap<>();
     private final Map<String, Set<Object>> groups = new LinkedHashMap<>();
     private final Map<String, PartTally> partsByType = new HashMap<>();
-    private final Map<Setting, PartTally> partsBySetting = new HashMap<>();
+    private final Map<TrimSetting, PartTally> partsBySetting = new HashMap<>();
     private final Map<Place, PartMeans> partsByGroup = new HashMap<>();
     private final Set<String> seen = new HashSet<>();
     private final SortedSet<String> leftOut = new TreeSet<>();
@@ -170,7 +169,7 @@ public final class MergeableTally implements Serializable {
         Loading loading = flight.loading();
         FlightIdent ident = loading.flight();
         AircraftType type = loading.type();
-        Setting setting = new Setting(type.id(), loading.setting().flaps());
+        TrimSetting setting = TrimSetting.of(flight);
         String route = SeasonTally.route(ident);
         if (!route.isEmpty() && isKept("route")) {
             routes.add(route, status);
@@ -193,7 +192,7 @@ public final class MergeableTally implements Serializable {
         }
     }
 
-    private record One(Map<Measure, Double> figures, Optional<PartFigures> parts, Setting setting, Status status) {}
+    private record One(Map<Measure, Double> figures, Optional<PartFigures> parts, TrimSetting setting, Status status) {}
 
     private LoadParts loadParts(AircraftType type) {
         if (loadParts == null) {
@@ -203,7 +202,7 @@ public final class MergeableTally implements Serializable {
     }
 
     private void addParts(
-            Optional<PartFigures> parts, AircraftType type, Setting setting, Map<Measure, Double> figures) {
+            Optional<PartFigures> parts, AircraftType type, TrimSetting setting, Map<Measure, Double> figures) {
         if (parts.isPresent()) {
             int size = loadParts(type).size();
             Double trim = figures.get(Measure.TAKEOFF_TRIM);

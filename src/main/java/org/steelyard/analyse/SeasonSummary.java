@@ -11,7 +11,7 @@ import org.steelyard.model.FindingCode;
  * @param tails by tail, most breached first, then most marginal, then by name
  * @param routes by from and to, in the same order; flights that give neither are in none
  * @param findings kinds of findings, most serious and most frequent first
- * @param trim trim and CG by type and flap setting, in order of name
+ * @param trim trim and CG by type, flap setting and thrust rating of a scale, in order of name
  * @param worst the flights farthest outside, worst first, at most twenty
  * @param months by month and type, in that order
  * @param recordedTrim recorded against right trim settings by tail, then by the column that the policy names; those

@@ -38,8 +38,9 @@ public final class SeasonTables {
      * How take-off trim spreads.
      *
      * @param summary the season
-     * @return a row for each type and flap setting with columns {@code type, flaps, n, mean, sd, min, p5, p25, median,
-     *     p75, p95, max}; trim in units, nose-up positive; groups without any trim have n = 0 and no figures
+     * @return a row for each type, flap setting and thrust rating of a scale with columns {@code type, flaps, thrust,
+     *     n, mean, sd, min, p5, p25, median, p75, p95, max}; trim in units, nose-up positive; groups without any trim
+     *     have n = 0 and no figures
      */
     public static Table trimSpread(SeasonSummary summary) {
         return spread("Take-off trim", summary.trim(), TrimGroup::trimUnits);
@@ -59,10 +60,10 @@ public final class SeasonTables {
      * How each measure spreads by each grouping.
      *
      * @param summary the season
-     * @return a row for each group with columns {@code grouping, type, flaps, group, measure, unit, n, mean, sd, min,
-     *     p5, p25, median, p75, p95, max}, the 95 % intervals {@code p5_from, p5_to, p95_from, p95_to} of the ends of
-     *     the typical range, missing where there are too few flights, {@code share_marginal, share_breached} from 0 to
-     *     1 and {@code few}, which says yes or no
+     * @return a row for each group with columns {@code grouping, type, flaps, thrust, group, measure, unit, n, mean,
+     *     sd, min, p5, p25, median, p75, p95, max}, the 95 % intervals {@code p5_from, p5_to, p95_from, p95_to} of the
+     *     ends of the typical range, missing where there are too few flights, {@code share_marginal, share_breached}
+     *     from 0 to 1 and {@code few}, which says yes or no
      */
     public static Table groupSpreads(SeasonSummary summary) {
         List<GroupSpread> rows = summary.statistics().spreads();
@@ -73,6 +74,7 @@ public final class SeasonTables {
                         words("grouping", rows, GroupSpread::grouping),
                         words("type", rows, GroupSpread::typeId),
                         words("flaps", rows, GroupSpread::flaps),
+                        words("thrust", rows, GroupSpread::thrust),
                         words("group", rows, GroupSpread::group),
                         words("measure", rows, row -> row.measure().label()),
                         words("unit", rows, row -> row.measure().unit()),
@@ -117,6 +119,8 @@ public final class SeasonTables {
                                 "type", groups.stream().map(TrimGroup::typeId).toList()),
                         StringColumn.create(
                                 "flaps", groups.stream().map(TrimGroup::flaps).toList()),
+                        StringColumn.create(
+                                "thrust", groups.stream().map(TrimGroup::thrust).toList()),
                         LongColumn.create(
                                 "n",
                                 spreads.stream()

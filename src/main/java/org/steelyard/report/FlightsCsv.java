@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
 import java.util.StringJoiner;
 import java.util.function.Function;
 import java.util.function.ToLongFunction;
+import org.steelyard.analyse.TrimSetting;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.EnvelopeMargin;
 import org.steelyard.check.Remedy;
@@ -50,6 +51,7 @@ import org.steelyard.model.Phase;
  *       states are those after it.
  *   <li>{@code …_sd_kg}, {@code …_sd_pct_mac}: standard deviation of mass and CG; {@code …_chance}: chance from 0 to 1
  *       of being outside that limit; empty where the policy gives no spread or the input a state alone.
+ *   <li>{@code trim_thrust}: thrust rating of the take-off scale that was read, where it is for one rating.
  *   <li>{@code remedy_by}, {@code remedy_kg}, {@code remedy}: what would put a breached flight right.
  * </ul>
  */
@@ -167,7 +169,8 @@ final class FlightsCsv implements SeasonOutput {
                             .map(remedy -> remedy.means().label())
                             .orElse("")),
             number("remedy_kg", flight -> FlightFigures.number(flight.remedy(), Remedy::massKg)),
-            text("remedy", RemedyCell::of));
+            text("remedy", RemedyCell::of),
+            text("trim_thrust", TrimSetting::thrust));
 
     /** The columns, as other formats need them. */
     static List<OutputColumn> columns() {

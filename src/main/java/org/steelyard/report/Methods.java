@@ -29,8 +29,8 @@ final class Methods {
                     "typical_range",
                     "Typical range",
                     "from the 5th to the 95th percentile; each end with a 95 % interval by order statistics (binomial,"
-                            + " exact), open where there are too few flights; CG within a type, trim within a type and"
-                            + " flap setting"),
+                            + " exact), open where there are too few flights; CG within a type, trim within a type,"
+                            + " flap setting and, where the scale is for one, thrust rating"),
             new Method(
                     "drivers",
                     "What drives the spread",
@@ -40,12 +40,13 @@ final class Methods {
                     "groups_apart",
                     "Groups apart",
                     "take-off CG against the rest of the type by the rank test of Wilcoxon, Mann and Whitney, adjusted by"
-                            + " Holm over all groups of the kind; the farthest are taken out before the others are tested"
-                            + " again; below 5 % and from 0.2 sd on"),
+                            + " Holm over all groups of a kind and by Bonferroni over the kinds; the farthest are taken out"
+                            + " before the others are tested again; below 5 % and from 0.2 sd on"),
             new Method(
                     "unusual_flights",
                     "Unusual flights",
-                    "robust score 0.6745 (x - median) / MAD beyond 3.5 within type and flap setting"),
+                    "robust score 0.6745 (x - median) / MAD beyond 3.5 within type, flap setting and, where"
+                            + " the scale is for one, thrust rating"),
             new Method(
                     "drift",
                     "Drift by week",

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import org.steelyard.analyse.TrimSetting;
 import org.steelyard.balance.FuelBalance;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.EnvelopeMargin;
@@ -103,7 +104,7 @@ final class PageFlight {
         json.writeNumber(types.of(loading.type()));
         PageJson.text(json, ident.from(), NAME);
         PageJson.text(json, ident.to(), NAME);
-        PageJson.text(json, loading.setting().flaps(), NAME);
+        PageJson.text(json, TrimSetting.words(loading.setting().flaps(), TrimSetting.thrust(flight)), NAME);
         json.writeNumber(PageNumbers.of(flight.assessment().status()));
     }
 

@@ -173,7 +173,7 @@ final class SheetCharts {
     private void type(FlightCloud cloud, OfType type, List<GroupSpread> spreads) {
         String id = type.type().id();
         List<String> settings = TypeCharts.settings(id, spreads).stream()
-                .map(GroupSpread::flaps)
+                .map(TypeCharts::setting)
                 .sorted(GroupSpread.BY_FLAPS)
                 .toList();
         SheetRoll rows = rolls.apply(

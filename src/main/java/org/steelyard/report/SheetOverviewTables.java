@@ -105,7 +105,7 @@ final class SheetOverviewTables {
         SheetRow row = grid.row(14)
                 .at(LEFT)
                 .data(group.typeId(), styles.text)
-                .data(group.flapsShown(), styles.text)
+                .data(group.flapsShown(), styles.fitted)
                 .number(group.cgPercentMac().n(), styles.whole.plain());
         if (group.trimUnits().isPresent()) {
             Spread trim = group.trimUnits().get();

@@ -62,7 +62,7 @@ final class SheetTrimSpread {
     }
 
     private SheetRow group(TrimGroup group) {
-        return grid.row().data(group.typeId(), styles.text).data(group.flapsShown(), styles.text);
+        return grid.row().data(group.typeId(), styles.text).data(group.flapsShown(), styles.fitted);
     }
 
     private void trimNumbers(TrimGroup group) {

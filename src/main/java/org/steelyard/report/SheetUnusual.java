@@ -3,6 +3,7 @@ package org.steelyard.report;
 import java.util.List;
 import java.util.Locale;
 import org.steelyard.analyse.GroupSpread;
+import org.steelyard.analyse.TrimSetting;
 import org.steelyard.analyse.UnusualFlight;
 
 /** Flights far from the others of their type and flap setting, with the reason. */
@@ -16,8 +17,8 @@ final class SheetUnusual {
             "Unusual flights",
             String.format(
                     Locale.ROOT,
-                    "Robust score 0.6745 (x − median) / MAD within type and flap setting, beyond %.1f either way (Iglewicz"
-                            + " and Hoaglin); of normal values chance lists 1 in 2,000 in large groups, 1 in 150 in groups"
+                    "Robust score 0.6745 (x − median) / MAD within type, flap setting and thrust rating of the"
+                            + " scale, beyond %.1f either way (Iglewicz and Hoaglin); of normal values chance lists 1 in 2,000 in large groups, 1 in 150 in groups"
                             + " of %d, the smallest. Unusual is not wrong: findings say what is.",
                     UnusualFlight.SCORE,
                     GroupSpread.FEW),
@@ -62,7 +63,7 @@ final class SheetUnusual {
                 .date(one.flight().date(), styles)
                 .data(one.tail(), styles.text)
                 .data(one.typeId(), styles.text)
-                .data(one.flaps(), styles.text)
+                .data(TrimSetting.words(one.flaps(), one.thrust()), styles.fitted)
                 .data(one.flight().from(), styles.text)
                 .data(one.flight().to(), styles.text)
                 .label(one.measure().label(), styles.text.plain())

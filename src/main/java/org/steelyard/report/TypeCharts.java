@@ -15,6 +15,7 @@ import org.steelyard.analyse.FlightCloud.Point;
 import org.steelyard.analyse.GroupSpread;
 import org.steelyard.analyse.Measure;
 import org.steelyard.analyse.Spread;
+import org.steelyard.analyse.TrimSetting;
 import org.steelyard.check.Status;
 import org.steelyard.model.Envelope;
 import org.steelyard.model.LimitPoint;
@@ -159,20 +160,25 @@ final class TypeCharts {
         WorkbookChart chart = new WorkbookChart(sheet, next(), "Take-off trim against CG by flap setting")
                 .scatter(across.get(), up.get());
         for (int i = 0; i < settings.size(); i++) {
-            String flaps = settings.get(i).flaps();
-            int column = points.trimColumn(flaps);
+            String setting = setting(settings.get(i));
+            int column = points.trimColumn(setting);
             points.rows()
                     .ifPresent(rows -> chart.points(
-                            "flaps " + shown(flaps),
-                            Look.ofSetting(points.place(flaps)),
+                            "flaps " + shown(setting),
+                            Look.ofSetting(points.place(setting)),
                             points.cells(rows, SheetPoints.cgColumn(Phase.TAKEOFF)),
                             points.cells(rows, column)));
         }
         chart.draw(true);
     }
 
-    static String shown(String flaps) {
-        return flaps.isBlank() ? "not given" : flaps;
+    /** Flaps and thrust of a group, as points have them. */
+    static String setting(GroupSpread spread) {
+        return TrimSetting.words(spread.flaps(), spread.thrust());
+    }
+
+    static String shown(String setting) {
+        return setting.isBlank() ? "not given" : setting;
     }
 
     private void histogram(GroupSpread setting) {
@@ -184,7 +190,7 @@ final class TypeCharts {
                 / CELLS;
         double round = Math.pow(10, Math.floor(Math.log10(width)));
         width = width / round > 5 ? 5 * round : width / round > 2 ? 2 * round : round;
-        var cells = cloud.cells(setting.typeId(), setting.flaps(), Measure.TAKEOFF_TRIM, width);
+        var cells = cloud.cells(setting.setting(), Measure.TAKEOFF_TRIM, width);
         List<Line> lines = new ArrayList<>();
         for (int i = 0; i < cells.counts().size(); i++) {
             double middle = cells.first() + i * cells.width();
@@ -199,7 +205,7 @@ final class TypeCharts {
         String title = String.format(
                 Locale.ROOT,
                 "Take-off trim with flaps %s: typical %s to %s, n = %,d",
-                shown(setting.flaps()),
+                shown(setting(setting)),
                 decimals(spread.p5(), 0.01),
                 decimals(spread.p95(), 0.01),
                 spread.n());
@@ -222,13 +228,12 @@ final class TypeCharts {
         List<GroupSpread> months = spreads.stream()
                 .filter(row -> row.grouping().equals("month")
                         && row.measure() == Measure.TAKEOFF_TRIM
-                        && row.typeId().equals(setting.typeId())
-                        && row.flaps().equals(setting.flaps()))
+                        && row.setting().equals(setting.setting()))
                 .toList();
         if (months.size() < 2) {
             return;
         }
-        String title = "Take-off trim by month with flaps " + shown(setting.flaps());
+        String title = "Take-off trim by month with flaps " + shown(setting(setting));
         var table = small.write(
                 type.type().id() + ": " + title,
                 List.of("month", "95th percentile", "median", "5th percentile"),

@@ -63,6 +63,7 @@ final class WorkbookStyles {
     final CellStyle blank;
     final TextStyle text;
     final TextStyle wrapped;
+    final TextStyle fitted;
     final TextStyle original;
     final TextStyle originalHeading;
     final TextStyle setting;
@@ -115,6 +116,7 @@ final class WorkbookStyles {
         blank = style().made();
         text = textStyle(style().indented());
         wrapped = textStyle(style().indented().wrap());
+        fitted = textStyle(style().indented().fitted());
         original = textStyle(style().indented().format("@"));
         originalHeading = textStyle(style().indented().format("@").bold().fill(WorkbookPalette.TINT));
         setting = textStyle(style().right());

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.steelyard.analyse.TrimGroup;
+import org.steelyard.analyse.TrimSetting;
 import org.steelyard.balance.TrimResult;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.FindingText;
@@ -13,21 +14,18 @@ final class WorkbookTrimSteps {
 
     private static final double UNKNOWN_STEP = 0.1;
 
-    private final Map<String, Map<String, Double>> steps = new HashMap<>();
+    private final Map<TrimSetting, Double> steps = new HashMap<>();
 
     void see(AuditedFlight flight) {
         Optional<TrimResult> trim = flight.balance().takeoffTrim();
         if (trim.isPresent()) {
-            steps.computeIfAbsent(flight.loading().type().id(), id -> new HashMap<>())
-                    .putIfAbsent(
-                            flight.loading().setting().flaps(),
-                            trim.get().scale().stepUnits());
+            steps.putIfAbsent(TrimSetting.of(flight), trim.get().scale().stepUnits());
         }
     }
 
     /** A trim of a group as pilots say it. */
     String text(TrimGroup group, double trimUnits) {
-        double step = steps.getOrDefault(group.typeId(), Map.of()).getOrDefault(group.flaps(), UNKNOWN_STEP);
+        double step = steps.getOrDefault(group.setting(), UNKNOWN_STEP);
         return FindingText.trim(trimUnits, step, group.unit());
     }
 }

@@ -31,7 +31,9 @@ class SeasonTablesTest {
                 flight("4").tail("ZZ-L", SINGLE).takeoff(900, 25).build());
         Table trim = SeasonTables.trimSpread(summary);
         assertThat(trim.columnNames())
-                .containsExactly("type", "flaps", "n", "mean", "sd", "min", "p5", "p25", "median", "p75", "p95", "max");
+                .containsExactly(
+                        "type", "flaps", "thrust", "n", "mean", "sd", "min", "p5", "p25", "median", "p75", "p95",
+                        "max");
         assertThat(trim.stringColumn("type").asList()).containsExactly("J180", "J180", "L4");
         assertThat(trim.stringColumn("flaps").asList()).containsExactly("5", "15", "");
         assertThat(trim.longColumn("n").asObjectArray()).containsExactly(2L, 1L, 0L);

@@ -430,6 +430,7 @@ final class WorkbookFixture {
         return new TrimGroup(
                 flights.get(0).loading().type().id(),
                 flights.get(0).loading().setting().flaps(),
+                "",
                 TrimUnit.UNITS,
                 trims.length == 0 ? Optional.empty() : Optional.of(spread(trims)),
                 spread(cgs),

@@ -40,7 +40,7 @@ final class Agreement {
                     + "File=file,Sheet=sheet,Row=row");
 
     private static final Map<String, String> STATISTICS = columns(
-            "Grouping=grouping,Type=type,Flaps=flaps,Group=group,Measure=measure,Unit=unit,n=n,Mean=mean,sd=sd,Min=min,"
+            "Grouping=grouping,Type=type,Flaps=flaps,Thrust=thrust,Group=group,Measure=measure,Unit=unit,n=n,Mean=mean,sd=sd,Min=min,"
                     + "p5=p5,p25=p25,Median=median,p75=p75,p95=p95,Max=max,p5 from=p5_from,p5 to=p5_to,"
                     + "p95 from=p95_from,p95 to=p95_to,Marginal=share_marginal,Breached=share_breached");
 
@@ -246,7 +246,7 @@ final class Agreement {
                             csv.get("type"),
                             csv.get("from"),
                             csv.get("to"),
-                            csv.get("flaps"),
+                            setting(csv.get("flaps"), csv.get("trim_thrust")),
                             csv.get("status"),
                             csv.get("trim_setting"),
                             csv.get("landing_trim_setting"),
@@ -363,13 +363,17 @@ final class Agreement {
         rowsAgree(rows, reports.csv("statistics.csv"), STATISTICS, "statistics");
     }
 
+    private static String setting(String flaps, String thrust) {
+        return thrust.isEmpty() ? flaps : flaps + ", thrust " + thrust;
+    }
+
     /** The typical trim on overview and page, from the statistics. */
     void typical() throws IOException {
         Map<String, CSVRecord> trim = new TreeMap<>();
         for (CSVRecord row : reports.csv("statistics.csv")) {
             if (row.get("measure").equals("take-off trim")
                     && row.get("grouping").equals("flap setting")) {
-                trim.put(row.get("type") + " " + row.get("flaps"), row);
+                trim.put(row.get("type") + " " + setting(row.get("flaps"), row.get("thrust")), row);
             }
         }
         assertThat(trim).isNotEmpty();

@@ -70,7 +70,7 @@ class OutputsAgreeIT {
         "flights.csv, '\\,948\\.53', '\\,948.54'",
         "flights.csv, '\\,clean\\,', '\\,marginal\\,'",
         "findings.csv, '\\,cg-aft\\,', '\\,cg-forward\\,'",
-        "statistics.csv, '(?m)^type\\,jet180\\,\\,jet180\\,take-off CG\\,% MAC\\,\\d+\\,25', 'type\\,jet180\\,\\,jet180\\,take-off CG\\,% MAC\\,2079\\,24'",
+        "statistics.csv, '(?m)^type\\,jet180\\,\\,\\,jet180\\,take-off CG\\,% MAC\\,\\d+\\,25', 'type\\,jet180\\,\\,\\,jet180\\,take-off CG\\,% MAC\\,2079\\,24'",
         "run.json, '\"breached\" : \\d+', '\"breached\" : 7'",
         "run.json, '\"bytes\" : \\d+', '\"bytes\" : 7'",
         "run.json, '\"totals\" : \\d+', '\"totals\" : 7'",
