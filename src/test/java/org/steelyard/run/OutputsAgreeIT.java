@@ -19,6 +19,7 @@ import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.ConfigResult;
 import org.steelyard.config.Configuration;
 import org.steelyard.read.ReadOptions;
+import org.steelyard.samples.WorkbookStandard;
 
 /** The demo season, with rows to pass over besides: what two of its outputs state is the same in both. */
 class OutputsAgreeIT {
@@ -64,7 +65,13 @@ class OutputsAgreeIT {
         new Agreement(reports).hold();
     }
 
-    /** That the test above can fail: one figure changed in one output is found. */
+    @Test
+    void theWorkbookFollowsTheStandard() throws IOException {
+        assertThat(WorkbookStandard.faults(reports.folder().resolve("season.xlsx")))
+                .isEmpty();
+    }
+
+    /** That the first test can fail: one figure changed in one output is found. */
     @ParameterizedTest
     @CsvSource({
         "flights.csv, '\\,948\\.53', '\\,948.54'",
