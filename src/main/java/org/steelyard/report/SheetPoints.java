@@ -97,7 +97,7 @@ final class SheetPoints {
         }
         for (String flaps : settings) {
             if (flaps.equals(point.flaps())) {
-                row.number(cloud.value(point, Measure.TAKEOFF_TRIM), styles.decimals(3));
+                row.number(cloud.value(point, Measure.TAKEOFF_TRIM), styles.trim.plain());
             } else {
                 row.skip(1);
             }

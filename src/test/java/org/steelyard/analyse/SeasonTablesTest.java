@@ -59,34 +59,7 @@ class SeasonTablesTest {
     }
 
     @Test
-    void findingsAreCrossedByMonthAndType() {
-        SeasonTables.MonthByType months = SeasonTables.findingsByMonth(summary(
-                flight("1")
-                        .on(LocalDate.of(2025, 2, 1))
-                        .found(aft(Severity.BREACH, -1))
-                        .build(),
-                flight("2")
-                        .on(LocalDate.of(2025, 1, 3))
-                        .found(aft(Severity.BREACH, -1), aft(Severity.MARGINAL, 0.1))
-                        .build(),
-                flight("3").on(LocalDate.of(2025, 1, 9)).build(),
-                flight("4")
-                        .on(LocalDate.of(2025, 1, 9))
-                        .tail("ZZ-L", SINGLE)
-                        .found(aft(Severity.BREACH, -1))
-                        .build()));
-        assertThat(months.typeIds()).containsExactly("J180", "L4");
-        Table counts = months.counts();
-        assertThat(counts.stringColumn("month").asList()).containsExactly("2025-01", "2025-02");
-        assertThat(counts.numberColumn("0").asDoubleArray()).containsExactly(2, 1);
-        assertThat(counts.numberColumn("1").get(0)).isEqualTo(1.0);
-        assertThat(counts.numberColumn("1").isMissing(1)).isTrue();
-        assertThat(counts.numberColumn("all").asDoubleArray()).containsExactly(3, 1);
-    }
-
-    @Test
     void aSeasonWithoutFlightsHasTablesWithoutRows() {
         assertThat(SeasonTables.trimSpread(summary()).rowCount()).isZero();
-        assertThat(SeasonTables.findingsByMonth(summary()).counts().rowCount()).isZero();
     }
 }
