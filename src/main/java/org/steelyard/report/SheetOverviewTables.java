@@ -46,7 +46,7 @@ final class SheetOverviewTables {
         section(LEFT, END, "Farthest outside");
         SheetRow head = grid.row(15).at(LEFT);
         for (String heading :
-                List.of("Exceeded", "Flight", "Date", "Tail", "Type", "From", "To", "What was found")) {
+                List.of("Exceeded", "Date", "Flight", "Tail", "Type", "From", "To", "What was found")) {
             head.label(heading, styles.tableHeading);
         }
         grid.join(FOUND, END);
@@ -62,8 +62,8 @@ final class SheetOverviewTables {
         grid.row(14)
                 .at(LEFT)
                 .label(worst.exceeded().label(), styles.text.plain())
-                .data(ident.flight(), styles.text)
                 .date(ident.date(), styles)
+                .data(ident.flight(), styles.text)
                 .data(loading.tail().registration(), styles.text)
                 .data(loading.type().id(), styles.text)
                 .data(ident.from(), styles.text)

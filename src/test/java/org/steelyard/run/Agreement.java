@@ -373,6 +373,7 @@ final class Agreement {
             rounded(group.get(4), row.get("median"), 4, "typical median");
             rounded(group.get(5), row.get("p95"), 4, "typical p95");
         }
+        assertThat(words).containsPattern("\\|Type\\|Flaps\\|Flights\\|5 %\\|Median\\|95 %\\|");
         for (Map<String, Object> shown : overview("Type", 1)) {
             if (shown.get("Type").toString().isEmpty()
                     || shown.get("Type").toString().startsWith("…")) {
@@ -514,7 +515,7 @@ final class Agreement {
                     "Marginal", (double) of.marginal(),
                     "Share", of.share(of.breached())));
         }
-        String inPage = words.substring(words.indexOf("|" + heading + "|Flights|Breached|Marginal|Share|"));
+        String inPage = wordsFrom("|" + heading + "|Flights|Breached|Marginal|Share|");
         int at = 0;
         for (Counts of : ranked.subList(0, Math.min(10, ranked.size()))) {
             int next = inPage.indexOf(
@@ -531,6 +532,11 @@ final class Agreement {
                 ranked.get(0).flights());
         assertThat(words).contains(sentence);
         assertThat(overviewTexts()).anyMatch(text -> text.contains(sentence));
+    }
+
+    private String wordsFrom(String heading) {
+        assertThat(words).contains(heading);
+        return words.substring(words.indexOf(heading));
     }
 
     private List<String> overviewTexts() {
@@ -556,11 +562,12 @@ final class Agreement {
     /** The flights farthest outside: on the overview of the workbook and twice on the page, in the same order. */
     void exceedances() {
         List<Map<String, Object>> inBook = new ArrayList<>(overview("Exceeded", 1));
-        inBook.removeIf(row -> row.get("Exceeded").toString().isEmpty());
-        String top = words.substring(words.indexOf("|Farthest outside|"), words.indexOf("|Typical take-off trim|"));
+        inBook.removeIf(row -> row.get("What was found").toString().isEmpty()
+                || row.get("Exceeded").toString().isEmpty());
+        String top = wordsFrom("|Farthest outside|").replaceFirst("(?s)\\|Typical take-off trim\\|.*", "");
         int at = 0;
         for (Map<String, Object> row : inBook) {
-            String sentence = row.get("What was found").toString();
+            String sentence = row.get("What was found").toString().replaceFirst("\\.$", "");
             int next = top.toLowerCase(Locale.ROOT).indexOf(sentence.toLowerCase(Locale.ROOT), at);
             assertThat(next).as(sentence).isGreaterThan(at);
             assertThat(top.substring(at, next)).contains("|" + row.get("Exceeded") + "|", row.get("Flight") + "|");
@@ -574,7 +581,7 @@ final class Agreement {
                             .map(row -> row.get("Flight").toString()))
                     .as(kind)
                     .isEqualTo(expected.subList(0, Math.min(expected.size(), kind.matches("CG|mass") ? 2 : 1)));
-            String table = words.substring(words.indexOf("|Outside a limit: " + kind + "|"));
+            String table = wordsFrom("|Outside a limit: " + kind + "|");
             int place = 0;
             for (String flight : expected.subList(0, Math.min(10, expected.size()))) {
                 int next = table.indexOf("|" + flight + "|", place);

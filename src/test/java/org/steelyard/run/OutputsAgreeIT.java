@@ -86,6 +86,11 @@ class OutputsAgreeIT {
         "report.html, '>clean<', '>pure<'",
         "rejected.csv, '(?m)^club-2026.csv\\,\\,12\\,', 'club-2026.csv\\,\\,13\\,'",
         "skipped.csv, repeated, totals",
+        "statistics.csv, '(?m)\\,no$', '\\,yes'",
+        "report.html, 'Worst tail: [A-Z-]+', 'Worst tail: QI-XXX'",
+        "report.html, '>95 %<', '>75 %<'",
+        "report.html, '>structure<', '>fuel<'",
+        "report.html, 'Outside a limit: mass', 'Outside a limit: moment'",
     })
     void aFigureChangedInOneOutputIsFound(String file, String regex, String replacement, @TempDir Path changed)
             throws IOException {
