@@ -2,7 +2,9 @@ package org.steelyard.analyse;
 
 import org.steelyard.model.FindingCode;
 
-/** What a breach exceeds. Breaches of one kind compare with each other; the order is the one in which they are shown. */
+/**
+ * What a breach exceeds. Breaches of one kind compare with each other; the order is the one in which they are shown.
+ */
 public enum Exceeded {
     /** CG limits on ground and in flight. */
     CG("CG"),

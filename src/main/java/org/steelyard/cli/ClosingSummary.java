@@ -98,8 +98,7 @@ final class ClosingSummary {
     }
 
     private void worst() {
-        List<WorstFlight> worst =
-                outcome.summary().worstBriefly();
+        List<WorstFlight> worst = outcome.summary().worstBriefly();
         if (!worst.isEmpty()) {
             add("");
             add("Farthest outside");

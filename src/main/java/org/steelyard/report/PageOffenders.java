@@ -121,7 +121,8 @@ final class PageOffenders {
                     Shown.count(count.breached()),
                     Shown.count(count.marginal()),
                     Shown.share(count.breached(), count.flights()));
-            html.element("td", count.few() ? "few flights" : "", "class", "quiet").closeBlock();
+            html.element("td", count.few() ? "few flights" : "", "class", "quiet")
+                    .closeBlock();
         }
         Tables.close(html);
         if (offendersOnly && all.size() > shown.size()) {

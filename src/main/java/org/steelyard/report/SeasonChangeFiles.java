@@ -298,7 +298,10 @@ public final class SeasonChangeFiles {
                 change.flaps().isBlank() ? "" : " flaps " + change.flaps(),
                 what,
                 shown(change.figure(), change.before().orElse(0), ""),
-                shown(change.figure(), change.after().orElse(0), " " + change.figure().unit()),
+                shown(
+                        change.figure(),
+                        change.after().orElse(0),
+                        " " + change.figure().unit()),
                 interval(change),
                 SheetDrivers.chance(change.chance().orElse(1)));
     }

@@ -45,8 +45,7 @@ final class SheetOverviewTables {
         }
         section(LEFT, END, "Farthest outside");
         SheetRow head = grid.row(15).at(LEFT);
-        for (String heading :
-                List.of("Exceeded", "Date", "Flight", "Tail", "Type", "From", "To", "What was found")) {
+        for (String heading : List.of("Exceeded", "Date", "Flight", "Tail", "Type", "From", "To", "What was found")) {
             head.label(heading, styles.tableHeading);
         }
         grid.join(FOUND, END);

@@ -74,8 +74,7 @@ final class SheetStatistics {
         row.number(figures.getLong(WORDS), styles.whole.plain());
         boolean trim = figures.getString(MEASURE).equals(Measure.TAKEOFF_TRIM.label());
         for (int column = FIRST_FIGURE; column < SHARES; column++) {
-            row.number(
-                    number(figures, column), trim && column != SD ? styles.trim.plain() : styles.decimals(2));
+            row.number(number(figures, column), trim && column != SD ? styles.trim.plain() : styles.decimals(2));
         }
         row.number(number(figures, SHARES), styles.share)
                 .number(number(figures, SHARES + 1), styles.share)

@@ -44,7 +44,8 @@ class ExcessTest {
 
     @Test
     void aLimitOfZeroDividesByNothing() {
-        assertThat(Excess.of(breach(FindingCode.FUEL_SHORT, Quantity.MASS, 0, -30)).figure())
+        assertThat(Excess.of(breach(FindingCode.FUEL_SHORT, Quantity.MASS, 0, -30))
+                        .figure())
                 .isEqualTo(3000);
     }
 }

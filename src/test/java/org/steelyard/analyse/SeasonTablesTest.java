@@ -4,14 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.steelyard.report.Flights.POLICY;
 import static org.steelyard.report.Flights.SINGLE;
-import static org.steelyard.report.Flights.aft;
 import static org.steelyard.report.Flights.flight;
 
-import java.time.LocalDate;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.steelyard.check.AuditedFlight;
-import org.steelyard.model.Severity;
 import tech.tablesaw.api.Table;
 
 class SeasonTablesTest {

@@ -138,8 +138,7 @@ class SeasonTallyTest {
                         .found(aft(Severity.BREACH, -1), aft(Severity.MARGINAL, 0.1))
                         .build());
         assertThat(summary.months())
-                .containsExactly(
-                        new StatusCount("2025-01", 1, 0, 0, 1), new StatusCount("2025-02", 1, 1, 0, 0));
+                .containsExactly(new StatusCount("2025-01", 1, 0, 0, 1), new StatusCount("2025-02", 1, 1, 0, 0));
     }
 
     @Test

@@ -90,14 +90,16 @@ class WorstFirstTest {
                 "14 kg beyond a mass of 700 kg (2 %), 700 kg beyond one of 70,000 kg (1 %)",
                 "700, 70000",
                 season(heavy(700), breach(FindingCode.MASS_HIGH, Quantity.MASS, 700, 14)).worst().stream()
-                        .map(one -> String.format(java.util.Locale.ROOT, "%.0f", one.finding().limit()))
+                        .map(one -> String.format(
+                                java.util.Locale.ROOT, "%.0f", one.finding().limit()))
                         .collect(Collectors.joining(", ")));
     }
 
     @Test
     void aFlightStandsUnderEachKindThatItExceedsByItsWorst() {
-        SeasonSummary season = season(List.of(
-                flight("1").found(hold(10), heavy(700), aft(1), aft(2), hold(20)).build()));
+        SeasonSummary season = season(List.of(flight("1")
+                .found(hold(10), heavy(700), aft(1), aft(2), hold(20))
+                .build()));
         EDGES.row(
                 EdgeTopic.EXCEEDANCES,
                 "one flight, CG 1 and 2 % MAC aft, 700 kg too heavy, holds 10 and 20 kg over",

@@ -122,8 +122,8 @@ class WorkbooksByTheStandardTest {
             assertThat(after).isNotEqualTo(before);
             Files.writeString(inside, after, StandardCharsets.UTF_8);
         }
-        assertThat(WorkbookStandard.faults(changed)).anySatisfy(one -> assertThat(one)
-                .contains(fault));
+        assertThat(WorkbookStandard.faults(changed))
+                .anySatisfy(one -> assertThat(one).contains(fault));
     }
 
     @Test

@@ -36,8 +36,7 @@ class MergedReportsTest {
         for (int i = 0; i < flights.size(); i++) {
             int row = i;
             tally.add(flights.get(i), PlantedSeason.POLICY);
-            choice.offer(
-                    new PlacedFlight(i, flights.get(i)), MergedReports.pageRank(i), () -> row);
+            choice.offer(new PlacedFlight(i, flights.get(i)), MergedReports.pageRank(i), () -> row);
         }
         List<PlacedFlight> shown = choice.chosen().entrySet().stream()
                 .map(one -> new PlacedFlight(one.getKey(), flights.get(one.getValue())))

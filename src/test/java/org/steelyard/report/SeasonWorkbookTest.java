@@ -265,8 +265,7 @@ class SeasonWorkbookTest {
     private static void assertTypicalTrim(WorkbookReadBack read, TrimGroup group) {
         Row row = read.rowWith("Overview", 1, group.typeId(), 1);
         Spread trim = group.trimUnits().orElseThrow();
-        assertThat((long) row.getCell(3).getNumericCellValue())
-                .isEqualTo(trim.n());
+        assertThat((long) row.getCell(3).getNumericCellValue()).isEqualTo(trim.n());
         assertThat(row.getCell(4).getStringCellValue()).isEqualTo(FindingText.trim(trim.p5(), 0.01, group.unit()));
         assertThat(row.getCell(5).getStringCellValue()).isEqualTo(FindingText.trim(trim.median(), 0.01, group.unit()));
         assertThat(row.getCell(6).getStringCellValue()).isEqualTo(FindingText.trim(trim.p95(), 0.01, group.unit()));

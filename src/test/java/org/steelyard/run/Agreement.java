@@ -508,12 +508,19 @@ final class Agreement {
         assertThat(inBook).hasSizeGreaterThan(2);
         for (int i = 0; i < inBook.size(); i++) {
             Counts of = ranked.get(i);
-            assertThat(inBook.get(i)).as(kind + " " + (i + 1)).containsAllEntriesOf(Map.of(
-                    heading, of.group(),
-                    "Flights", (double) of.flights(),
-                    "Breached", (double) of.breached(),
-                    "Marginal", (double) of.marginal(),
-                    "Share", of.share(of.breached())));
+            assertThat(inBook.get(i))
+                    .as(kind + " " + (i + 1))
+                    .containsAllEntriesOf(Map.of(
+                            heading,
+                            of.group(),
+                            "Flights",
+                            (double) of.flights(),
+                            "Breached",
+                            (double) of.breached(),
+                            "Marginal",
+                            (double) of.marginal(),
+                            "Share",
+                            of.share(of.breached())));
         }
         String inPage = wordsFrom("|" + heading + "|Flights|Breached|Marginal|Share|");
         int at = 0;
@@ -626,7 +633,8 @@ final class Agreement {
         StringBuilder table = new StringBuilder("|Month|Flights|Breached|Share|Marginal|Share|");
         var sheet = reports.book().getSheet("Chart data");
         int first = StreamSupport.stream(sheet.spliterator(), false)
-                .filter(row -> row.getCell(1) != null && row.getCell(1).toString().equals("breached, %"))
+                .filter(row ->
+                        row.getCell(1) != null && row.getCell(1).toString().equals("breached, %"))
                 .findFirst()
                 .orElseThrow()
                 .getRowNum();

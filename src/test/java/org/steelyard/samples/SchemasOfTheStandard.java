@@ -25,7 +25,9 @@ final class SchemasOfTheStandard {
     private static final Path JAR = Path.of("target", "schemas", "poi-ooxml-full.jar");
     private static final String HOLDER = "org.apache.poi.schemas.ooxml.system.ooxml.TypeSystemHolder";
 
-    /** The schema leaves out what every writer sets, as XML 1.0 (section 2.10) has it, to keep spaces at a text's ends. */
+    /**
+     * The schema leaves out what every writer sets, as XML 1.0 (section 2.10) has it, to keep spaces at a text's ends.
+     */
     private static final String MARK_OF_SPACES = ": space@http://www.w3.org/XML/1998/namespace in element t@";
 
     private static final SchemaTypeLoader TYPES = load();

@@ -49,7 +49,10 @@ final class WorkbookNumbers {
             } else if (name.startsWith("xl/drawings/drawing")) {
                 elements(part, DRAWING, "cNvPr").forEach(one -> once(name, "shape", one.getAttribute("id")));
             } else if (name.startsWith("xl/tables/")) {
-                once("xl/tables", "name of a table", lower(part.getDocumentElement().getAttribute("displayName")));
+                once(
+                        "xl/tables",
+                        "name of a table",
+                        lower(part.getDocumentElement().getAttribute("displayName")));
                 once("xl/tables", "id of a table", part.getDocumentElement().getAttribute("id"));
             }
         });

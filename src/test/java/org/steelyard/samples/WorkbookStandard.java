@@ -38,8 +38,7 @@ public final class WorkbookStandard {
     private static final String TYPES_NS = "http://schemas.openxmlformats.org/package/2006/content-types";
     private static final String CORE_NS = "http://schemas.openxmlformats.org/package/2006/metadata/core-properties";
     private static final String RELATIONS_NS = "http://schemas.openxmlformats.org/package/2006/relationships";
-    private static final String REFERENCE_NS =
-            "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+    private static final String REFERENCE_NS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 
     private final Map<String, Document> parts = new LinkedHashMap<>();
     private final Map<String, String> contentTypes = new HashMap<>();
@@ -161,7 +160,9 @@ public final class WorkbookStandard {
             String id = relation.getAttribute("Id");
             String target = relation.getAttribute("Target");
             boolean outside = relation.getAttribute("TargetMode").equals("External");
-            String part = outside ? "" : URI.create("/" + source).resolve(target).getPath().substring(1);
+            String part = outside
+                    ? ""
+                    : URI.create("/" + source).resolve(target).getPath().substring(1);
             if (found.put(id, part) != null) {
                 fault(name, id + " stands twice");
             }
@@ -183,8 +184,10 @@ public final class WorkbookStandard {
             default -> kind + "+xml";
         };
         if (!contentTypes.get(part).endsWith(ending)) {
-            fault(name, "a relationship of kind " + kind + " leads to " + part + " of content type "
-                    + contentTypes.get(part));
+            fault(
+                    name,
+                    "a relationship of kind " + kind + " leads to " + part + " of content type "
+                            + contentTypes.get(part));
         }
     }
 
@@ -213,7 +216,8 @@ public final class WorkbookStandard {
         Set<String> seen = new HashSet<>();
         for (Node one = properties.getFirstChild(); one != null; one = one.getNextSibling()) {
             if (one instanceof Element property
-                    && (!seen.add(property.getLocalName()) || !elements(property, "*", "*").isEmpty())) {
+                    && (!seen.add(property.getLocalName())
+                            || !elements(property, "*", "*").isEmpty())) {
                 fault(CORE_PART, property.getLocalName() + " stands twice, or holds another");
             }
         }
