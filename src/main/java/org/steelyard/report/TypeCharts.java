@@ -34,7 +34,7 @@ final class TypeCharts {
 
     private static final int SETTINGS = 6;
     private static final int CELLS = 16;
-    private static final String TRIM_TITLE = "Take-off trim, units (UP nose-up, DN nose-down)";
+    private static final String TRIM_TITLE = "Take-off trim, units";
 
     private final XSSFSheet sheet;
     private final ChartDataSheet small;
