@@ -44,7 +44,7 @@ public record GroupSpread(
 
     /** Whether the group is so small that its figures say little. */
     public boolean few() {
-        return spread.n() < FEW;
+        return spread.few();
     }
 
     /** Share of marginal flights, from 0 to 1. */

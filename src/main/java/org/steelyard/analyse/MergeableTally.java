@@ -2,6 +2,7 @@ package org.steelyard.analyse;
 
 import java.io.Serializable;
 import java.time.YearMonth;
+import java.time.temporal.ChronoField;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -62,7 +63,7 @@ public final class MergeableTally implements Serializable {
     private final StatusTally<String> tails = new StatusTally<>();
     private final StatusTally<String> routes = new StatusTally<>();
     private final FindingTally findings = new FindingTally();
-    private final MonthTally months = new MonthTally();
+    private final StatusTally<Long> months = new StatusTally<>();
     private final TrimTally scales = new TrimTally();
     private final Map<Recorded, RecordedSums> recorded = new HashMap<>();
     private final Map<Place, Map<Measure, MergeableValues>> values = new HashMap<>();
@@ -106,7 +107,7 @@ public final class MergeableTally implements Serializable {
         types.add(loading.type().id(), status);
         tails.add(loading.tail().registration(), status);
         findings.add(flight.assessment().findings());
-        months.add(flight, status);
+        months.add(loading.flight().date().getLong(ChronoField.PROLEPTIC_MONTH), status);
         scales.add(flight);
         addRecorded(flight, policy.recordedTrim().orElse(RecordedTrimTally.NOTHING_BEYOND));
         likelyOutside += SeasonTally.isLikelyOutside(flight, policy.chance()) ? 1 : 0;
@@ -383,20 +384,23 @@ public final class MergeableTally implements Serializable {
         return maker;
     }
 
+    private static String month(long sinceYearZero) {
+        return YearMonth.of(0, 1).plusMonths(sinceYearZero).toString();
+    }
+
     /**
      * What the season comes to.
      *
      * @param types types by id
-     * @param policy the operator's rules
      * @param shown the flights that a {@link FlightChoice} chose, in order of place
      * @return the summary of all flights taken
      */
-    public SeasonSummary summary(Map<String, AircraftType> types, Policy policy, List<PlacedFlight> shown) {
+    public SeasonSummary summary(Map<String, AircraftType> types, List<PlacedFlight> shown) {
         MergedFigures figures = new MergedFigures(this);
         PartTallies parts = parts(figures, types);
         FlightColumns columns = new FlightColumns(List.of());
         UnusualFlights unusual = new UnusualFlights(columns);
-        WorstFlights worst = new WorstFlights(policy, SeasonTally.WORST);
+        WorstFlights worst = new WorstFlights(SeasonTally.WORST);
         long[] places = new long[shown.size()];
         for (PlacedFlight placed : shown) {
             AuditedFlight flight = placed.flight();
@@ -412,13 +416,13 @@ public final class MergeableTally implements Serializable {
         }
         return new SeasonSummary(
                 all.named("all"),
-                this.types.counts(type -> type, StatusTally.BY_NAME),
-                tails.counts(tail -> tail, StatusTally.WORST_FIRST),
-                routes.counts(route -> route, StatusTally.WORST_FIRST),
+                this.types.counts(type -> type, StatusCount.BY_NAME),
+                tails.counts(tail -> tail, StatusCount.WORST_FIRST),
+                routes.counts(route -> route, StatusCount.WORST_FIRST),
                 findings.counts(),
                 scales.groups(figures),
                 worst.worstFirst(),
-                months.counts(),
+                months.counts(MergeableTally::month, StatusCount.IN_TIME),
                 recorded(),
                 StatisticsTally.statistics(
                         figures, parts, unusual, new FlightCloud(columns, figures, flight -> places[flight])),

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import tech.tablesaw.aggregate.AggregateFunctions;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.LongColumn;
 import tech.tablesaw.api.StringColumn;
@@ -13,24 +12,9 @@ import tech.tablesaw.api.Table;
 
 /**
  * A season's summary as tables that outputs can write row by row. The figures are the summary's own; the table library
- * computes none of them but sums of whole numbers. An empty cell is a missing value.
+ * computes none of them. An empty cell is a missing value.
  */
 public final class SeasonTables {
-
-    /**
-     * Findings by month and type.
-     *
-     * @param typeIds types in order of name
-     * @param counts a column {@code month} as 2025-01, in order, a column named by the position of each type, missing
-     *     where it did not fly, and a column {@code all} with their sum
-     */
-    public record MonthByType(List<String> typeIds, Table counts) {
-
-        /** Copies the types. */
-        public MonthByType {
-            typeIds = List.copyOf(typeIds);
-        }
-    }
 
     private SeasonTables() {}
 
@@ -161,40 +145,5 @@ public final class SeasonTables {
         } else {
             column.appendMissing();
         }
-    }
-
-    /**
-     * Breaches and marginals by month and type.
-     *
-     * @param summary the season
-     * @return the cross-tab; no rows for a season without flights
-     */
-    public static MonthByType findingsByMonth(SeasonSummary summary) {
-        List<String> types = summary.types().stream().map(StatusCount::group).toList();
-        List<MonthCount> months = summary.months();
-        if (months.isEmpty()) {
-            return new MonthByType(types, Table.create("Findings by month").addColumns(StringColumn.create("month")));
-        }
-        // types go by position: column names of a table do not tell upper from lower case
-        Table longForm = Table.create(
-                "Findings by month",
-                StringColumn.create(
-                        "month", months.stream().map(m -> m.month().toString()).toList()),
-                StringColumn.create(
-                        "type",
-                        months.stream()
-                                .map(m -> Integer.toString(types.indexOf(m.typeId())))
-                                .toList()),
-                DoubleColumn.create(
-                        "findings",
-                        months.stream().mapToDouble(MonthCount::findings).toArray()));
-        Table sums = longForm.summarize("findings", AggregateFunctions.sum).by("month");
-        sums.column(1).setName("all");
-        Table counts = longForm.pivot("month", "type", "findings", AggregateFunctions.sum)
-                .joinOn("month")
-                .with(sums)
-                .join()
-                .sortOn("month");
-        return new MonthByType(types, counts);
     }
 }

@@ -12,12 +12,12 @@ import org.steelyard.model.FlightIdent;
 import org.steelyard.model.Severity;
 import org.steelyard.report.Caution;
 import org.steelyard.report.RunFacts;
+import org.steelyard.report.SeasonWords;
 import org.steelyard.run.SeasonOutcome;
 
 /** What a finished audit says on the terminal. */
 final class ClosingSummary {
 
-    private static final int WORST = 3;
     private static final int KINDS = 4;
     private static final int SKIPPED = 8;
 
@@ -109,24 +109,29 @@ final class ClosingSummary {
     }
 
     private void worst() {
-        List<WorstFlight> worst =
-                outcome.summary().worst().stream().limit(WORST).toList();
+        List<WorstFlight> worst = outcome.summary().worstBriefly();
         if (!worst.isEmpty()) {
             add("");
             add("Farthest outside");
             worst.forEach(this::worst);
+        }
+        List<String> groups = SeasonWords.worstGroups(outcome.summary());
+        if (!groups.isEmpty()) {
+            add("");
+            groups.forEach(sentence -> add("%s", sentence));
         }
     }
 
     private void worst(WorstFlight worst) {
         FlightIdent flight = worst.flight().loading().flight();
         add(
-                "  %s %s %s: %s",
+                "  %-9s  %s %s %s: %s",
+                worst.exceeded().label(),
                 flight.date(),
                 flight.flight(),
                 worst.flight().loading().tail().registration(),
                 FindingText.sentence(worst.finding(), worst.flight().loading().type()));
-        worst.flight().remedy().ifPresent(remedy -> add("    → %s", remedy.sentence()));
+        worst.flight().remedy().ifPresent(remedy -> add("             → %s", remedy.sentence()));
     }
 
     private void add(String format, Object... values) {

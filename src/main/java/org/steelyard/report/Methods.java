@@ -1,6 +1,7 @@
 package org.steelyard.report;
 
 import java.util.List;
+import org.steelyard.analyse.GroupSpread;
 
 /** How the figures of the outputs are computed, in words. */
 final class Methods {
@@ -70,8 +71,19 @@ final class Methods {
             new Method(
                     "worst_flights",
                     "Worst flights",
-                    "ranked by how far outside their worst limit lies, as a multiple of the distance that the policy"
-                            + " calls marginal for that kind of limit"));
+                    "by what is exceeded: CG, mass, structure, fuel, trim, last minute; within a kind by how far outside"
+                            + " its worst limit a flight lies, in % MAC, in units of trim or in percent of the limit; a"
+                            + " flight that exceeds several kinds stands under each"),
+            new Method(
+                    "worst_groups",
+                    "Worst tails and routes",
+                    "by the share of flights outside a limit, then by the share close to one; groups of few flights"
+                            + " come last and are not named as worst"),
+            new Method(
+                    "few_flights",
+                    "Few flights",
+                    "fewer than " + GroupSpread.FEW + ": the 5th and 95th percentile then lie between the two outermost"
+                            + " values"));
 
     private Methods() {}
 }

@@ -24,6 +24,7 @@ import org.steelyard.model.MassMoment;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Severity;
 import org.steelyard.model.TrimScale;
+import org.steelyard.model.TrimUnit;
 
 /**
  * One flight as the page's script reads it: an array without names, as there are thousands. In order: flight, date,
@@ -119,7 +120,7 @@ final class PageFlight {
                         : flight.balance()
                                 .takeoffTrim()
                                 .map(trim -> recorded(recorded.getAsDouble(), trim.scale()))
-                                .orElse(PlainNumber.of(recorded.getAsDouble()) + " units, nose-up positive"));
+                                .orElse(SeasonWords.trim(recorded.getAsDouble(), TrimUnit.UNITS)));
     }
 
     private static String recorded(double units, TrimScale scale) {

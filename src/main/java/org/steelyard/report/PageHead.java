@@ -108,8 +108,8 @@ final class PageHead {
                 .filter(count -> count.severity() == Severity.BREACH)
                 .findFirst()
                 .ifPresent(count -> commonest(html, count));
-        offender(html, "Tail with most breaches", summary.tails());
-        offender(html, "Route with most breaches", summary.routes());
+        SeasonWords.worstGroups(summary)
+                .forEach(sentence -> html.open("li").data(sentence).closeBlock());
         likelyOutside(html, result);
         String notChecked = result.facts().notCheckedSentence(summary);
         if (!notChecked.isEmpty()) {
@@ -141,16 +141,6 @@ final class PageHead {
                 .text("Most frequent breach: ")
                 .element("strong", FindingText.kind(count.code(), count.severity()));
         html.text(", on " + Shown.counted(count.flights(), "flight") + ".").closeBlock();
-    }
-
-    private static void offender(Html html, String title, List<StatusCount> worstFirst) {
-        if (worstFirst.isEmpty() || worstFirst.get(0).breached() == 0) {
-            return;
-        }
-        StatusCount worst = worstFirst.get(0);
-        html.open("li").text(title + ": ").open("strong").data(worst.group()).close();
-        html.text(", " + Shown.count(worst.breached()) + " of " + Shown.counted(worst.flights(), "flight") + ".");
-        html.closeBlock();
     }
 
     private static void problems(Html html, SeasonResult result) {

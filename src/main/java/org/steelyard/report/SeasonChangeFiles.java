@@ -14,6 +14,7 @@ import org.steelyard.analyse.SeasonChange.Figure;
 import org.steelyard.analyse.SeasonChange.Verdict;
 import org.steelyard.analyse.TrimSetting;
 import org.steelyard.model.Severity;
+import org.steelyard.model.TrimUnit;
 
 /** Writes a comparison of two seasons as a workbook to read and a table to compute with. */
 public final class SeasonChangeFiles {
@@ -202,6 +203,7 @@ public final class SeasonChangeFiles {
 
     private static void line(SmallBook book, SheetGrid grid, SeasonChange change) {
         WorkbookStyles styles = book.styles();
+        CellStyle figure = change.figure() == Figure.TAKEOFF_TRIM ? styles.trim.plain() : styles.decimals(2);
         SheetRow row = grid.row();
         for (String words : Arrays.asList(
                 change.figure().label() + ", " + change.figure().unit(),
@@ -213,8 +215,8 @@ public final class SeasonChangeFiles {
         }
         row.number(change.flightsBefore(), styles.whole.plain())
                 .number(change.flightsAfter(), styles.whole.plain())
-                .number(change.before(), styles.decimals(2))
-                .number(change.after(), styles.decimals(2))
+                .number(change.before(), figure)
+                .number(change.after(), figure)
                 .number(change.difference(), styles.signed.plain())
                 .data(interval(change), styles.setting)
                 .data(
@@ -285,6 +287,12 @@ public final class SeasonChangeFiles {
         }
     }
 
+    private static String shown(Figure figure, double value, String unit) {
+        return figure == Figure.TAKEOFF_TRIM
+                ? SeasonWords.trim(value, TrimUnit.UNITS)
+                : String.format(Locale.ROOT, "%.2f", value) + unit;
+    }
+
     /** One change in words. */
     static String sentence(SeasonChange change) {
         String what = change.grouping().equals("type")
@@ -293,13 +301,15 @@ public final class SeasonChangeFiles {
                         + change.figure().label();
         return String.format(
                 Locale.ROOT,
-                "%s%s, %s %.2f to %.2f %s (%s, chance %s)",
+                "%s%s, %s %s to %s (%s, chance %s)",
                 change.typeId(),
                 change.flaps().isBlank() ? "" : " flaps " + TrimSetting.words(change.flaps(), change.thrust()),
                 what,
-                change.before().orElse(0),
-                change.after().orElse(0),
-                change.figure().unit(),
+                shown(change.figure(), change.before().orElse(0), ""),
+                shown(
+                        change.figure(),
+                        change.after().orElse(0),
+                        " " + change.figure().unit()),
                 interval(change),
                 SheetDrivers.chance(change.chance().orElse(1)));
     }

@@ -114,7 +114,7 @@ final class SheetFlights {
         identity(row, loading, assessment.status());
         row.data(loading.setting().flaps(), styles.text);
         trim(row, balance.takeoffTrim(), worst(assessment, TRIM, Phase.TAKEOFF));
-        row.number(loading.recordedTrimUnits(), styles.signed.plain());
+        row.number(loading.recordedTrimUnits(), styles.trim.plain());
         states(row, flight, loading.type().geometry().chord());
         margins(row, assessment);
         trafficLoad(row, assessment.trafficLoad());
@@ -147,7 +147,7 @@ final class SheetFlights {
         var scale = trim.get().scale();
         String setting = FindingText.trim(trim.get().settingUnits().getAsDouble(), scale.stepUnits(), scale.unit());
         row.label(setting, styles.settingBySeverity.styleFor(worst))
-                .number(trim.get().trimUnits(), styles.signed.styleFor(worst));
+                .number(trim.get().trimUnits(), styles.trim.styleFor(worst));
     }
 
     private void states(SheetRow row, AuditedFlight flight, MeanChord chord) {

@@ -12,9 +12,6 @@ final class SheetOverview {
 
     static final String NAME = "Overview";
 
-    /** Below this a share or a percentile says little. */
-    static final int FEW = 10;
-
     /** First column of the page and of a left table. */
     static final int LEFT = 1;
 
@@ -32,12 +29,10 @@ final class SheetOverview {
 
     private final SheetGrid grid;
     private final WorkbookStyles styles;
-    private final WorkbookTrimSteps steps;
 
-    SheetOverview(SheetGrid grid, WorkbookStyles styles, WorkbookTrimSteps steps) {
+    SheetOverview(SheetGrid grid, WorkbookStyles styles) {
         this.grid = grid;
         this.styles = styles;
-        this.steps = steps;
     }
 
     void write(SeasonSummary season, RunFacts facts, Policy policy, WorkbookPage page) {
@@ -45,7 +40,7 @@ final class SheetOverview {
         title(facts);
         boxes(season, facts);
         news(season, facts, policy);
-        new SheetOverviewTables(grid, styles, steps).write(season);
+        new SheetOverviewTables(grid, styles).write(season);
         caution();
         page.setUp(grid.sheet(), 1, 1);
     }

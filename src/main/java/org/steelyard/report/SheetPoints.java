@@ -97,7 +97,7 @@ final class SheetPoints {
         }
         for (String setting : settings) {
             if (setting.equals(point.setting())) {
-                row.number(cloud.value(point, Measure.TAKEOFF_TRIM), styles.decimals(3));
+                row.number(cloud.value(point, Measure.TAKEOFF_TRIM), styles.trim.plain());
             } else {
                 row.skip(1);
             }

@@ -3,6 +3,7 @@ package org.steelyard.report;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.steelyard.analyse.GroupSpread;
+import org.steelyard.analyse.Measure;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.SeasonTables;
 import tech.tablesaw.api.Row;
@@ -47,6 +48,8 @@ final class SheetStatistics {
             2);
 
     private static final int WORDS = 7;
+    private static final int MEASURE = 5;
+    private static final int SD = 9;
     private static final int FIRST_FIGURE = 8;
     private static final int SHARES = 21;
     private static final int FEW = 23;
@@ -70,8 +73,9 @@ final class SheetStatistics {
             row.data(figures.getString(column), styles.text);
         }
         row.number(figures.getLong(WORDS), styles.whole.plain());
+        boolean trim = figures.getString(MEASURE).equals(Measure.TAKEOFF_TRIM.label());
         for (int column = FIRST_FIGURE; column < SHARES; column++) {
-            row.number(number(figures, column), styles.decimals(2));
+            row.number(number(figures, column), trim && column != SD ? styles.trim.plain() : styles.decimals(2));
         }
         row.number(number(figures, SHARES), styles.share)
                 .number(number(figures, SHARES + 1), styles.share)

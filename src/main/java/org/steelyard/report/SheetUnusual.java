@@ -2,7 +2,9 @@ package org.steelyard.report;
 
 import java.util.List;
 import java.util.Locale;
+import org.apache.poi.ss.usermodel.CellStyle;
 import org.steelyard.analyse.GroupSpread;
+import org.steelyard.analyse.Measure;
 import org.steelyard.analyse.TrimSetting;
 import org.steelyard.analyse.UnusualFlight;
 
@@ -55,6 +57,7 @@ final class SheetUnusual {
     }
 
     private void write(UnusualFlight one) {
+        CellStyle figure = one.measure() == Measure.TAKEOFF_TRIM ? styles.trim.plain() : styles.decimals(2);
         String why = WorkbookWords.sentence(one.reason());
         roll.next()
                 .lines(1 + why.length() / WHY_CHARS)
@@ -67,8 +70,8 @@ final class SheetUnusual {
                 .data(one.flight().from(), styles.text)
                 .data(one.flight().to(), styles.text)
                 .label(one.measure().label(), styles.text.plain())
-                .number(one.value(), styles.decimals(2))
-                .number(one.median(), styles.decimals(2))
+                .number(one.value(), figure)
+                .number(one.median(), figure)
                 .label(one.measure().unit(), styles.text.plain())
                 .data(why, styles.wrapped)
                 .data(one.origin().file(), styles.text)

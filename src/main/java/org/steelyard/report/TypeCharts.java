@@ -15,12 +15,14 @@ import org.steelyard.analyse.FlightCloud.Point;
 import org.steelyard.analyse.GroupSpread;
 import org.steelyard.analyse.Measure;
 import org.steelyard.analyse.Spread;
+import org.steelyard.check.FindingText;
 import org.steelyard.analyse.TrimSetting;
 import org.steelyard.check.Status;
 import org.steelyard.model.Envelope;
 import org.steelyard.model.LimitPoint;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
+import org.steelyard.model.TrimUnit;
 import org.steelyard.report.ChartDataSheet.Line;
 import org.steelyard.report.WorkbookChart.Look;
 import org.steelyard.report.WorkbookChart.Place;
@@ -33,7 +35,7 @@ final class TypeCharts {
 
     private static final int SETTINGS = 6;
     private static final int CELLS = 16;
-    private static final String TRIM_TITLE = "Take-off trim, units (nose-up positive)";
+    private static final String TRIM_TITLE = "Take-off trim, units";
 
     private final XSSFSheet sheet;
     private final ChartDataSheet small;
@@ -153,7 +155,7 @@ final class TypeCharts {
                         ? cloud.value(point, Measure.TAKEOFF_CG)
                         : OptionalDouble.empty()));
         Optional<ChartAxis> up =
-                ChartAxis.around(TRIM_TITLE, values(point -> cloud.value(point, Measure.TAKEOFF_TRIM)));
+                ChartAxis.ofTrim(TRIM_TITLE, values(point -> cloud.value(point, Measure.TAKEOFF_TRIM)));
         if (across.isEmpty() || up.isEmpty()) {
             return;
         }
@@ -197,7 +199,7 @@ final class TypeCharts {
             boolean typical = middle + cells.width() / 2 > spread.p5() && middle - cells.width() / 2 <= spread.p95();
             OptionalDouble count = OptionalDouble.of(cells.counts().get(i).doubleValue());
             lines.add(new Line(
-                    decimals(middle, width),
+                    FindingText.trim(middle, width, TrimUnit.UNITS),
                     typical ? List.of(count, OptionalDouble.empty()) : List.of(OptionalDouble.empty(), count)));
         }
         double most =
@@ -206,8 +208,8 @@ final class TypeCharts {
                 Locale.ROOT,
                 "Take-off trim with flaps %s: typical %s to %s, n = %,d",
                 shown(setting(setting)),
-                decimals(spread.p5(), 0.01),
-                decimals(spread.p95(), 0.01),
+                SeasonWords.trim(spread.p5(), TrimUnit.UNITS),
+                SeasonWords.trim(spread.p95(), TrimUnit.UNITS),
                 spread.n());
         var table = small.write(
                 type.type().id() + ": " + title, List.of("trim, units", "typical (p5 to p95)", "rarer"), lines);
@@ -216,12 +218,6 @@ final class TypeCharts {
         chart.bar("typical: 5th to 95th percentile", WorkbookPalette.SLATE.rgb(), table.names(), table.figures(0));
         chart.bar("rarer", WorkbookPalette.RULE.rgb(), table.names(), table.figures(1));
         chart.draw(true);
-    }
-
-    private static String decimals(double value, double step) {
-        int decimals = (int) Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
-        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
-        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
     }
 
     private void months(GroupSpread setting) {
@@ -234,7 +230,7 @@ final class TypeCharts {
             return;
         }
         String title = "Take-off trim by month with flaps " + shown(setting(setting));
-        var table = small.write(
+        var table = small.writeTrim(
                 type.type().id() + ": " + title,
                 List.of("month", "95th percentile", "median", "5th percentile"),
                 months.stream()
@@ -248,7 +244,7 @@ final class TypeCharts {
                 .flatMapToDouble(month ->
                         DoubleStream.of(month.spread().p5(), month.spread().p95()));
         WorkbookChart chart = new WorkbookChart(sheet, next(), title)
-                .lines("Month", ChartAxis.around(TRIM_TITLE, all).orElseThrow());
+                .lines("Month", ChartAxis.ofTrim(TRIM_TITLE, all).orElseThrow());
         chart.line("95th percentile", Look.SECOND, true, true, table.names(), table.figures(0));
         chart.line("median", Look.FIRST, false, true, table.names(), table.figures(1));
         chart.line("5th percentile", Look.THIRD, true, true, table.names(), table.figures(2));

@@ -31,7 +31,9 @@ final class WorkbookNews {
             return "No flight was accepted" + (rejected == 0 ? "." : "; " + rows(rejected) + " rejected.");
         }
         if (all.breached() > 0) {
-            return share(all.breached(), all.flights()) + " outside a limit." + most(season, Severity.BREACH);
+            String worst = String.join(" ", SeasonWords.worstGroups(season));
+            return share(all.breached(), all.flights()) + " outside a limit." + most(season, Severity.BREACH)
+                    + (worst.isEmpty() ? "" : " " + worst);
         }
         String inside = all.flights() == 1
                 ? "The one flight is inside every limit" + checked
@@ -63,36 +65,15 @@ final class WorkbookNews {
     }
 
     private static String most(SeasonSummary season, Severity severity) {
-        String kind = mostFrequent(season.findings(), severity)
+        return mostFrequent(season.findings(), severity)
                 .map(count -> " Most often: " + FindingText.kind(count.code(), severity) + " ("
                         + WorkbookWords.count(count.flights(), "flight") + ").")
                 .orElse("");
-        return kind + tail(season.tails(), severity);
     }
 
     private static Optional<FindingCount> mostFrequent(List<FindingCount> counts, Severity severity) {
         return counts.stream()
                 .filter(count -> count.severity() == severity)
                 .reduce((a, b) -> b.flights() > a.flights() ? b : a);
-    }
-
-    /** Names a tail only if it stands out: more than one flight, and more than any other tail has. */
-    private static String tail(List<StatusCount> tails, Severity severity) {
-        if (tails.size() < 2
-                || of(tails.get(0), severity) < 2
-                || of(tails.get(0), severity) == second(tails, severity)) {
-            return "";
-        }
-        StatusCount first = tails.get(0);
-        return " Tail with most of them: " + first.group() + " (" + WorkbookWords.number(of(first, severity))
-                + " of its " + WorkbookWords.count(first.flights(), "flight") + ").";
-    }
-
-    private static long second(List<StatusCount> tails, Severity severity) {
-        return of(tails.get(1), severity);
-    }
-
-    private static long of(StatusCount count, Severity severity) {
-        return severity == Severity.BREACH ? count.breached() : count.marginal();
     }
 }

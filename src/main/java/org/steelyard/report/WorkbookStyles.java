@@ -70,6 +70,7 @@ final class WorkbookStyles {
     final NumberStyle whole;
     final NumberStyle twoDecimals;
     final NumberStyle signed;
+    final NumberStyle trim;
     final NumberStyle settingBySeverity;
     final CellStyle date;
     final CellStyle rowNumber;
@@ -123,6 +124,7 @@ final class WorkbookStyles {
         whole = numberStyle(WHOLE);
         twoDecimals = numberStyle(TWO_DECIMALS);
         signed = numberStyle(SIGNED);
+        trim = numberStyle(SeasonWords.trimFormat(2));
         settingBySeverity = numberStyle("General");
         decimals = new CellStyle[] {
             whole.plain(), style().format(ONE_DECIMAL).made(), twoDecimals.plain(), format(THREE_DECIMALS)

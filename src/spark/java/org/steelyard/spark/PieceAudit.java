@@ -164,7 +164,6 @@ final class PieceAudit {
         part.choice.offer(
                 new PlacedFlight(place, flight),
                 MergedReports.pageRank(place),
-                policy,
                 () -> new Part.Shown(piece.file(), sheet, row));
         place++;
         flights.write(OutputRows.flight(flight));

@@ -361,7 +361,7 @@ public final class SparkRun {
             throw new SeasonUnreadableException(problems);
         }
         List<PlacedFlight> shown = shown(all.choice.chosen());
-        SeasonSummary summary = all.tally.summary(request.configuration().types(), policy, shown);
+        SeasonSummary summary = all.tally.summary(request.configuration().types(), shown);
         List<String> written;
         try (Scratch scratch = new Scratch()) {
             MergedReports.write(

@@ -114,7 +114,7 @@ class MergeableTallyTest {
             int part = (int) ((long) place * parts / season.size());
             int row = place;
             tallies.get(part).add(season.get(place), PlantedSeason.POLICY);
-            choices.get(part).offer(new PlacedFlight(place, season.get(place)), place, PlantedSeason.POLICY, () -> row);
+            choices.get(part).offer(new PlacedFlight(place, season.get(place)), place, () -> row);
         }
         MergeableTally all = copy(tallies.get(parts - 1));
         FlightChoice<Integer> chosen = copy(choices.get(parts - 1));
@@ -125,7 +125,7 @@ class MergeableTallyTest {
         List<PlacedFlight> shown = chosen.chosen().entrySet().stream()
                 .map(entry -> new PlacedFlight(entry.getKey(), season.get(entry.getValue())))
                 .toList();
-        return all.summary(Map.of(type.id(), type), PlantedSeason.POLICY, shown);
+        return all.summary(Map.of(type.id(), type), shown);
     }
 
     /** As it goes from machine to machine. */
