@@ -45,7 +45,6 @@ public final class KeyWorking {
     private static final int NAME = 22;
     private static final int NUMBER = 12;
     private static final int MOST_CHARS = 15;
-
     private static final double ON_THE_LIMIT = 1e-9;
 
     private final Exercise exercise;
@@ -283,7 +282,7 @@ public final class KeyWorking {
     private static String between(String what, double[] marks, String mark, double from, double to) {
         double at = from + (marks[1] - marks[0]) / (marks[2] - marks[0]) * (to - from);
         String place = mark + " − " + mark;
-        return left(what, 14)
+        return left(what + ":", NAME)
                 + String.format(
                         Locale.ROOT,
                         "%.3f + (" + place + ") / (" + place + ") × (%.3f − %.3f) = %.3f",

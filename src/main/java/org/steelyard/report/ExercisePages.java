@@ -69,10 +69,10 @@ final class ExercisePages {
         html.open("section", "class", "together").element("h2", table.title());
         Tables.open(html, table.title(), "", table.headings().toArray(String[]::new));
         for (List<String> row : table.rows()) {
-            html.open("tr").element("th", row.get(0), "scope", "row");
+            html.open("tr");
+            html.element("th", row.get(0), "scope", "row", "class", isNumber(table, 0) ? "number" : "");
             for (int i = 1; i < row.size(); i++) {
-                boolean number = table.headings().get(i).startsWith(Tables.NUMBERS);
-                String look = (number ? "number" : "") + (row.get(i).isEmpty() ? " blank" : "");
+                String look = (isNumber(table, i) ? "number" : "") + (row.get(i).isEmpty() ? " blank" : "");
                 html.element("td", row.get(i), "class", look.strip());
             }
             html.closeBlock();
@@ -82,6 +82,10 @@ final class ExercisePages {
             html.element("p", table.note(), "class", "chain");
         }
         html.closeBlock();
+    }
+
+    private static boolean isNumber(TypeTable table, int column) {
+        return table.headings().get(column).startsWith(Tables.NUMBERS);
     }
 
     String key() {
