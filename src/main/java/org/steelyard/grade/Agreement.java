@@ -90,7 +90,7 @@ final class Agreement {
         };
     }
 
-    /** Within the scheme's tolerance. */
+    /** Within the scheme's tolerance, however it is written; a trim within half a step of its indicator at least. */
     boolean isRight(SheetItem item, Answer answer, ItemRule rule) {
         if (!(answer instanceof Answer.Figure number)) {
             return isSameWord(item, answer);
@@ -99,9 +99,9 @@ final class Agreement {
         double perUnit = item.kind() == SheetItem.Kind.CG ? perPercentMac(item, figure.measure()) : 1;
         double shareKg = rule.sharePercent() / 100 * Math.abs(number.value());
         double within = Math.max(rule.within() * perUnit, item.kind() == SheetItem.Kind.MASS ? shareKg : 0);
-        double rounding = Math.min(figure.halfStep(), rule.rounding() * perUnit);
+        double rounding = Math.max(rule.rounding() * perUnit, number.step() / 2);
         double off = Math.abs(figure.value() - number.value());
-        return off <= within + Math.max(rounding, number.step() / 2) + 1e-9 * Math.max(1, Math.abs(number.value()));
+        return off <= within + rounding + 1e-9 * Math.max(1, Math.abs(number.value()));
     }
 
     /** How far beyond its rounding a claim is from an answer, 1 being as far as rounding on the way can bring it. */

@@ -15,14 +15,14 @@ import java.util.Optional;
 public record MarkingScheme(String name, double passPercent, double followPercent, List<ItemRule> items) {
 
     /**
-     * How one item is marked. A figure is right if it lies within {@code max(within, sharePercent of the right figure)}
-     * and, beyond that, half of its own last place but at most {@code rounding}.
+     * How one item is marked. A figure is right if it lies within {@code max(within, sharePercent of the right figure) +
+     * rounding} of the right one, however many places it is written with.
      *
      * @param item which
      * @param points points for the right figure, more than zero
      * @param within absolute tolerance: kg, % MAC or trim units; 0 for words
      * @param sharePercent relative tolerance in % of the right mass; 0 for what is no mass
-     * @param rounding largest allowance for the figure's own rounding, in the unit of {@code within}
+     * @param rounding how far rounding on the sheet may carry a figure beyond that, in the unit of {@code within}
      */
     public record ItemRule(SheetItem item, double points, double within, double sharePercent, double rounding) {
 
