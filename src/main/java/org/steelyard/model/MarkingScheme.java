@@ -10,9 +10,15 @@ import java.util.Optional;
  * @param name name of the scheme
  * @param passPercent share of all points that passes, from 0 to 100
  * @param followPercent share of an item's points for a figure that is wrong only because an earlier one was
+ * @param handedInTwice which sheet stands where a student hands in an exercise more than once
  * @param items what is marked, in the order of the sheet
  */
-public record MarkingScheme(String name, double passPercent, double followPercent, List<ItemRule> items) {
+public record MarkingScheme(
+        String name,
+        double passPercent,
+        double followPercent,
+        DuplicateRule handedInTwice,
+        List<ItemRule> items) {
 
     /**
      * How one item is marked. A figure is right if it lies within {@code max(within, sharePercent of the right figure) +
@@ -43,6 +49,7 @@ public record MarkingScheme(String name, double passPercent, double followPercen
      */
     public MarkingScheme {
         Require.text("scheme name", name);
+        Objects.requireNonNull(handedInTwice);
         Require.that(passPercent >= 0 && passPercent <= 100, "the pass mark must be from 0 to 100 %");
         Require.that(followPercent >= 0 && followPercent <= 100, "the share for following on must be from 0 to 100 %");
         items = items.stream()
@@ -50,6 +57,18 @@ public record MarkingScheme(String name, double passPercent, double followPercen
                 .toList();
         Require.that(!items.isEmpty(), "a marking scheme needs at least one item");
         Require.that(items.stream().map(ItemRule::item).distinct().count() == items.size(), "each item is marked once");
+    }
+
+    /**
+     * A scheme by which a student's last sheet stands.
+     *
+     * @param name name of the scheme
+     * @param passPercent share of all points that passes, from 0 to 100
+     * @param followPercent share of an item's points for a figure that is wrong only because an earlier one was
+     * @param items what is marked, in the order of the sheet
+     */
+    public MarkingScheme(String name, double passPercent, double followPercent, List<ItemRule> items) {
+        this(name, passPercent, followPercent, DuplicateRule.LAST, items);
     }
 
     /**
