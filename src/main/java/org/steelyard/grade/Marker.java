@@ -71,7 +71,9 @@ public final class Marker {
             Map<SheetItem, Claim> asked = new EnumMap<>(SheetItem.class);
             for (ItemRule rule : scheme.items()) {
                 Claim claim = sheet.claims().get(rule.item());
-                if (claim != null && sheet.asked().contains(rule.item()) && exercise.right(rule.item(), CgMeasure.ARM).isPresent()) {
+                if (claim != null
+                        && sheet.asked().contains(rule.item())
+                        && exercise.right(rule.item(), CgMeasure.ARM).isPresent()) {
                     asked.put(rule.item(), claim);
                 }
             }

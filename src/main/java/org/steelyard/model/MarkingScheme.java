@@ -14,15 +14,11 @@ import java.util.Optional;
  * @param items what is marked, in the order of the sheet
  */
 public record MarkingScheme(
-        String name,
-        double passPercent,
-        double followPercent,
-        DuplicateRule handedInTwice,
-        List<ItemRule> items) {
+        String name, double passPercent, double followPercent, DuplicateRule handedInTwice, List<ItemRule> items) {
 
     /**
-     * How one item is marked. A figure is right if it lies within {@code max(within, sharePercent of the right figure) +
-     * rounding} of the right one, however many places it is written with.
+     * How one item is marked. A figure is right if it lies within {@code max(within, sharePercent of the right figure)
+     * + rounding} of the right one, however many places it is written with.
      *
      * @param item which
      * @param points points for the right figure, more than zero

@@ -28,15 +28,15 @@ final class HandedSheets {
     private final Map<Loading, Set<SheetItem>> asked = new HashMap<>();
     private final Map<List<Object>, List<Handed>> byStudent = new LinkedHashMap<>();
 
-    /** A sheet and the loading that it answers. */
-    record Handed(StudentSheet sheet, Loading loading) {}
+    /** A sheet with its number in the order of reading, and the loading that it answers. */
+    record Handed(int number, StudentSheet sheet, Loading loading) {}
 
     HandedSheets(DuplicateRule rule) {
         this.rule = rule;
     }
 
     void add(StudentSheet sheet, Loading loading) {
-        Handed handed = new Handed(sheet, loading);
+        Handed handed = new Handed(all.size(), sheet, loading);
         all.add(handed);
         asked.computeIfAbsent(loading, one -> EnumSet.noneOf(SheetItem.class)).addAll(sheet.asked());
         byStudent.computeIfAbsent(key(handed), one -> new ArrayList<>()).add(handed);
@@ -52,7 +52,7 @@ final class HandedSheets {
         List<Handed> standing = new ArrayList<>();
         for (Handed one : all) {
             if (stands(one)) {
-                standing.add(new Handed(one.sheet().asking(asked.get(one.loading())), one.loading()));
+                standing.add(new Handed(one.number(), one.sheet().asking(asked.get(one.loading())), one.loading()));
             } else {
                 problems.add(gaveWay(one));
             }
@@ -75,8 +75,8 @@ final class HandedSheets {
         List<Handed> same = byStudent.get(key(one));
         return same.size() == 1
                 || switch (rule) {
-                    case FIRST -> same.get(0) == one;
-                    case LAST -> same.get(same.size() - 1) == one;
+                    case FIRST -> same.get(0).number() == one.number();
+                    case LAST -> same.get(same.size() - 1).number() == one.number();
                     case NONE -> false;
                     case ALL -> true;
                 };

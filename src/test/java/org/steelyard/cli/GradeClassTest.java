@@ -24,8 +24,8 @@ import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
 
 /**
- * A class that hands in more than it should, or is asked for less than the scheme marks. The loading is a take-off state
- * of 60,000 kg at 24 % MAC, whose figures stand in the row itself.
+ * A class that hands in more than it should, or is asked for less than the scheme marks. The loading is a take-off
+ * state of 60,000 kg at 24 % MAC, whose figures stand in the row itself.
  */
 class GradeClassTest {
 
@@ -95,7 +95,8 @@ class GradeClassTest {
         return String.join(
                 " ",
                 grades.stream()
-                        .filter(line -> line.strip().toLowerCase(java.util.Locale.ROOT).startsWith(student))
+                        .filter(line ->
+                                line.strip().toLowerCase(java.util.Locale.ROOT).startsWith(student))
                         .map(line -> line.split(",", -1)[1] + ":" + line.split(",", -1)[points])
                         .toList());
     }
@@ -126,8 +127,9 @@ class GradeClassTest {
                 .contains("3 sheets marked, 2 passed")
                 .contains("Handed in more than once: robin, T1 twice; the last stands");
         assertThat(err.toString())
-                .contains("monday.csv:2:student: the sheet gives way to monday.csv:4: T1 is handed in twice, and the last"
-                        + " stands (value 'Robin'; expected one sheet of a student for each exercise)");
+                .contains(
+                        "monday.csv:2:student: the sheet gives way to monday.csv:4: T1 is handed in twice, and the last"
+                                + " stands (value 'Robin'; expected one sheet of a student for each exercise)");
         assertThat(grades.get(0)).contains(",handed_in,gave_way,");
         assertThat(grades).anyMatch(line -> line.contains(",2,monday.csv:2,"));
         Path page = folder.resolve("monday/students/2-robin.html");
@@ -157,8 +159,7 @@ class GradeClassTest {
     @Test
     void sheetsWithoutANameAreNotOneStudents() throws IOException {
         Files.write(
-                folder.resolve("monday.csv"),
-                List.of(HEADINGS, row("", "T1", 60000, 24), row("", "T1", 60000, 24)));
+                folder.resolve("monday.csv"), List.of(HEADINGS, row("", "T1", 60000, 24), row("", "T1", 60000, 24)));
         assertThat(graded(scheme("last.yaml"))).hasSize(3);
         assertThat(err.toString()).isEmpty();
     }
@@ -169,8 +170,7 @@ class GradeClassTest {
                 folder.resolve("monday.csv"),
                 List.of(
                         "student,flight,date,tail,flaps,takeoff-mass (kg),takeoff-cg (% MAC),claimed-takeoff-mass (kg)",
-                        "Robin,T1,2026-01-01,QI-JAA,5,60000,24,60000",
-                        "Wren,T1,2026-01-01,QI-JAA,5,60000,24,"));
+                        "Robin,T1,2026-01-01,QI-JAA,5,60000,24,60000", "Wren,T1,2026-01-01,QI-JAA,5,60000,24,"));
         List<String> grades = graded(scheme("last.yaml"));
         EDGES.row(
                 EdgeTopic.HANDED_IN_TWICE,

@@ -29,18 +29,20 @@ class KeyWorkingTest {
         Loading loading = SampleJet.loaded().loading();
         double chordM = loading.type().geometry().chord().lengthM();
         MassMoment basic = loading.tail().basic();
-        MassMoment moved = new MassMoment(
-                basic.massKg(), basic.momentKgM() + TAKEOFF_KG * chordM * (cgPercentMac - 25) / 100);
+        MassMoment moved =
+                new MassMoment(basic.massKg(), basic.momentKgM() + TAKEOFF_KG * chordM * (cgPercentMac - 25) / 100);
         Tail tail = new Tail(loading.tail().registration(), loading.type(), moved, Optional.empty());
         return Exercise.of(loading.with(tail), new Policy(1, 0.5, 2, 0.2, SharingRule.BY_CAPACITY));
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = ';', value = {
-        "25; 5.00 % MAC behind the forward limit, 5.00 % MAC ahead of the aft limit",
-        "30.23; 10.23 % MAC behind the forward limit, 0.23 % MAC behind the aft limit",
-        "19.5; 0.50 % MAC ahead of the forward limit, 10.50 % MAC ahead of the aft limit",
-    })
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "25; 5.00 % MAC behind the forward limit, 5.00 % MAC ahead of the aft limit",
+                "30.23; 10.23 % MAC behind the forward limit, 0.23 % MAC behind the aft limit",
+                "19.5; 0.50 % MAC ahead of the forward limit, 10.50 % MAC ahead of the aft limit",
+            })
     void aMarginSaysOnWhichSideOfItsLimitTheCgIs(double cgPercentMac, String expected) {
         String line = KeyWorking.of(takingOffAt(cgPercentMac)).stream()
                 .flatMap(step -> step.lines().stream())

@@ -118,8 +118,8 @@ class SchemeToleranceTest {
 
     /** The sample jet's take-off mass is 53,200 kg; its CG 25 % MAC. */
     private static String marked(SheetItem item, double value, double halfStep, ItemRule rule) {
-        Exercise exercise = Exercise.of(
-                SampleJet.loaded().loading(), new Policy(1, 0.5, 2, 0.2, SharingRule.BY_CAPACITY));
+        Exercise exercise =
+                Exercise.of(SampleJet.loaded().loading(), new Policy(1, 0.5, 2, 0.2, SharingRule.BY_CAPACITY));
         Claim claim = new Claim.Figure(value, halfStep, CgMeasure.PERCENT_MAC, String.valueOf(value));
         return new Marker(exercise, new MarkingScheme("one item", 50, 50, List.of(rule)))
                 .mark(new StudentSheet(new Origin("sheets.csv", "", 2), "Wren", "S1", Map.of(item, claim)))
@@ -131,7 +131,12 @@ class SchemeToleranceTest {
 
     @ParameterizedTest
     @CsvSource({
-        "53207, 0.5, right", "53207.1, 0.05, wrong", "53193, 5, right", "53190, 5, wrong", "53200, 500, right", "53000, 500, wrong"
+        "53207, 0.5, right",
+        "53207.1, 0.05, wrong",
+        "53193, 5, right",
+        "53190, 5, wrong",
+        "53200, 500, right",
+        "53000, 500, wrong"
     })
     void aMassIsRightWithinToleranceAndRoundingTogetherHoweverItIsWritten(double kg, double halfStep, String expected) {
         EDGES.row(

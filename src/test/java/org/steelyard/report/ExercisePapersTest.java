@@ -116,8 +116,7 @@ class ExercisePapersTest {
     private static Map<String, List<List<String>>> printed(Path page) throws Exception {
         Element root = DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
-                .parse(new InputSource(
-                        new StringReader(Files.readString(page).replace("<!DOCTYPE html>", ""))))
+                .parse(new InputSource(new StringReader(Files.readString(page).replace("<!DOCTYPE html>", ""))))
                 .getDocumentElement();
         Map<String, List<List<String>>> tables = new TreeMap<>();
         NodeList frames = root.getElementsByTagName("div");
@@ -186,8 +185,8 @@ class ExercisePapersTest {
         while (number(heads.get(column)) < massKg && column < heads.size() - 1) {
             column++;
         }
-        double share = (massKg - number(heads.get(column - 1)))
-                / (number(heads.get(column)) - number(heads.get(column - 1)));
+        double share =
+                (massKg - number(heads.get(column - 1))) / (number(heads.get(column)) - number(heads.get(column - 1)));
         double left = trim(table.get(row).get(column - 1));
         return left + share * (trim(table.get(row).get(column)) - left);
     }
@@ -242,9 +241,10 @@ class ExercisePapersTest {
 
     @Test
     void theWholeScaleIsPrintedMassByCgAndByFlap() throws Exception {
-        Map<String, List<List<String>>> page =
-                printed(papers("jet180").into().resolve("exercises.html"));
-        assertThat(page.keySet()).filteredOn(title -> title.contains("trim, flaps")).hasSize(3);
+        Map<String, List<List<String>>> page = printed(papers("jet180").into().resolve("exercises.html"));
+        assertThat(page.keySet())
+                .filteredOn(title -> title.contains("trim, flaps"))
+                .hasSize(3);
         List<List<String>> table = page.entrySet().stream()
                 .filter(entry -> entry.getKey().equals("Take-off trim, flaps 1"))
                 .findFirst()
@@ -329,7 +329,9 @@ class ExercisePapersTest {
             boolean gap = row.stream().allMatch(String::isEmpty);
             boolean title = row.stream().skip(1).allMatch(String::isEmpty);
             load = title ? first.equals("Load") || first.equals("Fuel") : load;
-            if (!gap && !first.equals(SheetForm.EXERCISE) && (made.change().isEmpty() || !first.equals(made.change()))) {
+            if (!gap
+                    && !first.equals(SheetForm.EXERCISE)
+                    && (made.change().isEmpty() || !first.equals(made.change()))) {
                 List<String> kept = new ArrayList<>(row);
                 if (load && kept.size() > 1) {
                     kept.set(1, "given");
@@ -353,7 +355,9 @@ class ExercisePapersTest {
             List<String> words = besidesTheGiven(blank(into, i + 1), made.get(i));
             List<String> before = first.putIfAbsent(same, words);
             if (before != null) {
-                assertThat(words).as("%s of %s", made.get(i).given().flight(), type).isEqualTo(before);
+                assertThat(words)
+                        .as("%s of %s", made.get(i).given().flight(), type)
+                        .isEqualTo(before);
             }
         }
         assertThat(first).hasSizeLessThan(COUNT);
@@ -385,8 +389,8 @@ class ExercisePapersTest {
         int given = 0;
         for (int i = 0; i < made.size(); i++) {
             Exercise exercise = Exercise.of(made.get(i).asked(), configuration.policy());
-            String all = sheet(blank(into, i + 1), "Load sheet").toString()
-                    + sheet(blank(into, i + 1), "Aircraft data");
+            String all =
+                    sheet(blank(into, i + 1), "Load sheet").toString() + sheet(blank(into, i + 1), "Aircraft data");
             double massKg = exercise.balance().takeoff().massKg();
             given += all.contains(String.format(Locale.ROOT, "%,d kg", Math.round(massKg))) ? 1 : 0;
         }

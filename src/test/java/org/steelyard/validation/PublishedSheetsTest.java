@@ -65,7 +65,6 @@ class PublishedSheetsTest {
         return new MarkingScheme("published", 100, 0, rules);
     }
 
-
     private static Map<SheetItem, Claim> claims(PublishedCase one) {
         Map<SheetItem, Claim> claims = new EnumMap<>(SheetItem.class);
         one.expected()
