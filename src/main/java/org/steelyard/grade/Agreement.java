@@ -92,7 +92,7 @@ final class Agreement {
         };
     }
 
-    /** Within the scheme's tolerance. */
+    /** Within the scheme's tolerance, however it is written; a trim within half a step of its indicator at least. */
     boolean isRight(SheetItem item, Answer answer, ItemRule rule) {
         if (!(answer instanceof Answer.Figure number)) {
             return isSameWord(item, answer);
@@ -101,10 +101,10 @@ final class Agreement {
         double perUnit = item.kind() == SheetItem.Kind.CG ? perPercentMac(item, figure.measure()) : 1;
         double shareKg = rule.sharePercent() / 100 * Math.abs(number.value());
         double within = Math.max(rule.within() * perUnit, item.kind() == SheetItem.Kind.MASS ? shareKg : 0);
-        double rounding = Math.min(figure.halfStep(), rule.rounding() * perUnit);
+        double rounding = Math.max(rule.rounding() * perUnit, number.step() / 2);
         double off = Math.abs(figure.value() - number.value());
         return isSet(figure, number)
-                || off <= within + Math.max(rounding, number.step() / 2) + 1e-9 * Math.max(1, Math.abs(number.value()));
+                || off <= within + rounding + 1e-9 * Math.max(1, Math.abs(number.value()));
     }
 
     /** Whether a figure is what is to be set, though the scale's rounding may take it farther than half a step. */

@@ -147,8 +147,9 @@ public final class ExerciseMaker {
                         .map(shift -> new MadeExercise(
                                 Difficulty.LOAD_SHIFT,
                                 loading,
-                                "The CG is to be brought inside by moving load from one hold to another: the least"
-                                        + " mass, from where, to where? The figures below are for the loading as given.",
+                                "If a CG is outside its limits, it is to be brought inside by moving load from one"
+                                        + " hold to another: the least mass, from where, to where? The figures below are"
+                                        + " for the loading as given.",
                                 loading,
                                 Optional.of(shift)))
                 : Optional.empty();

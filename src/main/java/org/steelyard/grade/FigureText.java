@@ -13,6 +13,9 @@ import org.steelyard.model.TrimUnit;
 /** Figures of a load sheet in the units of the type's users. */
 public final class FigureText {
 
+    /** Less than shows, and more than turning pounds into kilograms and back leaves. */
+    private static final double WHOLE = 0.005;
+
     private final AircraftType type;
 
     /**
@@ -42,6 +45,18 @@ public final class FigureText {
      */
     public String massNumber(double massKg) {
         return fixed(massUnit().fromKg(massKg), massUnit() == MassUnit.TONNE ? 3 : 0);
+    }
+
+    /**
+     * A mass that is given, to work with.
+     *
+     * @param massKg in kg
+     * @return in the type's unit, with the unit; with two decimals where it is not whole
+     */
+    public String given(double massKg) {
+        double mass = massUnit().fromKg(massKg);
+        boolean whole = massUnit() == MassUnit.TONNE || Math.abs(mass - Math.rint(mass)) < WHOLE;
+        return whole ? mass(massKg) : fixed(mass, 2) + " " + massUnit().symbol();
     }
 
     private MassUnit massUnit() {

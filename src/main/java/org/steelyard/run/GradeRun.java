@@ -34,7 +34,7 @@ public final class GradeRun {
 
     private final Configuration configuration;
     private final MarkingScheme scheme;
-    private final List<MarkedSheet> marked = new ArrayList<>();
+    private final HandedSheets handed;
     private final List<InputProblem> problems = new ArrayList<>();
     private final Map<String, Loading> exercises = new LinkedHashMap<>();
     private final Map<Loading, Marker> markers = new HashMap<>();
@@ -42,7 +42,7 @@ public final class GradeRun {
     /**
      * A marked class.
      *
-     * @param sheets marked sheets in the order in which they were read
+     * @param sheets marked sheets in the order in which they were read, without those that give way to another
      * @param problems what could not be used
      */
     public record Outcome(List<MarkedSheet> sheets, List<InputProblem> problems) {
@@ -57,6 +57,7 @@ public final class GradeRun {
     private GradeRun(Configuration configuration, MarkingScheme scheme) {
         this.configuration = configuration;
         this.scheme = scheme;
+        handed = new HandedSheets(scheme.handedInTwice());
     }
 
     /**
@@ -83,7 +84,8 @@ public final class GradeRun {
         GradeInput input = GradeReader.sheets(path, tails, options, exercises.orElse(Path.of(EXERCISES)));
         run.problems.addAll(input.problems());
         input.sheets().forEach(run::sheet);
-        return new Outcome(run.marked, run.problems.stream().distinct().toList());
+        List<MarkedSheet> marked = run.marked();
+        return new Outcome(marked, run.problems.stream().distinct().toList());
     }
 
     private static Optional<Path> beside(Path path) {
@@ -124,9 +126,17 @@ public final class GradeRun {
                             : "one of " + String.join(", ", names())));
             return;
         }
-        Marker marker = markers.computeIfAbsent(
-                alone(loading.get()), given -> new Marker(Exercise.of(given, configuration.policy()), scheme));
-        marked.add(marker.mark(one.sheet()));
+        handed.add(one.sheet(), alone(loading.get()));
+    }
+
+    private List<MarkedSheet> marked() {
+        List<MarkedSheet> marked = new ArrayList<>();
+        for (HandedSheets.Handed one : handed.standing(problems)) {
+            Marker marker = markers.computeIfAbsent(
+                    one.loading(), given -> new Marker(Exercise.of(given, configuration.policy()), scheme));
+            marked.add(marker.mark(one.sheet()).with(handed.among(one)));
+        }
+        return marked;
     }
 
     /** A loading without where it was read and what is carried along: rows with the same one share their answers. */
