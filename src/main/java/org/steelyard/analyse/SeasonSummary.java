@@ -1,8 +1,8 @@
 package org.steelyard.analyse;
 
 import java.util.List;
-import org.steelyard.model.FindingCode;
 import java.util.Optional;
+import org.steelyard.model.FindingCode;
 
 /**
  * What a season comes to.

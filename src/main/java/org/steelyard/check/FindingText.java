@@ -292,8 +292,8 @@ public final class FindingText {
 
         private String cg(LimitLine line) {
             double percentMac = type.geometry().chord().percentAt(line.armAtM(line.maxMassKg()));
-            return FixedDecimals.of(absolute(Quantity.CG, percentMac, type), FindingText.decimals(Quantity.CG, type)) + " "
-                    + FindingText.unit(Quantity.CG, type);
+            return FixedDecimals.of(absolute(Quantity.CG, percentMac, type), FindingText.decimals(Quantity.CG, type))
+                    + " " + FindingText.unit(Quantity.CG, type);
         }
 
         private String gap(String inside, String outside) {

@@ -103,8 +103,7 @@ final class Agreement {
         double within = Math.max(rule.within() * perUnit, item.kind() == SheetItem.Kind.MASS ? shareKg : 0);
         double rounding = Math.max(rule.rounding() * perUnit, number.step() / 2);
         double off = Math.abs(figure.value() - number.value());
-        return isSet(figure, number)
-                || off <= within + rounding + 1e-9 * Math.max(1, Math.abs(number.value()));
+        return isSet(figure, number) || off <= within + rounding + 1e-9 * Math.max(1, Math.abs(number.value()));
     }
 
     /** Whether a figure is what is to be set, though the scale's rounding may take it farther than half a step. */
