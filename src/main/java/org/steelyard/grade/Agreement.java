@@ -21,8 +21,6 @@ final class Agreement {
     /** Reading a trim scale. */
     private static final double TRIM_UNITS = 0.02;
 
-    private static final double SAME_KG = 0.5;
-
     private final Exercise exercise;
     private final Map<SheetItem, Claim> claims = new EnumMap<>(SheetItem.class);
     private final SheetRounding rounding;
@@ -101,6 +99,11 @@ final class Agreement {
         };
     }
 
+    /** Whether CGs are written so finely that rounding hides nothing. */
+    boolean isFine() {
+        return rounding.cgPercentMac() <= CG_PERCENT_MAC;
+    }
+
     private boolean isSameWord(SheetItem item, Answer answer) {
         String shown = claims.get(item).shown();
         if (answer instanceof Answer.Verdict verdict) {
@@ -108,12 +111,6 @@ final class Agreement {
         }
         LimitingMass right = ((Answer.Limit) answer).limit();
         Optional<LimitingMass> claimed = ClaimWords.limit(shown);
-        return claimed.isPresent() && (claimed.get() == right || isAsLow(claimed.get(), right));
-    }
-
-    /** Two limits that allow the same mass are both right. */
-    private boolean isAsLow(LimitingMass claimed, LimitingMass right) {
-        double[] takeoffKg = Limits.takeoffKg(exercise, exercise.right());
-        return Math.abs(takeoffKg[Limits.at(claimed)] - takeoffKg[Limits.at(right)]) < SAME_KG;
+        return claimed.isPresent() && Limits.allowTheSame(exercise, claimed.get(), right);
     }
 }

@@ -31,8 +31,8 @@ final class Diagnoser {
     /** Odds of a figure that the slips do not give but the student's own figures do. */
     private static final double FOLLOWS = Math.log(0.05);
 
-    /** The farthest that the CGs of an explanation may be off on average, as mean square: one may be off farther. */
-    private static final double LOOSE = 0.4;
+    /** The farthest that finely written CGs may be off an explanation on average, as mean square; one may be farther. */
+    private static final double LOOSE = 0.2;
 
     /** A slip hardly seen against a slip at full distance. */
     private static final double DISTANCE = 1.5;
@@ -85,14 +85,14 @@ final class Diagnoser {
         return false;
     }
 
-    private static boolean isSame(Optional<Answer> right, Optional<Answer> slipped) {
-        if (right.isPresent()
-                && slipped.isPresent()
-                && right.get() instanceof Answer.Figure one
-                && slipped.get() instanceof Answer.Figure other) {
+    private boolean isSame(Optional<Answer> right, Optional<Answer> slipped) {
+        if (right.isEmpty() || slipped.isEmpty()) {
+            return right.isPresent() == slipped.isPresent();
+        }
+        if (right.get() instanceof Answer.Figure one && slipped.get() instanceof Answer.Figure other) {
             return Math.abs(one.value() - other.value()) <= SAME * Math.max(1, Math.abs(one.value()));
         }
-        return right.equals(slipped);
+        return exercise.isSameWord(right.get(), slipped.get());
     }
 
     /**
@@ -224,7 +224,8 @@ final class Diagnoser {
                 }
                 sum += one;
             }
-            return looseness(working) > LOOSE ? Double.NEGATIVE_INFINITY : sum;
+            boolean loose = agreement.isFine() && looseness(working) > LOOSE;
+            return loose ? Double.NEGATIVE_INFINITY : sum;
         }
 
         /** Mean square of how far the CGs that it gives are off. */

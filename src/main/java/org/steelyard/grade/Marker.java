@@ -120,19 +120,26 @@ public final class Marker {
             return agreement.isRight(item, right.get(), rule) ? Outcome.RIGHT : Outcome.WRONG;
         }
 
-        /** What rightly comes of figures that are right is right; what comes of one that is not follows from it. */
+        /** What rightly comes of figures that are right but for rounding is right; of one that is wrong it follows. */
         private void againstOwnFigures(ItemRule rule) {
             for (Route route : new OwnFigures(exercise, agreement).routes(rule.item())) {
                 if (agrees(rule, route)) {
                     following.add(rule.item());
                     boolean fromWrong = route.from().stream().anyMatch(this::isWrong);
-                    if (fromWrong || isConcluded(rule.item())) {
+                    boolean fromRounded = route.from().stream().allMatch(this::isRightButForRounding);
+                    if (fromWrong || (fromRounded && isConcluded(rule.item()))) {
                         outcomes.put(rule.item(), fromWrong ? Outcome.FOLLOWS : Outcome.RIGHT);
                         chains.put(rule.item(), "right from your own " + listed(route.from()));
                         return;
                     }
                 }
             }
+        }
+
+        private boolean isRightButForRounding(SheetItem item) {
+            return exercise.right(item, agreement.measure(item))
+                    .filter(right -> agreement.distance(item, right) <= 1)
+                    .isPresent();
         }
 
         /** Trim, limit and verdict are read off from other figures; masses and CGs are held to the scheme's tolerance. */
@@ -211,7 +218,7 @@ public final class Marker {
                 return Math.abs(one.value() - other.value())
                         > agreement.allowance(item, one.step()) / 2 + 1e-9 * Math.abs(one.value());
             }
-            return !right.get().equals(slipped.get());
+            return !exercise.isSameWord(right.get(), slipped.get());
         }
 
         private List<MarkedItem> items() {

@@ -21,7 +21,9 @@ import org.steelyard.model.TrimScale;
 final class OwnFigures {
 
     private static final List<Phase> ORDER = List.of(Phase.ZERO_FUEL, Phase.RAMP, Phase.TAKEOFF, Phase.LANDING);
-    private static final double SAME_KG = 2;
+
+    /** So many half steps off, a limiting mass is still that of a limit: two or three rounded masses add up to it. */
+    private static final double SAME_HALVES = 3;
 
     /** The figures as they stand, then each as heavy or light, forward or aft, as its rounding lets it be. */
     private static final int[][] WITHIN_ROUNDING = {{0, 0}, {1, 0}, {-1, 0}, {0, 1}, {0, -1}};
@@ -172,9 +174,7 @@ final class OwnFigures {
         Optional<Double> own = value(SheetItem.LIMITING_MASS);
         if (own.isPresent() && exercise.trafficLoad().isPresent()) {
             double[] takeoffKg = Limits.takeoffKg(exercise, exercise.right());
-            double sameKg = Math.max(
-                    SAME_KG,
-                    agreement.halfStep(SheetItem.LIMITING_MASS) + agreement.allowance(SheetItem.LIMITING_MASS, 0));
+            double sameKg = SAME_HALVES * agreement.halfStep(SheetItem.LIMITING_MASS);
             for (LimitingMass limit : LimitingMass.values()) {
                 if (Math.abs(takeoffKg[Limits.at(limit)] - own.get()) <= sameKg) {
                     routes.add(new Route(new Answer.Limit(limit), 0, List.of(SheetItem.LIMITING_MASS)));

@@ -106,7 +106,7 @@ public final class SampleStudent {
                 if (Math.abs(number.value() - without.value()) > room) {
                     return true;
                 }
-            } else if (!here.get().equals(there.get())) {
+            } else if (!exercise.isSameWord(here.get(), there.get())) {
                 return true;
             }
         }

@@ -26,13 +26,16 @@ final class SheetRounding {
     /** A step is coarser than the given masses from here on, in steps of these. */
     private static final double COARSER = 1.5;
 
-    /** So many masses must show a coarser step than they are written in. */
-    private static final int SHOWING = 3;
+    /** Fewer masses than this show no coarser step than they are written in. */
+    private static final int SHOWING = 4;
 
     /** A line of fewer steps than this is not rounded to them. */
     private static final double LEAST_STEPS = 5;
 
     private static final double WHOLE = 1e-4;
+
+    /** A right figure is such a multiple to within so much of the last place that is written. */
+    private static final double NEARLY = 0.6;
 
     private final Exercise exercise;
     private final Map<SheetItem, Claim.Figure> masses = new EnumMap<>(SheetItem.class);
@@ -66,26 +69,25 @@ final class SheetRounding {
     /** By which power of ten the masses are coarser than they are written: all end in noughts that need not be there. */
     private double coarseness() {
         double factor = 1;
-        while (factor < 1000 && showing(10 * factor) >= SHOWING) {
+        while (masses.size() >= SHOWING && factor < 1000 && isShown(10 * factor)) {
             factor *= 10;
         }
         return factor;
     }
 
-    /** How many masses are whole multiples where the right figure is none; 0 if one is no multiple. */
-    private int showing(double factor) {
-        int showing = 0;
+    /** Whether all masses are whole multiples, and not only because the right figures are. */
+    private boolean isShown(double factor) {
+        boolean byItself = true;
         for (Map.Entry<SheetItem, Claim.Figure> entry : masses.entrySet()) {
             double stepKg = 2 * entry.getValue().halfStep() * factor;
             if (stepKg == 0 || !isWhole(entry.getValue().value() / stepKg, WHOLE)) {
-                return 0;
+                return false;
             }
-            boolean byItself = exercise.right(entry.getKey(), CgMeasure.ARM).orElse(new Answer.Verdict(true))
+            byItself &= exercise.right(entry.getKey(), CgMeasure.ARM).orElse(new Answer.Verdict(true))
                             instanceof Answer.Figure right
-                    && isWhole(right.value() / stepKg, 0.6 / factor);
-            showing += byItself ? 0 : 1;
+                    && isWhole(right.value() / stepKg, NEARLY / factor);
         }
-        return showing;
+        return !byItself;
     }
 
     private static boolean isWhole(double value, double within) {

@@ -103,6 +103,12 @@ class RightSheetsTest {
                                 .anyMatch(cause -> cause.slips().size() == 1
                                         && cause.slips().get(0).kind() == SlipKind.PLACE_LEFT_OUT)))
                 .toList();
+        List<String> second = all.stream()
+                .filter(one -> one.sheet().diagnosis() instanceof Diagnosis.Found found
+                        && found.explanations().get(0).slips().size() > 1)
+                .map(RightSheetsTest::told)
+                .toList();
+        assertThat(second).isEmpty();
         if (SHEETS != 200) {
             System.out.println(missed.size() + " of " + all.size() + " holds left out not named");
         }
