@@ -76,7 +76,7 @@ public final class Marker {
                     asked.put(rule.item(), claim);
                 }
             }
-            agreement = new Agreement(exercise, asked);
+            agreement = new Agreement(exercise, Readings.of(exercise, asked));
         }
 
         MarkedSheet marked() {

@@ -68,7 +68,7 @@ final class CellParser {
             case MASS -> mass(number(text, kind, column, draft), text, column, draft);
             case FUEL -> fuel(number(text, kind, column, draft), text, column, densityKgPerL, draft);
             case DENSITY -> density(number(text, kind, column, draft), text, column, draft);
-            case CG -> cg(number(text, kind, column, draft), text, column, draft);
+            case CG -> cg(cgNumber(text, kind, column, draft), text, column, draft);
             case TRIM -> trim(text, kind, column, draft);
         }
     }
@@ -146,7 +146,7 @@ final class CellParser {
     private double number(String text, CellKind kind, BoundColumn column, RowDraft draft) {
         boolean unitInCell = column.rule().unit() == ColumnUnit.IN_CELL && kind != CellKind.DATE;
         WrittenCell cell = unitInCell ? WrittenCell.of(text) : new WrittenCell(text, "");
-        double value = numberIn(cell.number(), kind == CellKind.NUMBER);
+        double value = numberIn(cell.number(), kind.isNumber());
         if (unitInCell && !Double.isNaN(value)) {
             return requireUnit(cell, value, text, column, draft);
         }
@@ -156,6 +156,13 @@ final class CellParser {
             draft.fault(column, ProblemCode.NOT_A_NUMBER, reason, text, counted ? whole(column) : expectedNumber());
         }
         return value;
+    }
+
+    /** A cell that shows 25 % holds 0.25. */
+    private double cgNumber(String text, CellKind kind, BoundColumn column, RowDraft draft) {
+        double value = number(text, kind, column, draft);
+        boolean percentage = kind == CellKind.PERCENTAGE && draft.unit(column) == ColumnUnit.PERCENT_MAC;
+        return percentage && Double.isFinite(value) ? Numbers.percent(text) : value;
     }
 
     private static String whole(BoundColumn column) {
@@ -270,7 +277,7 @@ final class CellParser {
 
     private void trim(String text, CellKind kind, BoundColumn column, RowDraft draft) {
         boolean words = TrimText.isInWords(text);
-        double value = words ? TrimText.parse(text, decimal) : numberIn(text, kind == CellKind.NUMBER);
+        double value = words ? TrimText.parse(text, decimal) : numberIn(text, kind.isNumber());
         String example = decimal == ',' ? "0,2 UP" : "0.2 UP";
         if (!words && column.rule().unit() == ColumnUnit.IN_CELL && value != 0 && !Double.isNaN(value)) {
             draft.fault(
@@ -315,7 +322,7 @@ final class CellParser {
         Optional<ColumnUnit> unit = unitInCell
                 ? cell.unitFor(Field.FUEL_DENSITY)
                 : Optional.of(column.rule().unit());
-        double value = numberIn(cell.number(), row.kind(column.index()) == CellKind.NUMBER);
+        double value = numberIn(cell.number(), row.kind(column.index()).isNumber());
         double densityKgPerL = unit.map(known -> Units.toKgPerL(known, value)).orElse(Double.NaN);
         return isDensity(densityKgPerL) ? Optional.of(densityKgPerL) : Optional.empty();
     }
