@@ -21,6 +21,8 @@ final class Agreement {
     /** Reading a trim scale. */
     private static final double TRIM_UNITS = 0.02;
 
+    private static final double ON_STEP = 1e-6;
+
     private final Exercise exercise;
     private final Map<SheetItem, Claim> claims = new EnumMap<>(SheetItem.class);
     private final SheetRounding rounding;
@@ -54,7 +56,7 @@ final class Agreement {
         return claim instanceof Claim.Figure;
     }
 
-    /** Within the scheme's tolerance. */
+    /** Within the scheme's tolerance, however it is written; a trim within half a step of its indicator at least. */
     boolean isRight(SheetItem item, Answer answer, ItemRule rule) {
         if (!(answer instanceof Answer.Figure number)) {
             return isSameWord(item, answer);
@@ -63,9 +65,14 @@ final class Agreement {
         double perUnit = item.kind() == SheetItem.Kind.CG ? exercise.perPercentMac(item, figure.measure()) : 1;
         double shareKg = rule.sharePercent() / 100 * Math.abs(number.value());
         double within = Math.max(rule.within() * perUnit, item.kind() == SheetItem.Kind.MASS ? shareKg : 0);
-        double rounding = Math.min(figure.halfStep(), rule.rounding() * perUnit);
+        double rounding = Math.max(rule.rounding() * perUnit, number.step() / 2);
         double off = Math.abs(figure.value() - number.value());
-        return off <= within + Math.max(rounding, number.step() / 2) + 1e-9 * Math.max(1, Math.abs(number.value()));
+        return isSet(figure, number) || off <= within + rounding + 1e-9 * Math.max(1, Math.abs(number.value()));
+    }
+
+    /** Whether a figure is what is to be set, though the scale's rounding may take it farther than half a step. */
+    private static boolean isSet(Claim.Figure figure, Answer.Figure number) {
+        return number.step() > 0 && Math.abs(figure.value() - number.setting()) <= ON_STEP * number.step();
     }
 
     /** How far beyond its rounding a claim is from an answer, 1 being as far as rounding on the way can bring it. */
@@ -80,7 +87,8 @@ final class Agreement {
         }
         Claim.Figure figure = figure(item).orElseThrow();
         double half = Math.max(halfStep(item), number.step() / 2);
-        double beyond = Math.abs(figure.value() - number.value()) - half - slack;
+        double off = Math.abs(figure.value() - number.value());
+        double beyond = isSet(figure, number) ? 0 : off - half - slack;
         return Math.max(0, beyond) / allowance(item, number.step());
     }
 

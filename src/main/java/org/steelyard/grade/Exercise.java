@@ -137,7 +137,7 @@ public final class Exercise {
         Fuel given = loading.fuel();
         return loading.change().of(LoadPart.FUEL).isEmpty()
                 ? given
-                : new Fuel.ByTank(balance.fuel().orElseThrow().rampKg(), given.taxiKg(), given.tripKg());
+                : given.inTanks(balance.fuel().orElseThrow().rampKg());
     }
 
     Policy policy() {

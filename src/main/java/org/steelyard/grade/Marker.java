@@ -72,7 +72,9 @@ public final class Marker {
             Map<SheetItem, Claim> asked = new EnumMap<>(SheetItem.class);
             for (ItemRule rule : scheme.items()) {
                 Claim claim = sheet.claims().get(rule.item());
-                if (claim != null && exercise.right(rule.item(), CgMeasure.ARM).isPresent()) {
+                if (claim != null
+                        && sheet.asked().contains(rule.item())
+                        && exercise.right(rule.item(), CgMeasure.ARM).isPresent()) {
                     asked.put(rule.item(), claim);
                 }
             }
@@ -92,7 +94,7 @@ public final class Marker {
             if (diagnosis instanceof Diagnosis.Found found && found.whole()) {
                 againstTheSlips(found.explanations().get(0).slips());
             }
-            return new MarkedSheet(sheet, exercise, items(), diagnosis, scheme.passPercent());
+            return new MarkedSheet(sheet, exercise, items(), diagnosis, scheme.passPercent(), HandedIn.ONCE);
         }
 
         private Set<SheetItem> with(Outcome outcome) {
@@ -108,7 +110,7 @@ public final class Marker {
         private Outcome againstTheRightFigure(ItemRule rule) {
             SheetItem item = rule.item();
             Optional<Answer> right = exercise.right(item, agreement.measure(item));
-            if (right.isEmpty()) {
+            if (right.isEmpty() || !sheet.asked().contains(item)) {
                 return Outcome.NOT_ASKED;
             }
             if (agreement.claim(item).isEmpty()) {

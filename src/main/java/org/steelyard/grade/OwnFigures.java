@@ -136,7 +136,7 @@ final class OwnFigures {
             if (own(before).isPresent() && !from.isEmpty()) {
                 double value = after(item, before, 0, 0);
                 double slack = Math.abs(after(item, before, 1, 0) - value) + Math.abs(after(item, before, 0, 1) - value);
-                routes.add(new Route(new Answer.Figure(value, 0), slack, from));
+                routes.add(new Route(new Answer.Figure(value), slack, from));
             }
         }
         SheetItem mass = item(phase, SheetItem.Kind.MASS);
@@ -145,7 +145,7 @@ final class OwnFigures {
             double value = number(item, new MassMoment(ownKg.get(), right.get().momentKgM()));
             double halfKg = agreement.halfStep(mass);
             double beside = number(item, new MassMoment(ownKg.get() + halfKg, right.get().momentKgM()));
-            routes.add(new Route(new Answer.Figure(value, 0), Math.abs(beside - value), List.of(mass)));
+            routes.add(new Route(new Answer.Figure(value), Math.abs(beside - value), List.of(mass)));
         }
         return routes;
     }
@@ -233,7 +233,7 @@ final class OwnFigures {
 
     private Route route(double kg, SheetItem... from) {
         double slackKg = Stream.of(from).mapToDouble(agreement::halfStep).sum();
-        return new Route(new Answer.Figure(kg, 0), slackKg, List.of(from));
+        return new Route(new Answer.Figure(kg), slackKg, List.of(from));
     }
 
     private List<Route> trim() {
@@ -256,7 +256,7 @@ final class OwnFigures {
                     .orElse(0.0));
         }
         double most = slack;
-        return units.map(at -> List.of(new Route(new Answer.Figure(at, scale.get().stepUnits()), most, from)))
+        return units.map(at -> List.of(new Route(Answer.Figure.trim(scale.get(), at), most, from)))
                 .orElse(List.of());
     }
 

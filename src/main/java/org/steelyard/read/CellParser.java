@@ -9,6 +9,7 @@ import org.steelyard.model.ColumnUnit;
 import org.steelyard.model.DigitGrouping;
 import org.steelyard.model.Field;
 import org.steelyard.model.ProblemCode;
+import org.steelyard.model.TrimUnit;
 
 /** Reads one cell into the draft of its row, or notes what is wrong with it. Keeps nothing between cells. */
 final class CellParser {
@@ -94,8 +95,7 @@ final class CellParser {
         if (!isPlain(text, column, draft)) {
             return;
         }
-        Optional<Names> names = draft.plan().namesFor(column.slot());
-        Optional<String> name = names.isEmpty() ? Optional.of(text) : names.flatMap(known -> known.find(text));
+        Optional<String> name = draft.plan().known(column.slot(), text);
         if (name.isPresent()) {
             draft.text(column, name.get());
         } else {
@@ -105,7 +105,9 @@ final class CellParser {
                     ProblemCode.UNKNOWN_NAME,
                     "unknown " + what,
                     text,
-                    names.filter(known -> !known.isEmpty())
+                    draft.plan()
+                            .namesFor(column.slot())
+                            .filter(known -> !known.isEmpty())
                             .map(known -> "one of " + known
                                     + (column.slot() == Slot.SCHEME ? "" : ", as the type has them") + ", or blank")
                             .orElse("a blank cell: the type has no " + what));
@@ -278,8 +280,10 @@ final class CellParser {
     private void trim(String text, CellKind kind, BoundColumn column, RowDraft draft) {
         boolean words = TrimText.isInWords(text);
         double value = words ? TrimText.parse(text, decimal) : numberIn(text, kind.isNumber());
+        TrimUnit.Numbering numbering = draft.plan().trimNumbering();
+        boolean needsWords = column.rule().unit() == ColumnUnit.IN_CELL && !numbering.isPlain();
         String example = decimal == ',' ? "0,2 UP" : "0.2 UP";
-        if (!words && column.rule().unit() == ColumnUnit.IN_CELL && value != 0 && !Double.isNaN(value)) {
+        if (!words && needsWords && value != 0 && !Double.isNaN(value)) {
             draft.fault(
                     column,
                     ProblemCode.UNKNOWN_UNIT,
@@ -296,9 +300,16 @@ final class CellParser {
         } else if (Math.abs(value) > MOST_TRIM_UNITS) {
             outOfRange(value, text, "a trim from -90 to 90 units", column, draft);
         } else {
-            boolean turned = !words && column.rule().unit() == ColumnUnit.NOSE_DOWN && value != 0;
-            draft.add(column, turned ? -value : value);
+            draft.add(column, words ? value : noseUp(value, column.rule().unit(), numbering));
         }
+    }
+
+    /** On a scale of plain numbers a number is the scale's own; else the column says which way it counts. */
+    private static double noseUp(double number, ColumnUnit unit, TrimUnit.Numbering numbering) {
+        if (numbering.isPlain()) {
+            return numbering.turned(number);
+        }
+        return unit == ColumnUnit.NOSE_DOWN && number != 0 ? -number : number;
     }
 
     private static void outOfRange(double value, String text, String expected, BoundColumn column, RowDraft draft) {

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.steelyard.model.Claim;
 import org.steelyard.model.ColumnMap;
 import org.steelyard.model.ColumnRule;
@@ -84,6 +86,7 @@ final class SheetReader {
                         origin,
                         beside(SheetForm.STUDENT),
                         beside(SheetForm.EXERCISE),
+                        asked(row.number(), label),
                         claims(row.number(), label, figure, unit)));
             }
         }
@@ -111,13 +114,21 @@ final class SheetReader {
         return "";
     }
 
+    private Set<SheetItem> asked(long heading, int label) {
+        return rows.stream().flatMap(row -> item(row, heading, label).stream()).collect(Collectors.toSet());
+    }
+
+    private static Optional<SheetItem> item(RawRow row, long heading, int label) {
+        return SheetItem.ALL.stream()
+                .filter(one -> row.number() > heading)
+                .filter(one -> Blanks.strip(row.cell(label)).equalsIgnoreCase(SheetForm.label(one)))
+                .findFirst();
+    }
+
     private Map<SheetItem, Claim> claims(long heading, int label, int figure, int unit) {
         List<AnswerCell> cells = new ArrayList<>();
         for (RawRow row : rows) {
-            Optional<SheetItem> item = SheetItem.ALL.stream()
-                    .filter(one -> row.number() > heading)
-                    .filter(one -> Blanks.strip(row.cell(label)).equalsIgnoreCase(SheetForm.label(one)))
-                    .findFirst();
+            Optional<SheetItem> item = item(row, heading, label);
             String text = Blanks.strip(row.cell(figure));
             if (item.isPresent() && !text.isEmpty()) {
                 String beside = Blanks.strip(row.cell(unit));

@@ -109,7 +109,7 @@ final class ExerciseBook {
         grid.sheet().getPrintSetup().setLandscape(false);
     }
 
-    private void table(SheetGrid grid, ExerciseText.Table table, boolean room) {
+    private void table(SheetGrid grid, TypeTable table, boolean room) {
         section(grid, table.title());
         SheetRow head = grid.row(table.headings().stream().anyMatch(words -> words.length() > 20) ? 28 : 18);
         for (String heading : table.headings()) {
@@ -127,6 +127,9 @@ final class ExerciseBook {
                     cells.data(row.get(i), number ? styles.setting : styles.text);
                 }
             }
+        }
+        if (!table.note().isEmpty()) {
+            line(grid, table.note(), styles.remark);
         }
     }
 
@@ -193,7 +196,7 @@ final class ExerciseBook {
 
     private void data() {
         SheetGrid grid = book.sheet("Aircraft data");
-        grid.widths(30, 30, 18, 18, 10);
+        grid.widths(30, 24, 18, 18, 14);
         grid.row(26).data(text.type().name(), text(styles.title));
         line(grid, Caution.TEXT, styles.caution);
         text.data().forEach(table -> table(grid, table, false));

@@ -72,6 +72,10 @@ final class GradePage {
         append(words, count(Outcome.UNREADABLE), "not readable");
         append(words, count(Outcome.MISSING), "missing");
         html.element("p", words.append('.').toString());
+        String handedIn = GradeWords.handedIn(sheet.handedIn());
+        if (!handedIn.isEmpty()) {
+            html.open("p").data(handedIn).close();
+        }
         html.closeBlock();
     }
 

@@ -4,8 +4,10 @@ import java.util.List;
 import org.steelyard.grade.Diagnosis;
 import org.steelyard.grade.Explanation;
 import org.steelyard.grade.FigureText;
+import org.steelyard.grade.HandedIn;
 import org.steelyard.grade.MarkedSheet;
 import org.steelyard.grade.Outcome;
+import org.steelyard.model.Origin;
 import org.steelyard.model.SheetItem;
 
 /** Words of marks that workbook, page and table share. */
@@ -25,6 +27,23 @@ final class GradeWords {
 
     static String verdict(MarkedSheet sheet) {
         return sheet.passed() ? "pass" : "fail";
+    }
+
+    /** That a student handed in an exercise more than once, for the student; blank otherwise. */
+    static String handedIn(HandedIn handed) {
+        if (!handed.isRepeated()) {
+            return "";
+        }
+        String often = "Handed in " + HandedIn.times(handed.times()) + ": ";
+        return handed.gaveWay().isEmpty()
+                ? often + "each sheet counts."
+                : often + "this sheet counts, and that of " + gaveWay(handed, " and ") + " does not, as the "
+                        + handed.rule().label() + ".";
+    }
+
+    static String gaveWay(HandedIn handed, String between) {
+        return String.join(
+                between, handed.gaveWay().stream().map(Origin::toString).toList());
     }
 
     /** Whether nothing at all was entered. */

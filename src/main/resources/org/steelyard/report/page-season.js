@@ -54,7 +54,7 @@ class AircraftType {
   cgDistance(percent) { return this.cgAsArm ? percent * this.armPerPercent : percent; }
   massText(kg) { return fixed(this.mass(kg), this.massDecimals) + ' ' + this.massUnit; }
   cgText(percent) { return fixed(this.cg(percent), this.cgDecimals) + ' ' + this.cgUnit; }
-  trimText(units) { return trimText(units, 2, this.trimUnit); }
+  trimText(units, decimals = 2) { return trimText(units, decimals, this.trimUnit, this.trimSign); }
 }
 
 class Season {
