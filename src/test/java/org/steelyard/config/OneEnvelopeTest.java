@@ -22,8 +22,8 @@ class OneEnvelopeTest {
 
     private static final EdgeTable EDGES = new EdgeTable(OneEnvelopeTest.class);
     private static final String LINES = """
-                forward: {straight-in: arm, points: [{mass: 3200 kg, cg: 10 %% MAC}, {mass: %1$d kg, cg: 12 %% MAC}]}
-                aft: {straight-in: arm, points: [{mass: 3200 kg, cg: 35 %% MAC}, {mass: %1$d kg, cg: 35 %% MAC}]}
+                forward: {straight-in: arm, points: [{mass: 3200 kg, cg: 10 % MAC}, {mass: HIGHEST kg, cg: 12 % MAC}]}
+                aft: {straight-in: arm, points: [{mass: 3200 kg, cg: 35 % MAC}, {mass: HIGHEST kg, cg: 35 % MAC}]}
             """;
 
     @TempDir
@@ -35,7 +35,7 @@ class OneEnvelopeTest {
     }
 
     private static String one(String key, int highestKg) {
-        return "  " + key + ":\n" + String.format(LINES, highestKg);
+        return "  " + key + ":\n" + LINES.replace("HIGHEST", Integer.toString(highestKg));
     }
 
     private ConfigResult read(String... envelopes) {

@@ -59,6 +59,7 @@ import org.steelyard.model.ZoneLoad;
  * whole numbers: a limit can be put exactly where a loading is. It can be written in pounds and inches or in the exact
  * decimals of kg and m, and with its datum moved. The chord begins at 200 in and is 80 in long; 1 % MAC is 0.8 in.
  */
+@SuppressWarnings("LongDoubleConversion") // whole pounds, which a double holds exactly
 public final class PoundAircraft {
 
     /** One pound. */
@@ -136,7 +137,7 @@ public final class PoundAircraft {
             zonesLb[i] = i == 1 ? random.nextInt(200, 900) : seated[i] * random.nextInt(120, 230);
         }
         for (int i = 0; i < 2; i++) {
-            holdsLb[i] = 21 * random.nextInt(4, 20);
+            holdsLb[i] = 21L * random.nextInt(4, 20);
             tanksLb[i] = random.nextInt(300, 800);
         }
         taxiLb = random.nextInt(5, 30);
@@ -176,7 +177,7 @@ public final class PoundAircraft {
 
     /** A floor of 7 ft by 3 ft that carries so much at most, by its running load or by its area load. */
     public void floor(long lb, boolean running) {
-        OptionalDouble limit = OptionalDouble.of(running ? lb / 7 * LB_KG / FT_M : lb / 21 * LB_KG / FT_M / FT_M);
+        OptionalDouble limit = OptionalDouble.of(running ? lb / 7.0 * LB_KG / FT_M : lb / 21.0 * LB_KG / FT_M / FT_M);
         floor = Optional.of(new FloorLimit(
                 84 * IN_M,
                 36 * IN_M,
@@ -186,7 +187,7 @@ public final class PoundAircraft {
 
     /** The flight in a writing. */
     public Loading loading(Writing in) {
-        MassMoment basic = new MassMoment(in.kg(basicLb), basicLbIn * LB_KG * IN_M + (in.m(0)) * in.kg(basicLb));
+        MassMoment basic = new MassMoment(in.kg(basicLb), basicLbIn * LB_KG * IN_M + in.m(0) * in.kg(basicLb));
         return new Loading(
                 new Origin("pounds.csv", "", 2),
                 new FlightIdent("P1", LocalDate.of(2026, 4, 1), "", ""),
