@@ -164,7 +164,7 @@ final class CellParser {
     private double cgNumber(String text, CellKind kind, BoundColumn column, RowDraft draft) {
         double value = number(text, kind, column, draft);
         boolean percentage = kind == CellKind.PERCENTAGE && draft.unit(column) == ColumnUnit.PERCENT_MAC;
-        return percentage && Double.isFinite(value) ? Numbers.percent(text) : value;
+        return percentage && Double.isFinite(value) ? Numbers.percent(value) : value;
     }
 
     private static String whole(BoundColumn column) {

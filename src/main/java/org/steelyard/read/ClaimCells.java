@@ -92,11 +92,11 @@ final class ClaimCells {
 
     private static Claim stored(AnswerCell cell) {
         double value = Numbers.parse(cell.text(), '.', true);
-        if (Double.isNaN(value)) {
+        if (!Double.isFinite(value)) {
             return unreadable(cell);
         }
         if (cell.kind() == CellKind.PERCENTAGE) {
-            return percentage(cell);
+            return percentage(cell, value);
         }
         if (cell.unit().isEmpty()) {
             return noUnit(cell);
@@ -123,13 +123,13 @@ final class ClaimCells {
     }
 
     /** A CG that its cell shows in per cent, typed so or put in such a cell as a plain number. */
-    private static Claim percentage(AnswerCell cell) {
+    private static Claim percentage(AnswerCell cell, double value) {
         if (cell.item().kind() != SheetItem.Kind.CG) {
             return new Claim.Unreadable(cell.text(), "a mass, where the cell shows a percentage");
         }
-        boolean shown = Math.abs(Numbers.percent(cell.text())) <= MOST_PERCENT_MAC;
+        boolean shown = Math.abs(Numbers.percent(value)) <= MOST_PERCENT_MAC;
         String text = shown
-                ? new BigDecimal(cell.text())
+                ? BigDecimal.valueOf(value)
                         .movePointRight(2)
                         .stripTrailingZeros()
                         .toPlainString()

@@ -49,9 +49,9 @@ final class Numbers {
         return text.charAt(0) == '-' && size != 0 ? -size : size;
     }
 
-    /** What a stored number is as a percentage: the nearest to a hundred times what the text says. */
-    static double percent(String text) {
-        return new BigDecimal(text).movePointRight(2).doubleValue();
+    /** What a stored number is as a percentage: the nearest to a hundred times its shortest decimal. */
+    static double percent(double value) {
+        return BigDecimal.valueOf(value).movePointRight(2).doubleValue();
     }
 
     private static int digitsFrom(String text, int from) {

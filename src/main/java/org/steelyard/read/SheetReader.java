@@ -119,10 +119,7 @@ final class SheetReader {
     }
 
     private static Optional<SheetItem> item(RawRow row, long heading, int label) {
-        return SheetItem.ALL.stream()
-                .filter(one -> row.number() > heading)
-                .filter(one -> Blanks.strip(row.cell(label)).equalsIgnoreCase(SheetForm.label(one)))
-                .findFirst();
+        return row.number() > heading ? SheetForm.item(Blanks.strip(row.cell(label))) : Optional.empty();
     }
 
     private Map<SheetItem, Claim> claims(long heading, int label, int figure, int unit) {
