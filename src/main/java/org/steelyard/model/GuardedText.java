@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
  * {@code = + - @}, also in full width, a tab or a line break, and runs it. Where cells begin is the spreadsheet's to
  * say: set to semicolons, tabs or bars it cuts a cell of ours in the middle, and at a line break too, whatever quotes
  * stand around it. An apostrophe in front keeps such a piece text (common practice). Every cell that the outputs write
- * from data is guarded wherever a cell may begin in it, and every cell that the readers read from rejected rows is freed
- * again, so that nothing changes on the way round:
+ * from data is guarded wherever a cell may begin in it, and every cell that the readers read from rejected rows is
+ * freed again, so that nothing changes on the way round:
  *
  * <ul>
  *   <li>{@code =A1} is written as {@code '=A1}, {@code x;=A1} as {@code x;'=A1}; a cell that is a plain number as
@@ -97,7 +97,7 @@ public final class GuardedText {
         while (before >= 0 && (text.charAt(before) == GUARD || text.charAt(before) == '"')) {
             before--;
         }
-        return before < 0 || isSign(c) && isSeparator(text.charAt(before));
+        return before < 0 || (isSign(c) && isSeparator(text.charAt(before)));
     }
 
     private static boolean isSign(char c) {

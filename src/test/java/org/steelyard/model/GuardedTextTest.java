@@ -30,7 +30,25 @@ class GuardedTextTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "-5", "+3", "-0.25", "+12,5", "plain", "'twas", "'", "''", "a=b", " =1", "007", "a;b", "x; y = 2", "it's;so", "2026-04-01;a-b"})
+    @ValueSource(
+            strings = {
+                "",
+                "-5",
+                "+3",
+                "-0.25",
+                "+12,5",
+                "plain",
+                "'twas",
+                "'",
+                "''",
+                "a=b",
+                " =1",
+                "007",
+                "a;b",
+                "x; y = 2",
+                "it's;so",
+                "2026-04-01;a-b"
+            })
     void otherTextStaysAsItIs(String text) {
         assertThat(GuardedText.guard(text)).isEqualTo(text);
         assertThat(GuardedText.free(text)).isEqualTo(text);
