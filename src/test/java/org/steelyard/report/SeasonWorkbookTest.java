@@ -544,7 +544,9 @@ class SeasonWorkbookTest {
     void closingWithoutFinishLeavesNothing() throws Exception {
         Path file = folder.resolve("never.xlsx");
         try (SeasonWorkbook book = SeasonWorkbook.open(file, WorkbookFixture.POLICY)) {
-            FLIGHTS.forEach(book::flight);
+            for (AuditedFlight flight : FLIGHTS) {
+                book.flight(flight);
+            }
         }
         assertThat(folder).isEmptyDirectory();
     }
@@ -582,8 +584,12 @@ class SeasonWorkbookTest {
     private static void write(Path file, List<AuditedFlight> flights, List<RejectedRow> rejected, WorkbookLimits limits)
             throws IOException {
         try (SeasonWorkbook book = SeasonWorkbook.open(file, WorkbookFixture.POLICY, limits)) {
-            flights.forEach(book::flight);
-            rejected.forEach(book::rejected);
+            for (AuditedFlight flight : flights) {
+                book.flight(flight);
+            }
+            for (RejectedRow row : rejected) {
+                book.rejected(row);
+            }
             book.finish(WorkbookFixture.summary(flights), WorkbookFixture.facts(flights.size(), rejected.size()));
         }
     }

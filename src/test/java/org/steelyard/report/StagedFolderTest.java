@@ -66,7 +66,7 @@ class StagedFolderTest {
         Files.createDirectories(staging.resolve("pages"));
         Files.writeString(staging.resolve("lock"), "");
         Files.writeString(staging.resolve("waiting"), "scratch");
-        new MoveList(NAMES, List.of("old.csv")).write(staging);
+        new MoveList(NAMES, List.of("room.csv")).write(staging);
         for (int i = 0; i < NAMES.size(); i++) {
             Path to = i < moves ? folder() : staging;
             Files.createDirectories(to.resolve(NAMES.get(i)).getParent());
@@ -102,7 +102,7 @@ class StagedFolderTest {
     @ValueSource(ints = {0, 1, 2, 3})
     void aRunKilledWhileItMovedIsFinishedByTheNextThatWritesOrReads(int moves) throws IOException {
         run("old");
-        Files.writeString(folder().resolve("old.csv"), "old");
+        Files.writeString(folder().resolve("room.csv"), "old");
         killedAfter(moves, "new");
         StagedFolder.putRight(folder());
         assertThat(all()).isEqualTo(each("new"));
