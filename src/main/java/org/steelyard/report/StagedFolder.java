@@ -262,8 +262,17 @@ public final class StagedFolder implements Closeable {
     public void publish(Collection<String> former) throws IOException {
         List<String> gone = former.stream()
                 .filter(name -> !namesSeen.contains(name.toLowerCase(Locale.ROOT)))
-                .filter(name -> Files.exists(folder.resolve(name)))
+                .filter(name -> Files.exists(folder.resolve(name), LinkOption.NOFOLLOW_LINKS))
                 .toList();
+        for (String name : gone) {
+            OutputPlace.requireNoLink(folder, name);
+            if (Files.isDirectory(folder.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
+                throw new FileSystemException(
+                        folder.resolve(name).toString(),
+                        null,
+                        "a folder of an earlier run in parts stands there; move it away");
+            }
+        }
         for (String name : files) {
             OutputPlace.requireNoLink(folder, name);
             OutputPlace.requireFree(folder.resolve(name));

@@ -27,7 +27,7 @@ import org.steelyard.report.Racer.Round;
 class RunsAtOnceTest {
 
     private static final long SEED = 20261130;
-    private static final int ROUNDS = Integer.getInteger("steelyard.rounds", 50);
+    private static final int ROUNDS = Integer.getInteger("steelyard.rounds", 20);
     private static final int MOST = 4;
 
     @TempDir

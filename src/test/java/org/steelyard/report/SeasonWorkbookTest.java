@@ -1,6 +1,7 @@
 package org.steelyard.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIOException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.steelyard.report.WorkbookReadBack.FIRST_ROW;
 import static org.steelyard.report.WorkbookReadBack.HEADING_ROW;
@@ -25,6 +26,8 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.Spread;
@@ -612,5 +615,26 @@ class SeasonWorkbookTest {
                 List.of(),
                 cells,
                 List.of(new InputProblem(origin, "", ProblemCode.MALFORMED_ROW, "odd", "", "")));
+    }
+
+    /** Rows wait beside the workbook; a link to a device without room stands in for a full disk. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void aFullDiskUnderWaitingRowsIsAFaultOfTheDisk(@TempDir Path full) throws IOException {
+        for (int i = 0; i < 60; i++) {
+            Files.createSymbolicLink(full.resolve(".season.xlsx.rows" + i), Path.of("/dev/full"));
+        }
+        SeasonWorkbook book = SeasonWorkbook.open(full.resolve("season.xlsx"), WorkbookFixture.POLICY);
+        RejectedRow row = REJECTED.get(0);
+        assertThatIOException()
+                .isThrownBy(() -> {
+                    for (int i = 0; i < 200_000; i++) {
+                        book.rejected(row);
+                    }
+                })
+                .withMessage("No space left on device");
+        assertThatIOException()
+                .isThrownBy(() -> SeasonWorkbook.open(full.resolve("none").resolve("a.xlsx"), WorkbookFixture.POLICY))
+                .isInstanceOf(java.nio.file.NoSuchFileException.class);
     }
 }
