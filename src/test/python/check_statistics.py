@@ -43,7 +43,8 @@ def group_of(grouping, flights):
     if grouping in ("type", "tail"):
         return flights[grouping]
     if grouping == "flap setting":
-        return flights["flaps"].replace("", "not given")
+        thrust = flights["trim_thrust"].map(lambda rating: ", thrust " + rating if rating else "")
+        return (flights["flaps"] + thrust).replace("", "not given")
     if grouping == "route":
         return flights.apply(route, axis=1)
     if grouping == "month":
@@ -90,12 +91,12 @@ def figures(values, status):
 
 
 def main(folder):
-    text = ["flaps", "from", "to", "extras", "type", "tail", "date", "status"]
+    text = ["flaps", "trim_thrust", "from", "to", "extras", "type", "tail", "date", "status"]
     flights = pd.read_csv(folder / "flights.csv", dtype={name: str for name in text}, float_precision="round_trip")
     flights[text] = flights[text].fillna("")
     statistics = pd.read_csv(
         folder / "statistics.csv",
-        dtype={"flaps": str, "group": str, "type": str},
+        dtype={"flaps": str, "thrust": str, "group": str, "type": str},
         keep_default_na=False,
         float_precision="round_trip",
     )
@@ -113,7 +114,7 @@ def main(folder):
             same = groups[key] == row["group"]
         same &= flights["type"] == row["type"]
         if row["flaps"] or row["measure"] == "take-off trim":
-            same &= flights["flaps"] == row["flaps"]
+            same &= (flights["flaps"] == row["flaps"]) & (flights["trim_thrust"] == row["thrust"])
         chosen = flights[same & flights[MEASURES[row["measure"]]].notna()]
         for name, expected in figures(chosen[MEASURES[row["measure"]]], chosen["status"]).items():
             cell = row[name]

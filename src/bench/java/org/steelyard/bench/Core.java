@@ -73,7 +73,8 @@ public class Core {
                 policy.duplicates(),
                 Optional.empty(),
                 Optional.empty(),
-                policy.remedyReservePercentMac());
+                policy.remedyReservePercentMac(),
+                policy.remedyFuelReservePercent());
     }
 
     private int next() {

@@ -1,53 +1,54 @@
 package org.steelyard.analyse;
 
+import java.util.Comparator;
 import org.steelyard.model.Finding;
-import org.steelyard.model.FindingCode;
-import org.steelyard.model.Policy;
 
 /**
- * How far outside a limit a breach lies, as a multiple of what the policy calls close to that kind of limit, so that
- * kinds compare: a CG by its distance in % MAC, a mass and a load by their percentage of the limit, a trim by its
- * distance in units, seats by the persons too many. Our own measure.
+ * How far outside a limit a breach lies: a CG in % MAC, a trim in units, all else as a percentage of the limit. Only
+ * figures in one unit compare; in a list those of one unit stand together. Our own measure.
  *
- * <p>Where the policy calls nothing close (a distance of zero), 1 % MAC, 1 % of the limit or 1 unit takes its place; a
- * percentage of a limit of zero is taken as one unit of the quantity. A breach without numbers has no excess.
+ * @param figure how far; zero inside the limit or without numbers, and so not negative
+ * @param unit what the figure is in
  */
-final class Excess {
+public record Excess(double figure, Unit unit) {
 
-    private Excess() {}
+    /** What a distance beyond a limit is given in. */
+    public enum Unit {
+        /** A CG. */
+        PERCENT_MAC("% MAC"),
+        /** A trim. */
+        TRIM_UNITS("units"),
+        /** All else. */
+        PERCENT_OF_LIMIT("% of the limit");
 
-    /**
-     * How far outside.
-     *
-     * @return zero for a finding inside its limit or without numbers
-     */
-    static double of(Finding finding, Policy policy) {
-        double beyond = -finding.margin();
-        return beyond > 0 ? beyond / distance(finding, policy) : 0;
+        private final String symbol;
+
+        Unit(String symbol) {
+            this.symbol = symbol;
+        }
+
+        /** The unit behind a figure. */
+        public String symbol() {
+            return symbol;
+        }
     }
 
-    private static double distance(Finding finding, Policy policy) {
+    /** The farthest of a unit first. */
+    static final Comparator<Excess> FARTHEST_FIRST =
+            Comparator.comparing(Excess::unit).thenComparing(Excess::figure, Comparator.reverseOrder());
+
+    /** A percentage of a limit of zero is taken as one of 1. */
+    static Excess of(Finding finding) {
+        double beyond = Math.max(0, -finding.margin());
         return switch (finding.quantity()) {
-            case CG -> orOne(policy.marginalCgPercentMac());
-            case TRIM -> orOne(policy.marginalTrimUnits());
-            case MASS ->
-                percentOf(
-                        finding.limit(),
-                        isMassOfState(finding.code()) ? policy.marginalMassPercent() : policy.marginalLoadPercent());
-            case RUNNING_LOAD, AREA_LOAD -> percentOf(finding.limit(), policy.marginalLoadPercent());
-            case COUNT, PERSONS, NONE -> 1;
+            case CG -> new Excess(beyond, Unit.PERCENT_MAC);
+            case TRIM, TRIM_DEGREES -> new Excess(beyond, Unit.TRIM_UNITS);
+            case MASS, RUNNING_LOAD, AREA_LOAD, COUNT, PERSONS, NONE ->
+                new Excess(100 * beyond / orOne(Math.abs(finding.limit())), Unit.PERCENT_OF_LIMIT);
         };
     }
 
-    private static boolean isMassOfState(FindingCode code) {
-        return code == FindingCode.MASS_HIGH || code == FindingCode.MASS_LOW || code == FindingCode.MASS_OFF_ENVELOPE;
-    }
-
-    private static double percentOf(double limit, double percent) {
-        return orOne(Math.abs(limit) * orOne(percent) / 100);
-    }
-
-    private static double orOne(double distance) {
-        return distance > 0 ? distance : 1;
+    private static double orOne(double limit) {
+        return limit > 0 ? limit : 1;
     }
 }

@@ -15,7 +15,6 @@ import java.util.TreeMap;
 import java.util.function.Supplier;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.Status;
-import org.steelyard.model.Policy;
 
 /**
  * Chooses the flights of a season that its outputs show one by one, whatever the parts in which they come: the first of
@@ -33,7 +32,7 @@ public final class FlightChoice<R extends Serializable> implements Serializable 
      * How many flights are shown.
      *
      * @param first the first so many of the input
-     * @param worst those farthest outside
+     * @param worst those farthest outside, of each kind of limit
      * @param pageBreached breached flights of the page's sample
      * @param pageMarginal marginal ones
      * @param pageClean clean ones
@@ -84,10 +83,9 @@ public final class FlightChoice<R extends Serializable> implements Serializable 
      *
      * @param placed the flight
      * @param pageRank its rank in the page's sample, lowest first
-     * @param policy says how far outside a flight is
      * @param row gives what is kept of it
      */
-    public void offer(PlacedFlight placed, long pageRank, Policy policy, Supplier<R> row) {
+    public void offer(PlacedFlight placed, long pageRank, Supplier<R> row) {
         AuditedFlight flight = placed.flight();
         long place = placed.place();
         Status status = flight.assessment().status();
@@ -99,11 +97,13 @@ public final class FlightChoice<R extends Serializable> implements Serializable 
                 sizes.cloud(),
                 new Entry(0, FlightCloud.scrambled(place), place));
         if (status == Status.BREACHED) {
-            double excess = WorstFlights.excess(flight, policy);
-            kept |= offer(new Reason("worst", ""), sizes.worst(), new Entry(-excess, 0, place));
+            for (WorstFlight worst : WorstFlights.byKind(flight)) {
+                Excess excess = worst.excess();
+                Reason reason = new Reason("worst", List.of(worst.exceeded(), excess.unit()));
+                kept |= offer(reason, sizes.worst(), new Entry(-excess.figure(), 0, place));
+            }
         }
-        FlightColumns.Setting setting =
-                new FlightColumns.Setting(type, flight.loading().setting().flaps());
+        TrimSetting setting = TrimSetting.of(flight);
         kept |= unusual("CG", setting, MergeableTally.cg(flight), place);
         var trim = flight.balance().takeoffTrim();
         if (trim.isPresent() && trim.get().trimUnits().isPresent()) {
@@ -117,7 +117,7 @@ public final class FlightChoice<R extends Serializable> implements Serializable 
         }
     }
 
-    private boolean unusual(String measure, FlightColumns.Setting setting, double value, long place) {
+    private boolean unusual(String measure, TrimSetting setting, double value, long place) {
         boolean low = offer(new Reason("low " + measure, setting), UNUSUAL, new Entry(value, place, place));
         return offer(new Reason("high " + measure, setting), UNUSUAL, new Entry(-value, -place, place)) || low;
     }

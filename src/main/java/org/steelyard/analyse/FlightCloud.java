@@ -26,10 +26,10 @@ public final class FlightCloud {
      *
      * @param order place among the flights that are held, from 0
      * @param status status
-     * @param flaps take-off flap setting
+     * @param setting take-off flaps, with the thrust of a scale for one rating
      * @param tail registration
      */
-    public record Point(int order, Status status, String flaps, String tail) {}
+    public record Point(int order, Status status, String setting, String tail) {}
 
     /**
      * The points of one type.
@@ -127,10 +127,11 @@ public final class FlightCloud {
     }
 
     private Point point(int flight) {
+        TrimSetting setting = columns.settings.key(columns.settings.of(flight));
         return new Point(
                 flight,
                 columns.status(flight),
-                columns.settings.key(columns.settings.of(flight)).flaps(),
+                TrimSetting.words(setting.flaps(), setting.thrust()),
                 columns.tails.label(columns.tails.of(flight)));
     }
 
@@ -167,14 +168,13 @@ public final class FlightCloud {
     /**
      * How a trim or CG is spread over cells of one width, for histograms: of all flights, none left out.
      *
-     * @param typeId type
-     * @param flaps flap setting
+     * @param setting type, flaps and thrust
      * @param measure which figure
      * @param width width of a cell, more than zero
      * @return counts of cells from the first that is not empty to the last
      */
-    public Cells cells(String typeId, String flaps, Measure measure, double width) {
-        return figures.cells(new FlightColumns.Setting(typeId, flaps), measure, width);
+    public Cells cells(TrimSetting setting, Measure measure, double width) {
+        return figures.cells(setting, measure, width);
     }
 
     /**

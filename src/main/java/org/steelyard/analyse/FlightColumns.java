@@ -33,9 +33,6 @@ import org.steelyard.model.Phase;
  */
 final class FlightColumns implements SeasonFigures {
 
-    /** What keeps trims together: one scale. */
-    record Setting(String typeId, String flaps) implements Serializable {}
-
     /** An ISO week. */
     record Week(int year, int week) implements Serializable {
 
@@ -52,11 +49,8 @@ final class FlightColumns implements SeasonFigures {
     }
 
     final GroupColumn<String> types = GroupColumn.ofNames("type");
-    final GroupColumn<Setting> settings = new GroupColumn<>(
-            "flap setting",
-            setting -> setting.flaps().isBlank() ? "not given" : setting.flaps(),
-            Comparator.comparing(Setting::typeId, GroupOrder.BY_NAME)
-                    .thenComparing(Setting::flaps, GroupOrder.BY_NAME));
+    final GroupColumn<TrimSetting> settings = new GroupColumn<>(
+            "flap setting", setting -> TrimSetting.shown(setting.flaps(), setting.thrust()), TrimSetting.BY_NAME);
     final GroupColumn<String> tails = GroupColumn.ofNames("tail");
     final GroupColumn<String> routes = GroupColumn.ofNames("route");
     final GroupColumn<YearMonth> months = new GroupColumn<>("month", YearMonth::toString, Comparator.naturalOrder());
@@ -101,7 +95,7 @@ final class FlightColumns implements SeasonFigures {
         AircraftType type = loading.type();
         typesById.putIfAbsent(type.id(), type);
         types.add(type.id());
-        settings.add(new Setting(type.id(), loading.setting().flaps()));
+        settings.add(TrimSetting.of(flight));
         tails.add(loading.tail().registration());
         routes.add(SeasonTally.route(loading.flight()));
         addTime(loading.flight());
@@ -203,7 +197,7 @@ final class FlightColumns implements SeasonFigures {
     }
 
     @Override
-    public GroupColumn<Setting> settings() {
+    public GroupColumn<TrimSetting> settings() {
         return settings;
     }
 
@@ -259,7 +253,7 @@ final class FlightColumns implements SeasonFigures {
     }
 
     @Override
-    public FlightCloud.Cells cells(Setting wanted, Measure measure, double width) {
+    public FlightCloud.Cells cells(TrimSetting wanted, Measure measure, double width) {
         int setting = settings.find(wanted);
         NumberColumn column = of(measure);
         Long2LongOpenHashMap counts = new Long2LongOpenHashMap();

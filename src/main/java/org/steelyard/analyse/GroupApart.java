@@ -8,9 +8,10 @@ import java.util.Locale;
  *
  * <p>The rest of the type is without groups that lie farther apart: these are found first and taken out, as one tail
  * far aft makes all others lie forward of the rest. Chance: rank test of the group against that rest, over groups of at
- * least {@link #FEWEST} flights, adjusted by Holm over all groups of that kind in the season. Without any true
- * difference at most one season in twenty lists a group of a kind wrongly. Listed are groups below 5 % whose difference
- * is also at least 0.2 standard deviations, as thousands of flights make the smallest difference certain.
+ * least {@link #FEWEST} flights, adjusted by Holm over all groups of that kind in the season and by Bonferroni over the
+ * kinds (tail, route and each carried column). Without any true difference at most one season in twenty lists any group
+ * wrongly. Listed are groups below 5 % whose difference is also at least 0.2 standard deviations, as thousands of
+ * flights make the smallest difference certain.
  *
  * @param grouping tail, route, or the heading of a carried column
  * @param typeId type

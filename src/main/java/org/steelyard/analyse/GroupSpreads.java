@@ -5,7 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
-/** Spreads of every measure by every grouping, within a type and, for trim, within a flap setting. */
+/** Spreads of every measure by every grouping, within a type and, for trim, within a scale. */
 final class GroupSpreads {
 
     private final SeasonFigures figures;
@@ -66,14 +66,15 @@ final class GroupSpreads {
 
     private GroupSpread spread(
             GroupNames<?> groups, Measure measure, int outer, int group, Grouped buckets, int bucket) {
-        FlightColumns.Setting setting = measure.byFlaps()
+        TrimSetting setting = measure.byFlaps()
                 ? figures.settings().key(outer)
-                : new FlightColumns.Setting(figures.types().key(outer), "");
+                : new TrimSetting(figures.types().key(outer), "", "");
         Values values = buckets.values(bucket);
         return new GroupSpread(
                 groups.grouping(),
                 setting.typeId(),
                 setting.flaps(),
+                setting.thrust(),
                 groups.label(group),
                 measure,
                 values.spread(),

@@ -33,15 +33,29 @@ final class GroupsApart {
     private final SeasonFigures figures;
     private final PartTallies tallies;
     private final Grouped byType;
+    private final List<GroupNames<?>> kinds = new ArrayList<>();
 
     GroupsApart(SeasonFigures figures, PartTallies tallies) {
         this.figures = figures;
         this.tallies = tallies;
+        kinds.add(figures.tails());
+        kinds.add(figures.routes());
+        kinds.addAll(figures.named());
         byType = figures.byType(Measure.TAKEOFF_CG);
     }
 
+    /** Those of each kind. */
+    List<ApartResult> all() {
+        return kinds.stream().map(this::of).toList();
+    }
+
+    /** Kinds of which there is more than one group share what may be wrong. */
+    private long kindsTested() {
+        return kinds.stream().filter(groups -> groups.groups() > 1).count();
+    }
+
     /** Those of one kind, and how many were tested. */
-    ApartResult of(GroupNames<?> groups) {
+    private ApartResult of(GroupNames<?> groups) {
         int width = groups.groups();
         Grouped buckets = figures.grouped(Measure.TAKEOFF_CG, groups);
         BitSet found = new BitSet(figures.types().groups() * width);
@@ -69,7 +83,7 @@ final class GroupsApart {
                 Holm.adjusted(tested.stream().mapToDouble(Tested::chance).toArray());
         List<Tested> adjusted = new ArrayList<>();
         for (int i = 0; i < chances.length; i++) {
-            adjusted.add(tested.get(i).withChance(chances[i]));
+            adjusted.add(tested.get(i).withChance(Math.min(1, kindsTested() * chances[i])));
         }
         return adjusted;
     }

@@ -6,16 +6,13 @@ import org.steelyard.balance.Balance;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.CabinZone;
-import org.steelyard.model.Fuel;
 import org.steelyard.model.Hold;
-import org.steelyard.model.Load;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.Tail;
 
 /**
- * What makes up a take-off mass: basic mass, crew and pantry, each zone, each hold, fuel, and what is left of the
- * take-off state after all of these, as a last-minute change. Masses and moments of the parts add up to those of
- * take-off.
+ * What makes up a take-off mass: basic mass, crew and pantry, each zone, each hold and fuel, all after any last-minute
+ * change. Masses and moments of the parts add up to those of take-off.
  */
 final class LoadParts {
 
@@ -34,7 +31,6 @@ final class LoadParts {
             add(hold.name(), "holds");
         }
         add("fuel", "fuel");
-        add("last-minute changes", "last-minute changes");
     }
 
     private void add(String name, String kind) {
@@ -63,10 +59,9 @@ final class LoadParts {
         return names.indexOf(name);
     }
 
-    /** Whether zones, holds and tanks are all given, and nothing was shared out by a rule. */
+    /** Whether it is known what lies in each zone, hold and tank, and nothing was shared out by a rule. */
     static boolean areKnown(AuditedFlight flight) {
-        return flight.loading().load() instanceof Load.ByPlace
-                && flight.loading().fuel() instanceof Fuel.ByTank
+        return flight.assumed().isEmpty()
                 && flight.balance().dryOperating().isPresent()
                 && flight.balance().zeroFuel().isPresent()
                 && flight.balance().distribution().isPresent();
@@ -82,20 +77,14 @@ final class LoadParts {
         List<MassMoment> parts = new ArrayList<>(names.size());
         parts.add(tail.basic());
         parts.add(dryOperating.minus(tail.basic()));
-        int i = 0;
-        for (CabinZone zone : type.cabin().zones()) {
-            parts.add(MassMoment.at(places.zoneKg().at(i++), zone.armM()));
+        for (int i = 0; i < type.cabin().zones().size(); i++) {
+            parts.add(
+                    new MassMoment(places.zoneKg().at(i), places.zoneMomentKgM().at(i)));
         }
-        i = 0;
-        for (Hold hold : type.holds()) {
-            parts.add(MassMoment.at(places.holdKg().at(i++), hold.armM()));
+        for (int i = 0; i < type.holds().size(); i++) {
+            parts.add(MassMoment.at(places.holdKg().at(i), type.holds().get(i).armM()));
         }
         parts.add(balance.takeoff().minus(zeroFuel));
-        MassMoment sum = MassMoment.ZERO;
-        for (MassMoment part : parts) {
-            sum = sum.plus(part);
-        }
-        parts.add(balance.takeoff().minus(sum));
         return parts;
     }
 }

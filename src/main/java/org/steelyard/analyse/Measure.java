@@ -31,7 +31,7 @@ public enum Measure {
         return unit;
     }
 
-    /** Whether values of different flap settings must not be mixed: each setting has a scale of its own. */
+    /** Whether values of different flap settings, or thrust ratings, must not be mixed: each has a scale of its own. */
     public boolean byFlaps() {
         return byFlaps;
     }

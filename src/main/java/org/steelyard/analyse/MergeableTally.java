@@ -2,6 +2,7 @@ package org.steelyard.analyse;
 
 import java.io.Serializable;
 import java.time.YearMonth;
+import java.time.temporal.ChronoField;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -14,7 +15,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import org.steelyard.analyse.FlightColumns.Setting;
 import org.steelyard.analyse.FlightColumns.Week;
 import org.steelyard.balance.TrimResult;
 import org.steelyard.check.AuditedFlight;
@@ -63,13 +63,13 @@ public final class MergeableTally implements Serializable {
     private final StatusTally<String> tails = new StatusTally<>();
     private final StatusTally<String> routes = new StatusTally<>();
     private final FindingTally findings = new FindingTally();
-    private final MonthTally months = new MonthTally();
+    private final StatusTally<Long> months = new StatusTally<>();
     private final TrimTally scales = new TrimTally();
     private final Map<Recorded, RecordedSums> recorded = new HashMap<>();
     private final Map<Place, Map<Measure, MergeableValues>> values = new HashMap<>();
     private final Map<String, Set<Object>> groups = new LinkedHashMap<>();
     private final Map<String, PartTally> partsByType = new HashMap<>();
-    private final Map<Setting, PartTally> partsBySetting = new HashMap<>();
+    private final Map<TrimSetting, PartTally> partsBySetting = new HashMap<>();
     private final Map<Place, PartMeans> partsByGroup = new HashMap<>();
     private final Set<String> seen = new HashSet<>();
     private final SortedSet<String> leftOut = new TreeSet<>();
@@ -107,7 +107,7 @@ public final class MergeableTally implements Serializable {
         types.add(loading.type().id(), status);
         tails.add(loading.tail().registration(), status);
         findings.add(flight.assessment().findings());
-        months.add(flight, status);
+        months.add(loading.flight().date().getLong(ChronoField.PROLEPTIC_MONTH), status);
         scales.add(flight);
         addRecorded(flight, policy.recordedTrim().orElse(RecordedTrimTally.NOTHING_BEYOND));
         likelyOutside += SeasonTally.isLikelyOutside(flight, policy.chance()) ? 1 : 0;
@@ -170,7 +170,7 @@ public final class MergeableTally implements Serializable {
         Loading loading = flight.loading();
         FlightIdent ident = loading.flight();
         AircraftType type = loading.type();
-        Setting setting = new Setting(type.id(), loading.setting().flaps());
+        TrimSetting setting = TrimSetting.of(flight);
         String route = SeasonTally.route(ident);
         if (!route.isEmpty() && isKept("route")) {
             routes.add(route, status);
@@ -193,7 +193,7 @@ public final class MergeableTally implements Serializable {
         }
     }
 
-    private record One(Map<Measure, Double> figures, Optional<PartFigures> parts, Setting setting, Status status) {}
+    private record One(Map<Measure, Double> figures, Optional<PartFigures> parts, TrimSetting setting, Status status) {}
 
     private LoadParts loadParts(AircraftType type) {
         if (loadParts == null) {
@@ -203,7 +203,7 @@ public final class MergeableTally implements Serializable {
     }
 
     private void addParts(
-            Optional<PartFigures> parts, AircraftType type, Setting setting, Map<Measure, Double> figures) {
+            Optional<PartFigures> parts, AircraftType type, TrimSetting setting, Map<Measure, Double> figures) {
         if (parts.isPresent()) {
             int size = loadParts(type).size();
             Double trim = figures.get(Measure.TAKEOFF_TRIM);
@@ -384,20 +384,23 @@ public final class MergeableTally implements Serializable {
         return maker;
     }
 
+    private static String month(long sinceYearZero) {
+        return YearMonth.of(0, 1).plusMonths(sinceYearZero).toString();
+    }
+
     /**
      * What the season comes to.
      *
      * @param types types by id
-     * @param policy the operator's rules
      * @param shown the flights that a {@link FlightChoice} chose, in order of place
      * @return the summary of all flights taken
      */
-    public SeasonSummary summary(Map<String, AircraftType> types, Policy policy, List<PlacedFlight> shown) {
+    public SeasonSummary summary(Map<String, AircraftType> types, List<PlacedFlight> shown) {
         MergedFigures figures = new MergedFigures(this);
         PartTallies parts = parts(figures, types);
         FlightColumns columns = new FlightColumns(List.of());
         UnusualFlights unusual = new UnusualFlights(columns);
-        WorstFlights worst = new WorstFlights(policy, SeasonTally.WORST);
+        WorstFlights worst = new WorstFlights(SeasonTally.WORST);
         long[] places = new long[shown.size()];
         for (PlacedFlight placed : shown) {
             AuditedFlight flight = placed.flight();
@@ -413,13 +416,13 @@ public final class MergeableTally implements Serializable {
         }
         return new SeasonSummary(
                 all.named("all"),
-                this.types.counts(type -> type, StatusTally.BY_NAME),
-                tails.counts(tail -> tail, StatusTally.WORST_FIRST),
-                routes.counts(route -> route, StatusTally.WORST_FIRST),
+                this.types.counts(type -> type, StatusCount.BY_NAME),
+                tails.counts(tail -> tail, StatusCount.WORST_FIRST),
+                routes.counts(route -> route, StatusCount.WORST_FIRST),
                 findings.counts(),
                 scales.groups(figures),
                 worst.worstFirst(),
-                months.counts(),
+                months.counts(MergeableTally::month, StatusCount.IN_TIME),
                 recorded(),
                 StatisticsTally.statistics(
                         figures, parts, unusual, new FlightCloud(columns, figures, flight -> places[flight])),

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
-import org.steelyard.analyse.FlightColumns.Setting;
 import org.steelyard.analyse.FlightColumns.Week;
 import org.steelyard.analyse.MergeableTally.Place;
 
@@ -21,7 +20,7 @@ final class MergedFigures implements SeasonFigures {
     private final Map<GroupNames<?>, String> ids = new HashMap<>();
     private final List<GroupNames<String>> named = new ArrayList<>();
     private final GroupNames<String> types;
-    private final GroupNames<Setting> settings;
+    private final GroupNames<TrimSetting> settings;
     private final GroupNames<String> tails;
     private final GroupNames<String> routes;
     private final GroupNames<YearMonth> months;
@@ -73,7 +72,7 @@ final class MergedFigures implements SeasonFigures {
     }
 
     @Override
-    public GroupNames<Setting> settings() {
+    public GroupNames<TrimSetting> settings() {
         return settings;
     }
 
@@ -128,7 +127,7 @@ final class MergedFigures implements SeasonFigures {
     @Override
     public Grouped bySetting(Measure measure) {
         return new Places(measure, place -> {
-            Setting setting = settings.key(place);
+            TrimSetting setting = settings.key(place);
             return new Place(settings.grouping(), measure.byFlaps() ? setting : setting.typeId(), setting);
         });
     }
@@ -139,7 +138,7 @@ final class MergedFigures implements SeasonFigures {
     }
 
     @Override
-    public FlightCloud.Cells cells(Setting setting, Measure measure, double width) {
+    public FlightCloud.Cells cells(TrimSetting setting, Measure measure, double width) {
         Place place = new Place(settings.grouping(), measure.byFlaps() ? setting : setting.typeId(), setting);
         return FlightCloud.Cells.of(
                 tally.values(place, measure).map(values -> values.cells(width)).orElseGet(TreeMap::new), width);

@@ -38,7 +38,7 @@ final class PartTallies {
     }
 
     /** Takes the sums of a setting. */
-    void put(FlightColumns.Setting setting, PartTally sums) {
+    void put(TrimSetting setting, PartTally sums) {
         bySetting.put(figures.settings().find(setting), sums);
     }
 
@@ -86,7 +86,7 @@ final class PartTallies {
         return names.get(typeId);
     }
 
-    PartTally ofSetting(FlightColumns.Setting setting) {
+    PartTally ofSetting(TrimSetting setting) {
         return bySetting.get(figures.settings().find(setting));
     }
 
@@ -140,6 +140,7 @@ final class PartTallies {
                 Measure.TAKEOFF_CG,
                 id,
                 "",
+                "",
                 tally.n(),
                 flights - tally.n(),
                 tally.sdCg(),
@@ -148,13 +149,14 @@ final class PartTallies {
     }
 
     private SpreadDrivers ofTrim(int setting, PartTally tally, long flights) {
-        FlightColumns.Setting key = figures.settings().key(setting);
+        TrimSetting key = figures.settings().key(setting);
         List<Driver> drivers = ranked(names.get(key.typeId()), tally, true);
         double explained = drivers.stream().mapToDouble(Driver::share).sum();
         return new SpreadDrivers(
                 Measure.TAKEOFF_TRIM,
                 key.typeId(),
                 key.flaps(),
+                key.thrust(),
                 tally.nTrim(),
                 flights - tally.nTrim(),
                 tally.sdTrim(),

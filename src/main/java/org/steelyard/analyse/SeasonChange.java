@@ -7,13 +7,16 @@ import java.util.OptionalDouble;
  * One figure of one group in two seasons.
  *
  * <p>Means: interval and chance by Welch; effect in pooled standard deviations. Shares: interval by Newcombe, chance by
- * Fisher's exact test; effect as Cohen's h. Chances are adjusted by Holm over all groups of one grouping and one
- * figure. Only groups with at least {@link GroupApart#FEWEST} flights in both seasons are tested.
+ * Fisher's exact test; effect as Cohen's h. Chances are adjusted by Holm's weighted method over everything that is
+ * compared; each figure by each grouping has the same weight, shared equally among its groups. So two seasons without a
+ * difference are told apart, in whatever, at most once in twenty, however the tests depend on each other. Only groups
+ * with at least {@link GroupApart#FEWEST} flights in both seasons are tested.
  *
  * @param figure what is compared
  * @param grouping type, tail, route, or the heading of a carried column; {@code kind of finding} for those
  * @param typeId type
  * @param flaps flap setting; blank where all are together
+ * @param thrust thrust rating of the scale; blank for a scale of any rating, and where all are together
  * @param group which group
  * @param flightsBefore flights before
  * @param flightsAfter flights after
@@ -30,6 +33,7 @@ public record SeasonChange(
         String grouping,
         String typeId,
         String flaps,
+        String thrust,
         String group,
         long flightsBefore,
         long flightsAfter,
@@ -45,7 +49,7 @@ public record SeasonChange(
     public enum Figure {
         /** Mean take-off CG in % MAC. */
         TAKEOFF_CG("mean take-off CG", "% MAC"),
-        /** Mean take-off trim, nose-up positive, within a flap setting. */
+        /** Mean take-off trim, nose-up positive, within a scale. */
         TAKEOFF_TRIM("mean take-off trim", "units"),
         /** Share of breached flights. */
         BREACHED("breached flights", "%"),

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.steelyard.analyse.SeasonChange.Figure;
 import org.steelyard.analyse.SeasonChange.Verdict;
 import org.steelyard.analyse.SeasonSide.GroupKey;
@@ -31,6 +31,7 @@ public final class SeasonChanges {
             .thenComparing(SeasonChange::grouping)
             .thenComparing(SeasonChange::typeId, GroupOrder.BY_NAME)
             .thenComparing(SeasonChange::flaps, GroupOrder.BY_NAME)
+            .thenComparing(SeasonChange::thrust, GroupOrder.BY_NAME)
             .thenComparing(SeasonChange::group, GroupOrder.BY_NAME);
 
     private record Row(
@@ -42,7 +43,8 @@ public final class SeasonChanges {
             OptionalDouble is,
             Optional<Test> test) {}
 
-    private record Test(double low, double high, double effect, double chance) {}
+    /** What never or always happened in both seasons cannot differ, and its chance is 1. */
+    private record Test(double low, double high, double effect, double chance, boolean canDiffer) {}
 
     private final SeasonSide before;
     private final SeasonSide after;
@@ -82,7 +84,7 @@ public final class SeasonChanges {
             Optional<Test> test = Optional.empty();
             if (enough(first.n(), second.n())) {
                 MeanDifference moved = MeanDifference.of(second, first);
-                test = Optional.of(new Test(moved.low(), moved.high(), moved.effect(), moved.chance()));
+                test = Optional.of(new Test(moved.low(), moved.high(), moved.effect(), moved.chance(), true));
             }
             rows.add(new Row(figure, key, first.n(), second.n(), mean(first), mean(second), test));
         }
@@ -109,11 +111,11 @@ public final class SeasonChanges {
         for (String type : all(before.kinds().keySet(), after.kinds().keySet())) {
             Map<Kind, Long> was = before.kinds().getOrDefault(type, Map.of());
             Map<Kind, Long> is = after.kinds().getOrDefault(type, Map.of());
-            GroupKey whole = new GroupKey(SeasonSide.TYPE, type, "", type);
+            GroupKey whole = new GroupKey(SeasonSide.TYPE, type, type);
             for (Kind kind : all(was.keySet(), is.keySet())) {
                 share(
                         Figure.FINDING,
-                        new GroupKey(KINDS, type, "", FindingText.kind(kind.code(), kind.severity())),
+                        new GroupKey(KINDS, type, FindingText.kind(kind.code(), kind.severity())),
                         was.getOrDefault(kind, 0L),
                         before.count(whole).flights(),
                         is.getOrDefault(kind, 0L),
@@ -126,7 +128,10 @@ public final class SeasonChanges {
         Optional<Test> test = Optional.empty();
         if (enough(was, is)) {
             ShareDifference moved = ShareDifference.of(someIs, is, someWas, was);
-            test = Optional.of(new Test(100 * moved.low(), 100 * moved.high(), moved.effect(), moved.chance()));
+            long some = someWas + someIs;
+            boolean canDiffer = some > 0 && some < was + is;
+            test = Optional.of(
+                    new Test(100 * moved.low(), 100 * moved.high(), moved.effect(), moved.chance(), canDiffer));
         }
         rows.add(new Row(figure, key, was, is, percent(someWas, was), percent(someIs, is), test));
     }
@@ -136,26 +141,37 @@ public final class SeasonChanges {
     }
 
     private List<SeasonChange> judged() {
-        Map<String, List<Row>> families = new LinkedHashMap<>();
-        Map<Row, Double> chances = new HashMap<>();
-        for (Row row : rows) {
-            if (row.test().isPresent()) {
-                families.computeIfAbsent(row.figure() + " " + row.key().grouping(), absent -> new ArrayList<>())
-                        .add(row);
-            }
-        }
-        for (List<Row> family : families.values()) {
-            double[] adjusted = Holm.adjusted(family.stream()
-                    .mapToDouble(row -> row.test().orElseThrow().chance())
-                    .toArray());
-            for (int i = 0; i < adjusted.length; i++) {
-                chances.put(family.get(i), adjusted[i]);
-            }
-        }
+        Map<Row, Double> chances = chances();
         return rows.stream()
                 .map(row -> change(row, chances.get(row)))
                 .sorted(NEWS_FIRST)
                 .toList();
+    }
+
+    /** Adjusted over all tests together; a figure by a grouping weighs the same however many groups it has. */
+    private Map<Row, Double> chances() {
+        List<Row> tested = rows.stream()
+                .filter(row -> row.test().filter(Test::canDiffer).isPresent())
+                .toList();
+        Map<List<Object>, Long> groups =
+                tested.stream().collect(Collectors.groupingBy(SeasonChanges::family, Collectors.counting()));
+        double[] adjusted = Holm.adjusted(
+                tested.stream()
+                        .mapToDouble(row -> row.test().orElseThrow().chance())
+                        .toArray(),
+                tested.stream()
+                        .mapToDouble(row -> 1.0 / groups.get(family(row)))
+                        .toArray());
+        Map<Row, Double> chances = new HashMap<>();
+        rows.forEach(row -> row.test().ifPresent(test -> chances.put(row, test.chance())));
+        for (int i = 0; i < adjusted.length; i++) {
+            chances.put(tested.get(i), adjusted[i]);
+        }
+        return chances;
+    }
+
+    private static List<Object> family(Row row) {
+        return List.of(row.figure(), row.key().grouping());
     }
 
     private SeasonChange change(Row row, Double chance) {
@@ -165,6 +181,7 @@ public final class SeasonChanges {
                 row.key().grouping(),
                 row.key().typeId(),
                 row.key().flaps(),
+                row.key().thrust(),
                 row.key().group(),
                 row.before(),
                 row.after(),
@@ -204,7 +221,7 @@ public final class SeasonChanges {
     /** A group is an offender where a greater share of its flights is breached than of its type. */
     private Verdict share(Row row, boolean up) {
         GroupKey whole =
-                new GroupKey(SeasonSide.TYPE, row.key().typeId(), "", row.key().typeId());
+                new GroupKey(SeasonSide.TYPE, row.key().typeId(), row.key().typeId());
         boolean ofGroup =
                 row.figure() == Figure.BREACHED && !row.key().grouping().equals(SeasonSide.TYPE);
         boolean offended = row.was().getAsDouble() > percentBreached(before.count(whole));

@@ -2,7 +2,6 @@ package org.steelyard.analyse;
 
 import java.time.YearMonth;
 import java.util.List;
-import org.steelyard.analyse.FlightColumns.Setting;
 import org.steelyard.analyse.FlightColumns.Week;
 
 /** A season's figures put together by groups, from which its statistics are made; however they are held. */
@@ -10,7 +9,7 @@ interface SeasonFigures {
 
     GroupNames<String> types();
 
-    GroupNames<Setting> settings();
+    GroupNames<TrimSetting> settings();
 
     GroupNames<String> tails();
 
@@ -43,5 +42,5 @@ interface SeasonFigures {
     Grouped byType(Measure measure);
 
     /** The figures of one setting counted in cells of one width, for histograms. */
-    FlightCloud.Cells cells(Setting setting, Measure measure, double width);
+    FlightCloud.Cells cells(TrimSetting setting, Measure measure, double width);
 }

@@ -25,6 +25,7 @@ public final class SeasonSide {
      *
      * @param typeId type
      * @param flaps take-off flap setting; blank if not given
+     * @param thrust thrust rating of its take-off scale; blank for a scale of any rating, or none
      * @param groups its group by each grouping, as tail and route; blank groups are left out
      * @param takeoffCgPercentMac take-off CG
      * @param trimUnits take-off trim, if there is one
@@ -33,6 +34,7 @@ public final class SeasonSide {
     public record Flight(
             String typeId,
             String flaps,
+            String thrust,
             Map<String, String> groups,
             double takeoffCgPercentMac,
             OptionalDouble trimUnits,
@@ -44,7 +46,12 @@ public final class SeasonSide {
         }
     }
 
-    record GroupKey(String grouping, String typeId, String flaps, String group) {}
+    record GroupKey(String grouping, String typeId, String flaps, String thrust, String group) {
+
+        GroupKey(String grouping, String typeId, String group) {
+            this(grouping, typeId, "", "", group);
+        }
+    }
 
     /** Count, mean and squares of a growing sample (Welford). */
     static final class Sums {
@@ -89,11 +96,12 @@ public final class SeasonSide {
     }
 
     private void add(Flight flight, String grouping, String group) {
-        GroupKey key = new GroupKey(grouping, flight.typeId(), "", group);
+        GroupKey key = new GroupKey(grouping, flight.typeId(), group);
         cg.computeIfAbsent(key, absent -> new Sums()).add(flight.takeoffCgPercentMac());
         counts.computeIfAbsent(key, absent -> new StatusTally.Counts()).add(flight.status());
         if (flight.trimUnits().isPresent()) {
-            trim.computeIfAbsent(new GroupKey(grouping, flight.typeId(), flight.flaps(), group), absent -> new Sums())
+            GroupKey scale = new GroupKey(grouping, flight.typeId(), flight.flaps(), flight.thrust(), group);
+            trim.computeIfAbsent(scale, absent -> new Sums())
                     .add(flight.trimUnits().getAsDouble());
         }
     }

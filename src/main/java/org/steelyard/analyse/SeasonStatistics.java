@@ -6,9 +6,9 @@ import java.util.List;
  * What an analyst asks of a season.
  *
  * @param spreads spread of each measure by each grouping
- * @param drivers what drives the spread of take-off CG by type, then of trim by type and flap setting
+ * @param drivers what drives the spread of take-off CG by type, then of trim by type and scale
  * @param apart tails, routes and groups of named columns that lie apart from their type
- * @param unusual flights far from the others of their type and flap setting
+ * @param unusual flights far from the others of their type and scale
  * @param drift control charts by week for each type
  * @param cloud every flight as a point, for pictures
  * @param missing columns named for grouping that no flight has

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import tech.tablesaw.aggregate.AggregateFunctions;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.LongColumn;
 import tech.tablesaw.api.StringColumn;
@@ -13,24 +12,9 @@ import tech.tablesaw.api.Table;
 
 /**
  * A season's summary as tables that outputs can write row by row. The figures are the summary's own; the table library
- * computes none of them but sums of whole numbers. An empty cell is a missing value.
+ * computes none of them. An empty cell is a missing value.
  */
 public final class SeasonTables {
-
-    /**
-     * Findings by month and type.
-     *
-     * @param typeIds types in order of name
-     * @param counts a column {@code month} as 2025-01, in order, a column named by the position of each type, missing
-     *     where it did not fly, and a column {@code all} with their sum
-     */
-    public record MonthByType(List<String> typeIds, Table counts) {
-
-        /** Copies the types. */
-        public MonthByType {
-            typeIds = List.copyOf(typeIds);
-        }
-    }
 
     private SeasonTables() {}
 
@@ -38,8 +22,9 @@ public final class SeasonTables {
      * How take-off trim spreads.
      *
      * @param summary the season
-     * @return a row for each type and flap setting with columns {@code type, flaps, n, mean, sd, min, p5, p25, median,
-     *     p75, p95, max}; trim in units, nose-up positive; groups without any trim have n = 0 and no figures
+     * @return a row for each type, flap setting and thrust rating of a scale with columns {@code type, flaps, thrust,
+     *     n, mean, sd, min, p5, p25, median, p75, p95, max}; trim in units, nose-up positive; groups without any trim
+     *     have n = 0 and no figures
      */
     public static Table trimSpread(SeasonSummary summary) {
         return spread("Take-off trim", summary.trim(), TrimGroup::trimUnits);
@@ -59,10 +44,10 @@ public final class SeasonTables {
      * How each measure spreads by each grouping.
      *
      * @param summary the season
-     * @return a row for each group with columns {@code grouping, type, flaps, group, measure, unit, n, mean, sd, min,
-     *     p5, p25, median, p75, p95, max}, the 95 % intervals {@code p5_from, p5_to, p95_from, p95_to} of the ends of
-     *     the typical range, missing where there are too few flights, {@code share_marginal, share_breached} from 0 to
-     *     1 and {@code few}, which says yes or no
+     * @return a row for each group with columns {@code grouping, type, flaps, thrust, group, measure, unit, n, mean,
+     *     sd, min, p5, p25, median, p75, p95, max}, the 95 % intervals {@code p5_from, p5_to, p95_from, p95_to} of the
+     *     ends of the typical range, missing where there are too few flights, {@code share_marginal, share_breached}
+     *     from 0 to 1 and {@code few}, which says yes or no
      */
     public static Table groupSpreads(SeasonSummary summary) {
         List<GroupSpread> rows = summary.statistics().spreads();
@@ -73,6 +58,7 @@ public final class SeasonTables {
                         words("grouping", rows, GroupSpread::grouping),
                         words("type", rows, GroupSpread::typeId),
                         words("flaps", rows, GroupSpread::flaps),
+                        words("thrust", rows, GroupSpread::thrust),
                         words("group", rows, GroupSpread::group),
                         words("measure", rows, row -> row.measure().label()),
                         words("unit", rows, row -> row.measure().unit()),
@@ -117,6 +103,8 @@ public final class SeasonTables {
                                 "type", groups.stream().map(TrimGroup::typeId).toList()),
                         StringColumn.create(
                                 "flaps", groups.stream().map(TrimGroup::flaps).toList()),
+                        StringColumn.create(
+                                "thrust", groups.stream().map(TrimGroup::thrust).toList()),
                         LongColumn.create(
                                 "n",
                                 spreads.stream()
@@ -157,40 +145,5 @@ public final class SeasonTables {
         } else {
             column.appendMissing();
         }
-    }
-
-    /**
-     * Breaches and marginals by month and type.
-     *
-     * @param summary the season
-     * @return the cross-tab; no rows for a season without flights
-     */
-    public static MonthByType findingsByMonth(SeasonSummary summary) {
-        List<String> types = summary.types().stream().map(StatusCount::group).toList();
-        List<MonthCount> months = summary.months();
-        if (months.isEmpty()) {
-            return new MonthByType(types, Table.create("Findings by month").addColumns(StringColumn.create("month")));
-        }
-        // types go by position: column names of a table do not tell upper from lower case
-        Table longForm = Table.create(
-                "Findings by month",
-                StringColumn.create(
-                        "month", months.stream().map(m -> m.month().toString()).toList()),
-                StringColumn.create(
-                        "type",
-                        months.stream()
-                                .map(m -> Integer.toString(types.indexOf(m.typeId())))
-                                .toList()),
-                DoubleColumn.create(
-                        "findings",
-                        months.stream().mapToDouble(MonthCount::findings).toArray()));
-        Table sums = longForm.summarize("findings", AggregateFunctions.sum).by("month");
-        sums.column(1).setName("all");
-        Table counts = longForm.pivot("month", "type", "findings", AggregateFunctions.sum)
-                .joinOn("month")
-                .with(sums)
-                .join()
-                .sortOn("month");
-        return new MonthByType(types, counts);
     }
 }

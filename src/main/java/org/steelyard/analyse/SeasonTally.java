@@ -1,5 +1,6 @@
 package org.steelyard.analyse;
 
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,13 +18,13 @@ import org.steelyard.model.RecordedTrimRule;
  */
 public final class SeasonTally {
 
-    static final int WORST = 20;
+    /** Flights listed of each kind of limit. */
+    static final int WORST = 10;
 
     private final StatusTally.Counts all = new StatusTally.Counts();
     private final FindingTally findings = new FindingTally();
     private final TrimTally trim = new TrimTally();
     private final StatisticsTally statistics;
-    private final MonthTally months = new MonthTally();
     private final RecordedTrimTally recordedTrim;
     private final WorstFlights worst;
     private final Optional<ChanceRule> chance;
@@ -32,7 +33,7 @@ public final class SeasonTally {
     /**
      * An empty season.
      *
-     * @param policy says what is close to a limit, by which the worst flights are ranked
+     * @param policy the operator's rules
      */
     public SeasonTally(Policy policy) {
         this(policy, List.of());
@@ -41,12 +42,12 @@ public final class SeasonTally {
     /**
      * An empty season with groupings of its own.
      *
-     * @param policy says what is close to a limit, by which the worst flights are ranked
+     * @param policy the operator's rules
      * @param by headings of carried columns by which statistics are grouped, beside the one that the policy names
      */
     public SeasonTally(Policy policy, List<String> by) {
         statistics = new StatisticsTally(columns(policy, by));
-        worst = new WorstFlights(policy, WORST);
+        worst = new WorstFlights(WORST);
         recordedTrim = new RecordedTrimTally(policy);
         chance = policy.chance();
     }
@@ -73,7 +74,6 @@ public final class SeasonTally {
         findings.add(flight.assessment().findings());
         statistics.add(flight, status);
         trim.add(flight);
-        months.add(flight, status);
         worst.add(flight);
         recordedTrim.add(flight);
         likelyOutside += isLikelyOutside(flight) ? 1 : 0;
@@ -112,13 +112,13 @@ public final class SeasonTally {
         routes.remove(""); // flights of which neither end is known
         return new SeasonSummary(
                 all.named("all"),
-                columns.tally(columns.types).counts(type -> type, StatusTally.BY_NAME),
-                columns.tally(columns.tails).counts(tail -> tail, StatusTally.WORST_FIRST),
-                routes.counts(route -> route, StatusTally.WORST_FIRST),
+                columns.tally(columns.types).counts(type -> type, StatusCount.BY_NAME),
+                columns.tally(columns.tails).counts(tail -> tail, StatusCount.WORST_FIRST),
+                routes.counts(route -> route, StatusCount.WORST_FIRST),
                 findings.counts(),
                 trim.groups(columns),
                 worst.worstFirst(),
-                months.counts(),
+                columns.tally(columns.months).counts(YearMonth::toString, StatusCount.IN_TIME),
                 recordedTrim.groups(),
                 statistics.statistics(),
                 likelyOutside);

@@ -31,6 +31,11 @@ public record Spread(
         double p95,
         double max) {
 
+    /** Whether there are so few numbers that their percentiles say little ({@link GroupSpread#FEW}). */
+    public boolean few() {
+        return n < GroupSpread.FEW;
+    }
+
     /**
      * The spread of some numbers.
      *

@@ -14,13 +14,13 @@ import java.util.stream.Collectors;
  * the covariances of the pulls with it, and {@code Cov(c_i, CG) / Var(CG)} are shares that add up to 1. A negative
  * share belongs to a part that evens out what others do. Trim goes by way of CG: slope of trim on CG times
  * {@code Cov(c_i, trim) / Var(trim)}; what a straight line in CG does not explain is the share of the scale itself (its
- * bends, mass, thrust rating). The shares hold for what flew together, whatever the cause: parts that go together
- * share.
+ * bends, mass). The shares hold for what flew together, whatever the cause: parts that go together share.
  *
- * @param measure take-off CG, or trim within one flap setting
+ * @param measure take-off CG, or trim within one scale
  * @param typeId type
  * @param flaps flap setting; blank for CG
- * @param flights flights with zones, holds and tanks all given: these count
+ * @param thrust thrust rating of the scale; blank for a scale of any rating and for CG
+ * @param flights flights of which it is known what lay in each zone, hold and tank: these count
  * @param without flights of the type or setting without that detail: these do not
  * @param sd standard deviation over the flights that count, in the measure's unit
  * @param drivers parts by share, greatest first
@@ -30,6 +30,7 @@ public record SpreadDrivers(
         Measure measure,
         String typeId,
         String flaps,
+        String thrust,
         long flights,
         long without,
         double sd,
@@ -43,7 +44,7 @@ public record SpreadDrivers(
      * One part of the load.
      *
      * @param part its name
-     * @param kind passengers, holds, fuel, basic mass, crew and pantry or last-minute changes
+     * @param kind passengers, holds, fuel, basic mass or crew and pantry
      * @param meanMassKg mean mass
      * @param meanPullPercentMac mean pull about the mean CG, aft positive; a part ahead of it pulls forward
      * @param share share of the variance, all together 1
@@ -69,7 +70,7 @@ public record SpreadDrivers(
     /** The greatest driver in words. */
     public String sentence() {
         Driver first = drivers.get(0);
-        String which = flaps.isBlank() ? typeId : typeId + " with flaps " + flaps;
+        String which = flaps.isBlank() ? typeId : typeId + " with flaps " + TrimSetting.words(flaps, thrust);
         String text = String.format(
                 Locale.ROOT,
                 "%s: %s explains %.0f %% of the spread of %s",

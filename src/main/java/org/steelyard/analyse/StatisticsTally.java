@@ -1,6 +1,5 @@
 package org.steelyard.analyse;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.steelyard.check.AuditedFlight;
@@ -39,19 +38,10 @@ final class StatisticsTally {
         return new SeasonStatistics(
                 GroupSpreads.of(figures),
                 parts.drivers(),
-                apart(figures, parts),
+                new GroupsApart(figures, parts).all(),
                 unusual.found(figures, parts),
                 new DriftCharts(figures, parts).all(),
                 cloud,
                 figures.missing());
-    }
-
-    private static List<ApartResult> apart(SeasonFigures figures, PartTallies parts) {
-        GroupsApart test = new GroupsApart(figures, parts);
-        List<ApartResult> results = new ArrayList<>();
-        results.add(test.of(figures.tails()));
-        results.add(test.of(figures.routes()));
-        figures.named().forEach(column -> results.add(test.of(column)));
-        return results;
     }
 }

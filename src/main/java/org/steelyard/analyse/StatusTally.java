@@ -15,12 +15,6 @@ import org.steelyard.check.Status;
  */
 final class StatusTally<K> implements Serializable {
 
-    static final Comparator<StatusCount> BY_NAME = Comparator.comparing(StatusCount::group, GroupOrder.BY_NAME);
-    static final Comparator<StatusCount> WORST_FIRST = Comparator.comparingLong(StatusCount::breached)
-            .reversed()
-            .thenComparing(Comparator.comparingLong(StatusCount::marginal).reversed())
-            .thenComparing(BY_NAME);
-
     private static final long serialVersionUID = 1;
 
     private final Map<K, Counts> groups = new HashMap<>();

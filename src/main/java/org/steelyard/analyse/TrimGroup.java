@@ -4,10 +4,11 @@ import java.util.Optional;
 import org.steelyard.model.TrimUnit;
 
 /**
- * Take-off trim and CG of the flights of one type and flap setting.
+ * Take-off trim and CG of the flights of one type, flap setting and, where the scales depend on it, thrust rating.
  *
  * @param typeId type
  * @param flaps take-off flap setting; blank where none was given
+ * @param thrust thrust rating of their scale; blank for a scale of any rating, or none
  * @param unit what the numbers of the trim scale are
  * @param trimUnits spread of trim, nose-up positive, over the flights that have one; empty if none has
  * @param cgPercentMac spread of take-off CG in % MAC over all flights of the group
@@ -18,6 +19,7 @@ import org.steelyard.model.TrimUnit;
 public record TrimGroup(
         String typeId,
         String flaps,
+        String thrust,
         TrimUnit unit,
         Optional<Spread> trimUnits,
         Spread cgPercentMac,
@@ -29,17 +31,23 @@ public record TrimGroup(
     public TrimGroup(
             String typeId,
             String flaps,
+            String thrust,
             TrimUnit unit,
             Optional<Spread> trimUnits,
             Spread cgPercentMac,
             long marginal,
             long breached) {
-        this(typeId, flaps, unit, trimUnits, cgPercentMac, marginal, breached, false);
+        this(typeId, flaps, thrust, unit, trimUnits, cgPercentMac, marginal, breached, false);
     }
 
-    /** The flap setting in words, with a mark where the scale is only an estimate. */
+    /** What its trims have in common. */
+    public TrimSetting setting() {
+        return new TrimSetting(typeId, flaps, thrust);
+    }
+
+    /** Flaps and thrust in words, with a mark where the scale is only an estimate. */
     public String flapsShown() {
-        String shown = flaps.isBlank() ? "not given" : flaps;
+        String shown = TrimSetting.shown(flaps, thrust);
         return estimated ? shown + " (estimate)" : shown;
     }
 }

@@ -6,42 +6,48 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.steelyard.analyse.FlightColumns.Setting;
 import org.steelyard.balance.TrimResult;
 import org.steelyard.check.AuditedFlight;
-import org.steelyard.model.Loading;
 import org.steelyard.model.TrimBasis;
 import org.steelyard.model.TrimScale;
 import org.steelyard.model.TrimUnit;
 
-/** Take-off trim and CG by type and flap setting, from the figures of the season. */
+/** Take-off trim and CG by type, flap setting and thrust rating of a scale, from the figures of the season. */
 final class TrimTally implements Serializable {
 
     private static final long serialVersionUID = 1;
 
-    private record Scale(TrimUnit unit, boolean estimated) implements Serializable {
+    private record Scale(TrimUnit.Measure measure, TrimUnit.Numbering numbering, boolean estimated)
+            implements Serializable {
 
-        static final Scale NONE = new Scale(TrimUnit.UNITS, false);
+        static final Scale NONE = of(TrimUnit.UNITS, false);
+
+        static Scale of(TrimUnit unit, boolean estimated) {
+            return new Scale(unit.measure(), unit.numbering(), estimated);
+        }
+
+        TrimUnit unit() {
+            return new TrimUnit(measure, numbering);
+        }
     }
 
-    private final Map<Setting, Scale> scales = new HashMap<>();
+    private final Map<TrimSetting, Scale> scales = new HashMap<>();
 
     void add(AuditedFlight flight) {
         Optional<TrimResult> trim = flight.balance().takeoffTrim();
         if (trim.isPresent()) {
-            Loading loading = flight.loading();
             TrimScale scale = trim.get().scale();
-            Setting key = new Setting(loading.type().id(), loading.setting().flaps());
+            TrimSetting key = TrimSetting.of(flight);
             boolean estimated = scale.basis() == TrimBasis.ESTIMATE
                     || scales.getOrDefault(key, Scale.NONE).estimated();
-            scales.put(key, new Scale(scale.unit(), estimated));
+            scales.put(key, Scale.of(scale.unit(), estimated));
         }
     }
 
     /** Adds the scales that another has seen. */
     void merge(TrimTally other) {
         other.scales.forEach((key, scale) ->
-                scales.merge(key, scale, (one, two) -> new Scale(two.unit(), one.estimated() || two.estimated())));
+                scales.merge(key, scale, (one, two) -> Scale.of(two.unit(), one.estimated() || two.estimated())));
     }
 
     List<TrimGroup> groups(SeasonFigures figures) {
@@ -50,11 +56,12 @@ final class TrimTally implements Serializable {
         List<Optional<Spread>> ofTrim = spreads(figures.bySetting(Measure.TAKEOFF_TRIM), figures.settings());
         List<TrimGroup> groups = new ArrayList<>();
         for (int setting : figures.settings().inOrder()) {
-            Setting key = figures.settings().key(setting);
+            TrimSetting key = figures.settings().key(setting);
             Scale scale = scales.getOrDefault(key, Scale.NONE);
             groups.add(new TrimGroup(
                     key.typeId(),
                     key.flaps(),
+                    key.thrust(),
                     scale.unit(),
                     ofTrim.get(setting),
                     ofCg.get(setting).orElseThrow(),
@@ -66,7 +73,7 @@ final class TrimTally implements Serializable {
     }
 
     /** The spread in each setting, by its position. */
-    private static List<Optional<Spread>> spreads(Grouped groups, GroupNames<Setting> settings) {
+    private static List<Optional<Spread>> spreads(Grouped groups, GroupNames<TrimSetting> settings) {
         List<Optional<Spread>> spreads = new ArrayList<>();
         for (int setting = 0; setting < settings.groups(); setting++) {
             spreads.add(

@@ -7,7 +7,7 @@ import org.steelyard.model.MassUnit;
 import org.steelyard.model.Origin;
 
 /**
- * A flight far from the others of its type and flap setting.
+ * A flight far from the others of its type, flap setting and, where its scale is for one rating, thrust.
  *
  * <p>Score: {@code 0.6745 (x - median) / MAD}, MAD being the median of the absolute distances from the median, so that
  * the unusual ones do not hide themselves by widening the spread; listed beyond {@link #SCORE} to either side (Iglewicz
@@ -21,9 +21,10 @@ import org.steelyard.model.Origin;
  * @param tail registration
  * @param typeId type
  * @param flaps flap setting
+ * @param thrust thrust rating of the scale; blank for a scale of any rating, or none
  * @param measure what is unusual
  * @param value its value, in the measure's unit
- * @param median median of the type and flap setting
+ * @param median median of the type, flap setting and thrust
  * @param score robust score, positive aft or nose-up
  * @param reasons parts of its load against the mean of type and setting, in % MAC of take-off CG; empty where the input
  *     gives no detail
@@ -35,6 +36,7 @@ public record UnusualFlight(
         String tail,
         String typeId,
         String flaps,
+        String thrust,
         Measure measure,
         double value,
         double median,
@@ -45,7 +47,7 @@ public record UnusualFlight(
     /** Robust score beyond which a flight is listed. */
     public static final double SCORE = 3.5;
 
-    /** At most so many flights to either side are kept for each type, flap setting and measure. */
+    /** At most so many flights to either side are kept for each scale and measure. */
     public static final int KEPT_EACH_SIDE = 50;
 
     /**

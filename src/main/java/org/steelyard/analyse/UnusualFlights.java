@@ -17,8 +17,8 @@ import org.steelyard.model.MassUnit;
 import org.steelyard.model.Origin;
 
 /**
- * Keeps the flights farthest forward and aft, and farthest nose-down and nose-up, of each type and flap setting; which
- * of them are unusual is only known at the end.
+ * Keeps the flights farthest forward and aft, and farthest nose-down and nose-up, of each scale; which of them are
+ * unusual is only known at the end.
  */
 final class UnusualFlights {
 
@@ -116,8 +116,7 @@ final class UnusualFlights {
         return Math.abs(other.score()) > Math.abs(one.score()) ? other : one;
     }
 
-    private Map<Long, UnusualFlight> find(
-            Measure measure, FlightColumns.Setting setting, Values values, PartTallies tallies) {
+    private Map<Long, UnusualFlight> find(Measure measure, TrimSetting setting, Values values, PartTallies tallies) {
         Map<Long, UnusualFlight> found = new HashMap<>();
         int position = columns.settings.find(setting);
         if (values.n() < GroupSpread.FEW || position < 0) {
@@ -138,12 +137,7 @@ final class UnusualFlights {
     }
 
     private UnusualFlight unusual(
-            Measure measure,
-            FlightColumns.Setting key,
-            Candidate candidate,
-            double median,
-            double score,
-            PartTallies tallies) {
+            Measure measure, TrimSetting key, Candidate candidate, double median, double score, PartTallies tallies) {
         List<PartPull> reasons = new ArrayList<>();
         List<UnusualFlight.PartMass> masses = new ArrayList<>();
         candidate.parts().ifPresent(parts -> {
@@ -161,6 +155,7 @@ final class UnusualFlights {
                 candidate.tail(),
                 key.typeId(),
                 key.flaps(),
+                key.thrust(),
                 measure,
                 candidate.value(),
                 median,

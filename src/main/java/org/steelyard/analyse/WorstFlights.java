@@ -1,65 +1,62 @@
 package org.steelyard.analyse;
 
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.PriorityQueue;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.model.Finding;
-import org.steelyard.model.Policy;
 import org.steelyard.model.Severity;
 
-/** Keeps the flights farthest outside a limit; of two equally far, the one that came first. */
+/** Keeps the flights farthest outside the limits of each kind; of two equally far, the one that came first. */
 final class WorstFlights {
 
     private record Ranked(WorstFlight worst, long order) {}
 
-    private static final Comparator<Ranked> MILDEST_FIRST = Comparator.<Ranked>comparingDouble(
-                    ranked -> ranked.worst().excess())
-            .thenComparing(Comparator.comparingLong(Ranked::order).reversed());
+    private static final Comparator<Ranked> WORST_FIRST =
+            Comparator.comparing(Ranked::worst, WorstFlight.IN_ORDER).thenComparingLong(Ranked::order);
 
-    private final PriorityQueue<Ranked> kept = new PriorityQueue<>(MILDEST_FIRST);
-    private final Policy policy;
-    private final int most;
+    private final Map<Exceeded, PriorityQueue<Ranked>> kept = new EnumMap<>(Exceeded.class);
+    private final int mostOfAKind;
     private long order;
 
-    WorstFlights(Policy policy, int most) {
-        this.policy = policy;
-        this.most = most;
+    WorstFlights(int mostOfAKind) {
+        this.mostOfAKind = mostOfAKind;
     }
 
     void add(AuditedFlight flight) {
-        Optional<WorstFlight> worst = worst(flight, policy);
-        if (worst.isPresent()) {
-            keep(new Ranked(worst.get(), order++));
-        }
-    }
-
-    private static Optional<WorstFlight> worst(AuditedFlight flight, Policy policy) {
-        Finding worst = null;
-        double excess = -1;
-        for (Finding finding : flight.assessment().findings()) {
-            if (finding.severity() == Severity.BREACH && Excess.of(finding, policy) > excess) {
-                worst = finding;
-                excess = Excess.of(finding, policy);
+        for (WorstFlight worst : byKind(flight)) {
+            PriorityQueue<Ranked> ofKind =
+                    kept.computeIfAbsent(worst.exceeded(), kind -> new PriorityQueue<>(WORST_FIRST.reversed()));
+            ofKind.add(new Ranked(worst, order));
+            if (ofKind.size() > mostOfAKind) {
+                ofKind.poll();
             }
         }
-        return worst == null ? Optional.empty() : Optional.of(new WorstFlight(flight, worst, excess));
+        order++;
     }
 
-    /** How far outside a breached flight is by its worst breach. */
-    static double excess(AuditedFlight flight, Policy policy) {
-        return worst(flight, policy).map(WorstFlight::excess).orElse(0.0);
-    }
-
-    private void keep(Ranked ranked) {
-        kept.add(ranked);
-        if (kept.size() > most) {
-            kept.poll();
+    /** The worst breach of each kind that a flight has; of two equally far, the first. */
+    static Collection<WorstFlight> byKind(AuditedFlight flight) {
+        Map<Exceeded, WorstFlight> worst = new EnumMap<>(Exceeded.class);
+        for (Finding finding : flight.assessment().findings()) {
+            if (finding.severity() == Severity.BREACH) {
+                worst.merge(
+                        Exceeded.by(finding.code()),
+                        new WorstFlight(flight, finding),
+                        (before, now) -> WorstFlight.IN_ORDER.compare(now, before) < 0 ? now : before);
+            }
         }
+        return worst.values();
     }
 
     List<WorstFlight> worstFirst() {
-        return kept.stream().sorted(MILDEST_FIRST.reversed()).map(Ranked::worst).toList();
+        return kept.values().stream()
+                .flatMap(Collection::stream)
+                .sorted(WORST_FIRST)
+                .map(Ranked::worst)
+                .toList();
     }
 }

@@ -6,7 +6,6 @@ import org.steelyard.model.AircraftType;
 import org.steelyard.model.Fuel;
 import org.steelyard.model.FuelSystem;
 import org.steelyard.model.Hold;
-import org.steelyard.model.Load;
 import org.steelyard.model.Loading;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.Policy;
@@ -28,13 +27,23 @@ public final class Balancer {
      * @throws IllegalArgumentException if crew, passengers, baggage or a pantry code have no place in the type
      */
     public static Balance balance(Loading loading, Policy policy) {
-        if (loading.load() instanceof Load.TakeoffGiven given) {
-            return fromTakeoff(loading, given.takeoff());
-        }
-        if (loading.load() instanceof Load.ZeroFuelGiven given) {
-            MassMoment zeroFuel = given.zeroFuel().plus(LoadPlacer.change(loading, policy.sharing()));
-            return fromZeroFuel(loading, Optional.empty(), Optional.empty(), zeroFuel);
-        }
+        return switch (loading.load().level()) {
+            case TAKEOFF_GIVEN -> fromTakeoff(loading, state(loading));
+            case ZERO_FUEL_GIVEN ->
+                fromZeroFuel(
+                        loading,
+                        Optional.empty(),
+                        Optional.empty(),
+                        state(loading).plus(LoadPlacer.change(loading, policy.sharing())));
+            case DETAIL, ZONES, HOLDS, TOTALS -> fromLoad(loading, policy);
+        };
+    }
+
+    private static MassMoment state(Loading loading) {
+        return loading.load().state().orElseThrow();
+    }
+
+    private static Balance fromLoad(Loading loading, Policy policy) {
         MassMoment dryOperating = DryOperating.of(loading.tail(), loading.scheme(), loading.crew());
         Distribution distribution = LoadPlacer.place(loading, policy.sharing());
         MassMoment zeroFuel = dryOperating.plus(trafficLoad(loading.type(), distribution));
@@ -75,7 +84,7 @@ public final class Balancer {
             Optional<MassMoment> dryOperating,
             Optional<Distribution> distribution,
             MassMoment zeroFuel) {
-        FuelSystem system = loading.type().fuel();
+        FuelSystem system = loading.tanks();
         FuelBalancer balancer = new FuelBalancer(system, zeroFuel);
         Fuel given = loading.fuel();
         FuelBalance fuel =

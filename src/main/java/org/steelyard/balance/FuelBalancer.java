@@ -23,20 +23,18 @@ final class FuelBalancer {
 
     FuelBalance follow(double[] rampKg, double taxiKg, double tripKg) {
         double[] tanksKg = rampKg.clone();
-        double shortTaxiKg = FuelFlow.burn(system.tanks(), system.burnOrder(), tanksKg, taxiKg, () -> {});
-        Amounts takeoffKg = Amounts.of(tanksKg);
+        List<Amounts> halts = new ArrayList<>();
+        halts.add(Amounts.of(rampKg));
+        double shortTaxiKg = FuelFlow.burn(
+                system.tanks(), system.burnOrder(), tanksKg, taxiKg, () -> halts.add(Amounts.of(tanksKg)));
+        int takeoffAt = halts.size() - 1;
         List<MassMoment> path = new ArrayList<>();
         path.add(withFuel(tanksKg));
-        double shortTripKg =
-                FuelFlow.burn(system.tanks(), system.burnOrder(), tanksKg, tripKg, () -> path.add(withFuel(tanksKg)));
-        return new FuelBalance(
-                Amounts.of(rampKg),
-                takeoffKg,
-                Amounts.of(tanksKg),
-                taxiKg,
-                tripKg,
-                shortTaxiKg + shortTripKg,
-                new FuelPath(path));
+        double shortTripKg = FuelFlow.burn(system.tanks(), system.burnOrder(), tanksKg, tripKg, () -> {
+            halts.add(Amounts.of(tanksKg));
+            path.add(withFuel(tanksKg));
+        });
+        return new FuelBalance(system, halts, takeoffAt, taxiKg, tripKg, shortTaxiKg + shortTripKg, new FuelPath(path));
     }
 
     /** The aircraft with so much fuel in its tanks. */

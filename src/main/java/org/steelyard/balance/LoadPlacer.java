@@ -1,8 +1,6 @@
 package org.steelyard.balance;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Amounts;
@@ -73,22 +71,10 @@ final class LoadPlacer {
     }
 
     private void load(Load load) {
-        Optional<List<ZoneLoad>> byZone = load.zonesIfGiven();
-        if (byZone.isPresent()) {
-            byZone(byZone.get());
-        } else if (load instanceof Load.Totals totals) {
-            inTotal(totals.passengers(), totals.passengersKg());
-        } else if (load instanceof Load.ByHold byHold) {
-            inTotal(byHold.passengers(), byHold.passengersKg());
-        }
-        Optional<List<HoldLoad>> byHold = load.holdsIfGiven();
-        if (byHold.isPresent()) {
-            byHold(byHold.get());
-        } else if (load instanceof Load.Totals totals) {
-            holds.shareMass(totals.hold().massKg(scheme), rule);
-        } else if (load instanceof Load.ByZone byZones) {
-            holds.shareMass(byZones.hold().massKg(scheme), rule);
-        }
+        load.zonesIfGiven().ifPresent(this::byZone);
+        load.passengersInTotal().ifPresent(this::inTotal);
+        load.holdsIfGiven().ifPresent(this::byHold);
+        load.holdsInTotal().ifPresent(all -> holds.shareMass(all.massKg(scheme), rule));
     }
 
     private void byZone(List<ZoneLoad> loads) {
@@ -104,9 +90,9 @@ final class LoadPlacer {
         }
     }
 
-    private void inTotal(Passengers passengers, OptionalDouble actualKg) {
-        double massKg = actualKg.orElseGet(() -> passengers.massKg(scheme));
-        zones.sharePersons(passengers.seated(), massKg, rule);
+    private void inTotal(ZoneLoad all) {
+        Passengers passengers = all.passengers();
+        zones.sharePersons(passengers.seated(), all.massKg(scheme), rule);
         persons += passengers.seated() + passengers.infant();
     }
 

@@ -3,7 +3,6 @@ package org.steelyard.balance;
 import java.util.List;
 import java.util.Optional;
 import org.steelyard.model.AircraftType;
-import org.steelyard.model.CgRange;
 import org.steelyard.model.FlightSetting;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.Phase;
@@ -11,9 +10,6 @@ import org.steelyard.model.TrimScale;
 
 /** Reads a type's trim scales for a state. */
 final class TrimReader {
-
-    /** Far below any reading of a CG, far above the rounding of doubles. */
-    private static final double ROUNDING_PERCENT_MAC = 1e-7;
 
     private TrimReader() {}
 
@@ -42,13 +38,6 @@ final class TrimReader {
 
     private static TrimResult read(AircraftType type, TrimScale scale, MassMoment state) {
         double cgPercentMac = type.geometry().chord().percentAt(state.armM());
-        double onScale = onto(scale.law().cgRange(), cgPercentMac);
-        return new TrimResult(scale, scale.law().trimUnitsAt(onScale, state.massKg()));
-    }
-
-    /** A CG on an end of the scale is on the scale; rounding must not put it off. */
-    private static double onto(CgRange range, double cgPercentMac) {
-        double nearest = Math.min(Math.max(cgPercentMac, range.fromPercentMac()), range.toPercentMac());
-        return Math.abs(nearest - cgPercentMac) <= ROUNDING_PERCENT_MAC ? nearest : cgPercentMac;
+        return new TrimResult(scale, scale.law().trimUnitsAt(cgPercentMac, state.massKg()));
     }
 }

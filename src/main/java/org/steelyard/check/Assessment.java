@@ -11,7 +11,7 @@ import org.steelyard.model.Severity;
  *
  * @param findings breaches first, then marginals, then notes; within each in the order of the checks
  * @param margins one for each envelope that a known state could be held against, in order of phase; none for a mass
- *     that its envelope does not reach
+ *     below those of its envelope
  * @param trafficLoad traffic load allowed; empty where the dry operating mass is not known
  * @param sureness spread of the states and chance of being outside; empty where the policy or the input does not give
  *     enough

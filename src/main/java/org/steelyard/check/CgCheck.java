@@ -16,6 +16,7 @@ import org.steelyard.model.Phase;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
 import org.steelyard.model.Side;
+import org.steelyard.model.Tolerance;
 
 /** Holds the CG of each state, and of the whole fuel path, against the type's envelopes. */
 final class CgCheck {
@@ -51,7 +52,7 @@ final class CgCheck {
                 MassMoment first = path.points().get(0);
                 MassMoment last = path.points().get(path.points().size() - 1);
                 offEnvelope(envelope, first, Phase.TAKEOFF);
-                if (last.massKg() < first.massKg()) {
+                if (Tolerance.isBelowKg(last.massKg(), first.massKg())) {
                     offEnvelope(envelope, last, Phase.LANDING);
                 }
             }
@@ -75,14 +76,15 @@ final class CgCheck {
 
     private void side(LimitLine line, Phase phase, MassMoment at, double roomPercentMac) {
         double nearby = findings.byChance() ? 0 : findings.policy().marginalCgPercentMac();
-        boolean outside = Tolerance.isOutside(roomPercentMac, 100);
-        if (outside || Math.max(roomPercentMac, 0) < nearby) {
+        boolean outside = Tolerance.isOutside(roomPercentMac, Quantity.CG);
+        if (outside || Tolerance.isOutside(Math.max(roomPercentMac, 0) - nearby, Quantity.CG)) {
             MeanChord chord = type.geometry().chord();
             findings.add(new Finding(
                     line.side() == Side.FORWARD ? FindingCode.CG_FORWARD : FindingCode.CG_AFT,
                     outside ? Severity.BREACH : Severity.MARGINAL,
                     phase,
-                    line.side().label() + " limit",
+                    (EnvelopeCheck.isAbove(line, at) ? "envelope's topmost " : "")
+                            + line.side().label() + " limit",
                     Quantity.CG,
                     chord.percentAt(at.armM()),
                     EnvelopeCheck.limitPercentMac(line, at, roomPercentMac, chord),
@@ -91,14 +93,14 @@ final class CgCheck {
     }
 
     /**
-     * A mass that the envelope does not reach cannot be held against it. Where a mass limit is breached already, that
-     * is only noted.
+     * A mass that the envelope does not reach: there the limits of CG are not known. Where a mass limit is breached
+     * already, that is only noted.
      */
     private void offEnvelope(Envelope envelope, MassMoment state, Phase statePhase) {
-        if (envelope.reaches(EnvelopeCheck.massKg(envelope, state))) {
+        if (envelope.reaches(state.massKg())) {
             return;
         }
-        boolean above = state.massKg() > envelope.maxMassKg();
+        boolean above = Tolerance.isAboveKg(state.massKg(), envelope.maxMassKg());
         double limitKg = above ? envelope.maxMassKg() : envelope.minMassKg();
         boolean known = findings.hasBreach(above ? FindingCode.MASS_HIGH : FindingCode.MASS_LOW, statePhase);
         findings.add(new Finding(

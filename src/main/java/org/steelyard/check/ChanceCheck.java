@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.FuelAtBurn;
 import org.steelyard.balance.FuelBalance;
-import org.steelyard.model.AircraftType;
 import org.steelyard.model.Amounts;
 import org.steelyard.model.ChanceRule;
 import org.steelyard.model.Envelope;
@@ -20,7 +19,9 @@ import org.steelyard.model.MassLimits;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Policy;
+import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
+import org.steelyard.model.Tolerance;
 
 /** The spread of a flight's states and the chance of being outside each limit of mass and CG. */
 final class ChanceCheck {
@@ -74,11 +75,7 @@ final class ChanceCheck {
         high(states.get(1), limits.maxRampKg());
         high(states.get(2), least(limits.maxTakeoffKg(), loading.performance().takeoffKg()));
         high(states.get(3), least(limits.maxLandingKg(), loading.performance().landingKg()));
-        mass(
-                FindingCode.MASS_LOW,
-                states.get(3),
-                states.get(3).expected().massKg() - limits.minFlightKg(),
-                limits.minFlightKg());
+        mass(FindingCode.MASS_LOW, states.get(3), states.get(3).expected().massKg() - limits.minFlightKg());
     }
 
     private static double least(double structuralKg, OptionalDouble performanceKg) {
@@ -86,11 +83,11 @@ final class ChanceCheck {
     }
 
     private void high(StateSpread state, double limitKg) {
-        mass(FindingCode.MASS_HIGH, state, limitKg - state.expected().massKg(), limitKg);
+        mass(FindingCode.MASS_HIGH, state, limitKg - state.expected().massKg());
     }
 
-    private void mass(FindingCode code, StateSpread state, double roomKg, double limitKg) {
-        boolean inside = !Tolerance.isOutside(roomKg, limitKg);
+    private void mass(FindingCode code, StateSpread state, double roomKg) {
+        boolean inside = !Tolerance.isOutside(roomKg, Quantity.MASS);
         double nothingVaries = inside ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
         double roomSds = state.massSdKg() > 0 ? roomKg / state.massSdKg() : nothingVaries;
         chances.add(new LimitChance(code, state.phase(), inside, roomSds, NormalChance.outside(roomSds)));
@@ -108,16 +105,18 @@ final class ChanceCheck {
     }
 
     private void line(FindingCode code, LimitLine line, Phase phase, MassMoment at, double roomPercentMac) {
+        if (EnvelopeCheck.isAbove(line, at)) {
+            return;
+        }
         StateSpread state = phase == Phase.FLIGHT ? inFlight(at) : states.get(STATES.indexOf(phase));
-        boolean inside = !Tolerance.isOutside(roomPercentMac, 100);
-        LineChance chance = LineChance.of(line, state);
+        boolean inside = !Tolerance.isOutside(roomPercentMac, Quantity.CG);
+        LineChance chance = LineChance.of(line, state, loading.type().geometry().chord());
         chances.add(new LimitChance(code, phase, inside, chance.roomSds(), chance.chance()));
     }
 
     private StateSpread inFlight(MassMoment at) {
         double burntKg = Math.max(0, balance.takeoff().massKg() - at.massKg());
-        AircraftType type = loading.type();
-        return load.with(Phase.FLIGHT, at, FuelAtBurn.of(type.fuel(), fuel().takeoffKg(), burntKg));
+        return load.with(Phase.FLIGHT, at, FuelAtBurn.of(fuel().system(), fuel().takeoffKg(), burntKg));
     }
 
     /** Where the chance decides what is marginal: what is inside, but more likely outside than the rule's chance. */

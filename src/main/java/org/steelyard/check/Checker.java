@@ -8,7 +8,6 @@ import org.steelyard.model.AircraftType;
 import org.steelyard.model.ChanceRule;
 import org.steelyard.model.Finding;
 import org.steelyard.model.FindingCode;
-import org.steelyard.model.Load;
 import org.steelyard.model.LoadPart;
 import org.steelyard.model.Loading;
 import org.steelyard.model.Phase;
@@ -21,6 +20,9 @@ import org.steelyard.model.ZoneLoad;
  * assessment. On a limit is inside.
  */
 public final class Checker {
+
+    /** So many blank cells are named in a note. */
+    private static final int BLANKS = 6;
 
     private Checker() {}
 
@@ -39,16 +41,14 @@ public final class Checker {
         List<EnvelopeMargin> margins = CgCheck.run(balance, type, findings);
         places(loading, balance, findings);
         if (balance.fuel().isPresent()) {
-            FuelCheck.run(balance.fuel().get(), type.fuel(), findings);
+            FuelCheck.run(balance.fuel().get(), type, findings);
         }
         TrimCheck trim = new TrimCheck(type, findings);
         trim.takeoff(balance.takeoffTrim(), loading.setting(), balance.takeoff());
         if (!balance.loadIsShared()) {
             trim.recorded(balance.takeoffTrim(), loading.recordedTrimUnits());
         }
-        if (balance.landingTrim().isPresent()) {
-            trim.hold(balance.landingTrim().get(), balance.landing().orElseThrow());
-        }
+        trim.landing(balance.landingTrim(), loading.setting(), balance.landing());
         LastMinuteCheck.run(loading, balance, findings);
         Optional<Sureness> sureness = ChanceCheck.run(loading, balance, policy, margins);
         Optional<ChanceRule> rule = policy.chance();
@@ -96,16 +96,31 @@ public final class Checker {
                     Phase.RAMP,
                     "the fuel total was shared out among the tanks by the type's fill order");
         }
-        if (loading.load() instanceof Load.ZeroFuelGiven) {
-            note(findings, FindingCode.GIVEN_STATE, Phase.ZERO_FUEL, given("zero-fuel"));
+        if (!loading.blanksAsNone().isEmpty()) {
+            note(findings, FindingCode.BLANK_LOAD, Phase.RAMP, blanks(loading.blanksAsNone()));
         }
-        if (loading.load() instanceof Load.TakeoffGiven) {
-            note(findings, FindingCode.GIVEN_STATE, Phase.TAKEOFF, given("take-off"));
+        switch (loading.load().level()) {
+            case ZERO_FUEL_GIVEN -> note(findings, FindingCode.GIVEN_STATE, Phase.ZERO_FUEL, given("zero-fuel", ""));
+            case TAKEOFF_GIVEN ->
+                note(
+                        findings,
+                        FindingCode.GIVEN_STATE,
+                        Phase.TAKEOFF,
+                        given("take-off", ", tanks, zero fuel, ramp, flight and landing"));
+            case DETAIL, ZONES, HOLDS, TOTALS -> {}
         }
     }
 
-    private static String given(String state) {
-        return "the " + state + " mass and CG were taken as given; crew, zones and holds are not checked";
+    private static String given(String state, String more) {
+        return "the " + state + " mass and CG were taken as given; crew, zones"
+                + (more.isEmpty() ? " and holds" : ", holds" + more) + " are not checked";
+    }
+
+    private static String blanks(List<String> headings) {
+        return (headings.size() == 1 ? "a blank load cell was" : headings.size() + " blank load cells were")
+                + " counted as none: "
+                + String.join(", ", headings.subList(0, Math.min(BLANKS, headings.size())))
+                + (headings.size() > BLANKS ? " and " + (headings.size() - BLANKS) + " more" : "");
     }
 
     private static void note(Findings findings, FindingCode code, Phase phase, String subject) {

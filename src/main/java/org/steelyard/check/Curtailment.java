@@ -17,6 +17,7 @@ import org.steelyard.model.Phase;
 import org.steelyard.model.Side;
 import org.steelyard.model.SpreadRule;
 import org.steelyard.model.Tank;
+import org.steelyard.model.Tolerance;
 
 /**
  * Curtails the certified envelopes of a type by what a load sheet with standard masses and zones does not show, after
@@ -27,9 +28,9 @@ import org.steelyard.model.Tank;
  *
  * <p>A mass m off its figure at arm a moves the CG against a limit at arm l as a moment {@code m (a - l)} does. The
  * moment taken off changes with mass, as at the lightest mass there can be no passengers. So each vertex is moved by
- * the greatest moment up to its neighbours, and vertices are put where a quarter, a half and all of the passengers can
- * be aboard: between vertices no less is taken off than there. What is burnt is not taken off, as the whole fuel path
- * is checked.
+ * the greatest moment up to its neighbours, and vertices are put where a quarter, a half, three quarters and all of the
+ * passengers can be aboard, or of what the holds take where that is more, as in a freighter: between vertices no less
+ * is taken off than there. What is burnt is not taken off, as the whole fuel path is checked.
  */
 public final class Curtailment {
 
@@ -100,16 +101,19 @@ public final class Curtailment {
         return points;
     }
 
-    /** Those of the limit, and the masses at which parts of the passengers can be aboard. */
+    /** Those of the limit, and the masses at which parts of the passengers, or of a freighter's load, can be aboard. */
     private List<LimitPoint> vertices(LimitLine line) {
         List<LimitPoint> vertices = new ArrayList<>(line.points());
         TreeSet<Double> masses = new TreeSet<>();
         for (int quarter = 1; quarter <= 4; quarter++) {
-            masses.add(lightestKg() + type.cabin().seats() * adultKg() * quarter / 4);
+            masses.add(lightestKg() + fullKg() * quarter / 4);
         }
         for (double massKg : masses) {
-            boolean between = massKg > line.minMassKg() && massKg < line.maxMassKg();
-            if (between && line.points().stream().noneMatch(point -> point.massKg() == massKg)) {
+            boolean between =
+                    Tolerance.isAboveKg(massKg, line.minMassKg()) && Tolerance.isBelowKg(massKg, line.maxMassKg());
+            if (between
+                    && line.points().stream()
+                            .noneMatch(point -> Tolerance.isWithinKg(point.massKg(), massKg, massKg))) {
                 vertices.add(new LimitPoint(massKg, line.armAtM(massKg)));
             }
         }
@@ -119,6 +123,11 @@ public final class Curtailment {
 
     private double lightestKg() {
         return type.limits().minFlightKg();
+    }
+
+    private double fullKg() {
+        double holdsKg = type.holds().stream().mapToDouble(Hold::maxKg).sum();
+        return Math.max(type.cabin().seats() * adultKg(), holdsKg);
     }
 
     private double adultKg() {

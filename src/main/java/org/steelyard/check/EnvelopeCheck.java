@@ -7,30 +7,29 @@ import org.steelyard.model.LimitLine;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Side;
+import org.steelyard.model.Tolerance;
 
 /** Measures the room between a state or a fuel path and an envelope. */
 final class EnvelopeCheck {
 
     private EnvelopeCheck() {}
 
-    /** The room of one state; empty if the envelope does not reach its mass. */
+    /** The room of one state, above the envelope's masses that to the ends of its lines; empty below its masses. */
     static Optional<EnvelopeMargin> margin(Envelope envelope, MassMoment state, MeanChord chord) {
-        double massKg = massKg(envelope, state);
-        if (!envelope.reaches(massKg)) {
+        if (Tolerance.isBelowKg(state.massKg(), envelope.minMassKg())) {
             return Optional.empty();
         }
+        double massKg = Math.min(state.massKg(), envelope.maxMassKg());
         double armM = state.armM();
         Approach forward = new Approach(state, envelope.forward().roomM(massKg, armM));
         Approach aft = new Approach(state, envelope.aft().roomM(massKg, armM));
         return Optional.of(margin(envelope, forward, aft, chord));
     }
 
-    /** The mass of a state for an envelope, on an end of which rounding must not put it outside. */
-    static double massKg(Envelope envelope, MassMoment state) {
-        return Tolerance.onto(state.massKg(), envelope.minMassKg(), envelope.maxMassKg());
-    }
-
-    /** The least room along a path, over the masses that the envelope reaches; empty if it reaches none. */
+    /**
+     * The least room along a path, above the envelope's masses that to the ends of its lines; empty if the path lies
+     * wholly below them.
+     */
     static Optional<EnvelopeMargin> margin(Envelope envelope, FuelPath path, MeanChord chord) {
         Optional<Approach> forward = PathApproach.find(path, envelope.forward());
         Optional<Approach> aft = PathApproach.find(path, envelope.aft());
@@ -50,6 +49,11 @@ final class EnvelopeCheck {
                 100 * aft.roomM() / chord.lengthM(),
                 aft.roomM() * aft.at().massKg(),
                 envelope.maxMassKg() - heaviestKg);
+    }
+
+    /** Whether a state lies above the masses of a line, and so was held against its end. */
+    static boolean isAbove(LimitLine line, MassMoment at) {
+        return Tolerance.isAboveKg(at.massKg(), line.maxMassKg());
     }
 
     static double limitPercentMac(LimitLine line, MassMoment at, double roomPercentMac, MeanChord chord) {

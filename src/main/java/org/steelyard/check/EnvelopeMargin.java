@@ -15,7 +15,8 @@ import org.steelyard.model.Phase;
  * @param aftAt the state nearest to the aft limit
  * @param aftPercentMac room to the aft limit in % MAC
  * @param aftMomentKgM room to the aft limit in kg·m at that mass
- * @param massKg room to the highest mass of the envelope in kg
+ * @param massKg room to the highest mass of the envelope in kg, negative above it, where the ends of its lines stand
+ *     for the limits
  */
 public record EnvelopeMargin(
         Phase phase,

@@ -5,10 +5,11 @@ import org.steelyard.model.CgForm;
 import org.steelyard.model.DisplayUnits;
 import org.steelyard.model.Finding;
 import org.steelyard.model.FindingCode;
+import org.steelyard.model.LimitLine;
 import org.steelyard.model.MassUnit;
+import org.steelyard.model.Phase;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
-import org.steelyard.model.TrimScale;
 import org.steelyard.model.TrimUnit;
 
 /**
@@ -19,6 +20,7 @@ import org.steelyard.model.TrimUnit;
 public final class FindingText {
 
     private static final double FOOT_M = 0.3048;
+    private static final int MORE_DECIMALS = 3;
 
     private FindingText() {}
 
@@ -71,8 +73,14 @@ public final class FindingText {
                         : inside;
             case RUNNING_LOAD -> pounds ? MassUnit.LB.fromKg(inside) * FOOT_M : inside;
             case AREA_LOAD -> pounds ? MassUnit.LB.fromKg(inside) * FOOT_M * FOOT_M : inside;
-            case COUNT, PERSONS, TRIM, NONE -> inside;
+            case COUNT, PERSONS, TRIM, TRIM_DEGREES, NONE -> inside;
         };
+    }
+
+    /** A figure of a flight with its unit, as 4599 kg. */
+    static String amount(Quantity quantity, double inside, AircraftType type) {
+        return FixedDecimals.of(absolute(quantity, inside, type), decimals(quantity, type)) + " "
+                + unit(quantity, type);
     }
 
     /**
@@ -80,7 +88,7 @@ public final class FindingText {
      *
      * @param quantity what is measured
      * @param type the flight's type
-     * @return its symbol; "units" for trim in units, "seats" or "passengers" for counts, blank for no numbers
+     * @return its symbol; "units" or "degrees" for trim, "seats" or "passengers" for counts, blank for no numbers
      */
     public static String unit(Quantity quantity, AircraftType type) {
         DisplayUnits units = type.geometry().units();
@@ -90,7 +98,8 @@ public final class FindingText {
             case CG -> units.cg() == CgForm.ARM ? units.length().symbol() : "% MAC";
             case COUNT -> "seats";
             case PERSONS -> "passengers";
-            case TRIM -> "units";
+            case TRIM -> TrimUnit.Measure.UNITS.label();
+            case TRIM_DEGREES -> TrimUnit.Measure.DEGREES.label();
             case RUNNING_LOAD -> pounds ? "lb/ft" : "kg/m";
             case AREA_LOAD -> pounds ? "lb/ft²" : "kg/m²";
             case NONE -> "";
@@ -120,7 +129,7 @@ public final class FindingText {
                             case CM, IN -> 2;
                             case MM -> 0;
                         };
-            case TRIM -> 2;
+            case TRIM, TRIM_DEGREES -> 2;
             case RUNNING_LOAD, AREA_LOAD -> 1;
             case COUNT, PERSONS, NONE -> 0;
         };
@@ -132,16 +141,37 @@ public final class FindingText {
      * @param trimUnits trim in units, nose-up positive
      * @param stepUnits step of the scale, which sets the decimals
      * @param unit what the numbers are
-     * @return as {@code 0.2 UP}, {@code 1.1 DN} or {@code 0.0}
+     * @return as {@code 0.2 UP}, {@code 1.1 DN} or {@code 0.0}; on a scale of plain numbers as {@code 6.0}
      */
     public static String trim(double trimUnits, double stepUnits, TrimUnit unit) {
-        int decimals = 0;
-        for (double step = stepUnits; decimals < 3 && Math.abs(step - Math.rint(step)) > 1e-9; step *= 10) {
-            decimals++;
+        int decimals = trimDecimals(stepUnits);
+        if (unit.numbering().isPlain()) {
+            String number = FixedDecimals.of(unit.numbering().turned(trimUnits), decimals);
+            return (isZero(number) ? number.replace("-", "") : number) + unit.symbol();
         }
         String digits = FixedDecimals.of(Math.abs(trimUnits), decimals);
         String direction = isZero(digits) ? "" : trimUnits > 0 ? " UP" : " DN";
         return digits + unit.symbol() + direction;
+    }
+
+    /**
+     * How much one trim differs from another, or two from each other.
+     *
+     * @param amountUnits the difference in units; its sign is left out
+     * @param stepUnits step of the scale, which sets the decimals
+     * @param unit what the numbers are
+     * @return as {@code 0.4} or {@code 0.4°}
+     */
+    public static String trimAmount(double amountUnits, double stepUnits, TrimUnit unit) {
+        return FixedDecimals.of(Math.abs(amountUnits), trimDecimals(stepUnits)) + unit.symbol();
+    }
+
+    private static int trimDecimals(double stepUnits) {
+        int decimals = 0;
+        for (double step = stepUnits; decimals < 3 && Math.abs(step - Math.rint(step)) > 1e-9; step *= 10) {
+            decimals++;
+        }
+        return decimals;
     }
 
     private static boolean isZero(String digits) {
@@ -179,7 +209,7 @@ public final class FindingText {
             case FUEL_SHORT -> "Less fuel than taxi and trip burn";
             case TRIM_OFF_SCALE -> "Trim off the scale";
             case TRIM_BAND -> close ? "Trim close to the end of its band" : "Trim outside its band";
-            case TRIM_UNKNOWN -> "No trim without a flap setting";
+            case TRIM_UNKNOWN -> "No trim: setting or scale missing";
             case TRIM_RECORDED -> close ? "Recorded trim some way off" : "Recorded trim far off";
             case TRIM_ESTIMATE -> "Trim is an estimate";
             case LAST_MINUTE_PASSENGERS -> "Too many last-minute passengers";
@@ -189,6 +219,7 @@ public final class FindingText {
             case LIKELY_OUTSIDE -> "Inside on paper, likely outside";
             case SHARED_LOAD -> "Load shared out from totals";
             case SHARED_FUEL -> "Fuel shared out from a total";
+            case BLANK_LOAD -> "Blank load cells counted as none";
             case GIVEN_STATE -> "State taken as given";
         };
     }
@@ -214,22 +245,24 @@ public final class FindingText {
                 case CG_AFT -> phase() + " CG " + value() + gap("ahead of", "behind") + "the " + ofLimit();
                 case MASS_OFF_ENVELOPE -> offEnvelope();
                 case ZONE_SEATS, CREW_SEATS ->
-                    finding.subject() + ": " + whole(finding.value()) + " persons for " + whole(finding.limit())
-                            + " seats";
+                    finding.subject() + ": " + Rounded.upTo(finding.value(), 0) + " persons for "
+                            + whole(finding.limit()) + " seats";
                 case HOLD_MASS, GROUP_MASS, TANK_CAPACITY, FLOOR_RUNNING, FLOOR_AREA ->
                     finding.subject() + " " + value() + gap("below", "above") + "its limit of " + limit();
                 case FUEL_IMBALANCE ->
-                    "fuel imbalance between " + finding.subject() + " at " + phase() + " " + value()
-                            + gap("below", "above") + "the limit of " + limit();
+                    "fuel imbalance of " + value() + (finding.phase() == Phase.FLIGHT ? " " : " at ") + phase()
+                            + " between " + finding.subject() + gap("below", "above") + "the limit of " + limit();
                 case FUEL_SHORT -> "taxi and trip burn " + value() + " but " + limit() + " is aboard";
                 case TRIM_OFF_SCALE -> finding.subject();
-                case TRIM_BAND ->
-                    phase() + " trim " + trim(finding.value()) + gap("inside", "outside") + "the " + finding.subject()
-                            + " end of its band at " + trim(finding.limit());
-                case TRIM_RECORDED, TRIM_ESTIMATE -> finding.subject();
+                case TRIM_BAND, TRIM_RECORDED, TRIM_ESTIMATE -> finding.subject();
                 case LAST_MINUTE_PASSENGERS, LAST_MINUTE_MASS, LAST_MINUTE_FUEL -> lastMinute();
-                case LAST_MINUTE_EFFECT, TRIM_UNKNOWN, LIKELY_OUTSIDE, SHARED_LOAD, SHARED_FUEL, GIVEN_STATE ->
-                    finding.subject();
+                case LAST_MINUTE_EFFECT,
+                        TRIM_UNKNOWN,
+                        LIKELY_OUTSIDE,
+                        SHARED_LOAD,
+                        SHARED_FUEL,
+                        BLANK_LOAD,
+                        GIVEN_STATE -> finding.subject();
             };
         }
 
@@ -239,21 +272,39 @@ public final class FindingText {
 
         private String lastMinute() {
             String what = finding.quantity() == Quantity.PERSONS ? "" : " of " + finding.subject();
-            return "last-minute change of " + value() + what + " is " + amount(Math.abs(finding.margin()))
-                    + " beyond the " + limit() + " that the policy lets without a new load sheet";
+            return "last-minute change of " + value() + what + " is " + beyond() + " beyond the " + limit()
+                    + " that the policy lets without a new load sheet";
         }
 
         private String offEnvelope() {
             boolean above = finding.value() > finding.limit();
-            return phase() + " mass " + value() + " is " + amount(Math.abs(finding.margin()))
+            return phase() + " mass " + value() + " is " + beyond()
                     + (above ? " above" : " below") + " the masses of the " + finding.subject() + ", which "
-                    + (above ? "end" : "begin") + " at " + limit();
+                    + (above ? "end" : "begin") + " at " + limit() + (above ? atTop() : "");
+        }
+
+        private String atTop() {
+            return type.envelope(finding.phase())
+                    .map(envelope -> "; at its top the forward limit is " + cg(envelope.forward())
+                            + " and the aft limit " + cg(envelope.aft()))
+                    .orElse("");
+        }
+
+        private String cg(LimitLine line) {
+            double percentMac = type.geometry().chord().percentAt(line.armAtM(line.maxMassKg()));
+            return FixedDecimals.of(absolute(Quantity.CG, percentMac, type), FindingText.decimals(Quantity.CG, type))
+                    + " " + FindingText.unit(Quantity.CG, type);
         }
 
         private String gap(String inside, String outside) {
             boolean breach = finding.severity() == Severity.BREACH;
-            double shown = Math.abs(margin(finding, type));
-            return " is " + number(shown) + unit() + " " + (breach ? outside : inside) + " ";
+            String room = breach ? beyond() : Rounded.downTo(Math.max(margin(finding, type), 0), decimals()) + unit();
+            return " is " + room + " " + (breach ? outside : inside) + " ";
+        }
+
+        /** How far outside, which is what has to be put right. */
+        private String beyond() {
+            return Rounded.upTo(Math.abs(margin(finding, type)), decimals()) + unit();
         }
 
         private String ofLimit() {
@@ -268,12 +319,25 @@ public final class FindingText {
             return number(FindingText.limit(finding, type)) + unit();
         }
 
-        private String amount(double inside) {
-            return number(absolute(finding.quantity(), inside, type)) + unit();
+        private String number(double shown) {
+            return FixedDecimals.of(shown, decimals());
         }
 
-        private String number(double shown) {
-            return FixedDecimals.of(shown, decimals(finding.quantity(), type));
+        /** As many as a figure has, and more where what is outside a limit would look as if it were on it. */
+        private int decimals() {
+            int decimals = FindingText.decimals(finding.quantity(), type);
+            double value = FindingText.value(finding, type);
+            double limit = FindingText.limit(finding, type);
+            boolean breach = finding.margin() < 0;
+            for (int more = 0; breach && more < MORE_DECIMALS && alike(value, limit, decimals); more++) {
+                decimals++;
+            }
+            return decimals;
+        }
+
+        private static boolean alike(double value, double limit, int decimals) {
+            return Math.abs(value - limit) < 1
+                    && FixedDecimals.of(value, decimals).equals(FixedDecimals.of(limit, decimals));
         }
 
         private String unit() {
@@ -282,19 +346,6 @@ public final class FindingText {
 
         private static String whole(double count) {
             return FixedDecimals.of(count, 0);
-        }
-
-        private String trim(double units) {
-            return FindingText.trim(units, 0.01, trimUnit());
-        }
-
-        /** A type has one indicator, so all its scales for a phase are in one unit. */
-        private TrimUnit trimUnit() {
-            return type.trimScales().stream()
-                    .filter(scale -> scale.phase() == finding.phase())
-                    .map(TrimScale::unit)
-                    .findFirst()
-                    .orElse(TrimUnit.UNITS);
         }
     }
 }

@@ -11,6 +11,7 @@ import org.steelyard.model.Phase;
 import org.steelyard.model.Policy;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
+import org.steelyard.model.Tolerance;
 
 /** Gathers the findings of one flight. */
 final class Findings {
@@ -53,8 +54,8 @@ final class Findings {
             double limit,
             double margin,
             double nearby) {
-        boolean outside = Tolerance.isOutside(margin, limit);
-        if (outside || Math.max(margin, 0) < nearby) {
+        boolean outside = Tolerance.isOutside(margin, quantity);
+        if (outside || Tolerance.isOutside(Math.max(margin, 0) - nearby, quantity)) {
             Severity severity = outside ? Severity.BREACH : Severity.MARGINAL;
             found.add(new Finding(code, severity, phase, subject.get(), quantity, value, limit, margin));
         }

@@ -33,7 +33,7 @@ public final class FixedDecimals {
             double rest = scaled - Math.floor(scaled);
             if (Math.abs(rest - 0.5) > TIE) {
                 boolean minus = Double.compare(value, 0.0) < 0;
-                return (minus ? "-" : "") + digits((long) (rest > 0.5 ? scaled + 1 : scaled), decimals);
+                return (minus ? "-" : "") + digits((long) Math.floor(scaled) + (rest > 0.5 ? 1 : 0), decimals);
             }
         }
         return String.format(Locale.ROOT, "%." + decimals + "f", value);

@@ -2,23 +2,24 @@ package org.steelyard.check;
 
 import java.util.List;
 import org.steelyard.balance.FuelBalance;
+import org.steelyard.model.AircraftType;
 import org.steelyard.model.Amounts;
 import org.steelyard.model.Finding;
 import org.steelyard.model.FindingCode;
-import org.steelyard.model.FuelSystem;
 import org.steelyard.model.ImbalanceLimit;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
 import org.steelyard.model.Tank;
+import org.steelyard.model.Tolerance;
 
 /** Holds the fuel against the tanks: capacity, balance between sides, and enough for the trip. */
 final class FuelCheck {
 
     private FuelCheck() {}
 
-    static void run(FuelBalance fuel, FuelSystem system, Findings findings) {
-        List<Tank> tanks = system.tanks();
+    static void run(FuelBalance fuel, AircraftType type, Findings findings) {
+        List<Tank> tanks = fuel.system().tanks();
         for (int i = 0; i < tanks.size(); i++) {
             double quantityKg = fuel.rampKg().at(i);
             Tank tank = tanks.get(i);
@@ -26,19 +27,28 @@ final class FuelCheck {
             findings.measure(
                     FindingCode.TANK_CAPACITY,
                     Phase.RAMP,
-                    tank::name,
+                    () -> tank.name() + density(fuel, tank, type),
                     Quantity.MASS,
                     quantityKg,
                     capacityKg,
                     capacityKg - quantityKg,
                     Double.NEGATIVE_INFINITY);
         }
-        for (int i = 0; i < system.imbalances().size(); i++) {
-            imbalance(fuel, system.imbalances().get(i), tanks, findings);
+        List<ImbalanceLimit> imbalances = fuel.system().imbalances();
+        for (int i = 0; i < imbalances.size(); i++) {
+            imbalance(fuel, imbalances.get(i), type, findings);
         }
-        if (fuel.shortKg() > 0) {
+        if (Tolerance.isAboveKg(fuel.shortKg(), 0)) {
             shortage(fuel, findings);
         }
+    }
+
+    /** Why a capacity given as a volume is another mass than usual. */
+    private static String density(FuelBalance fuel, Tank tank, AircraftType type) {
+        double densityKgPerL = fuel.system().densityKgPerL();
+        return !tank.byVolume() || densityKgPerL == type.fuel().densityKgPerL()
+                ? ""
+                : " with fuel of " + FixedDecimals.of(densityKgPerL, 3) + " kg/L";
     }
 
     private static void shortage(FuelBalance fuel, Findings findings) {
@@ -53,28 +63,44 @@ final class FuelCheck {
                 -fuel.shortKg()));
     }
 
-    /** The greatest difference of ramp, take-off and landing is the one reported. */
-    private static void imbalance(FuelBalance fuel, ImbalanceLimit limit, List<Tank> tanks, Findings findings) {
-        Phase worst = Phase.RAMP;
-        double worstKg = differenceKg(fuel.rampKg(), limit);
-        if (differenceKg(fuel.takeoffKg(), limit) > worstKg) {
-            worst = Phase.TAKEOFF;
-            worstKg = differenceKg(fuel.takeoffKg(), limit);
+    private static void imbalance(FuelBalance fuel, ImbalanceLimit limit, AircraftType type, Findings findings) {
+        int worst = 0;
+        double worstKg = 0;
+        for (int i = 0; i < fuel.halts().size(); i++) {
+            double differenceKg = differenceKg(fuel.halts().get(i), limit);
+            if (Tolerance.isAboveKg(differenceKg, worstKg)) {
+                worst = i;
+                worstKg = differenceKg;
+            }
         }
-        if (differenceKg(fuel.landingKg(), limit) > worstKg) {
-            worst = Phase.LANDING;
-            worstKg = differenceKg(fuel.landingKg(), limit);
-        }
+        Amounts worstTanksKg = fuel.halts().get(worst);
         findings.measure(
                 FindingCode.FUEL_IMBALANCE,
-                worst,
-                () -> tanks.get(limit.leftTank()).name() + " and "
-                        + tanks.get(limit.rightTank()).name(),
+                phase(fuel, worst),
+                () -> tanks(limit, type) + " with " + FindingText.amount(Quantity.MASS, worstTanksKg.sum(), type)
+                        + " aboard",
                 Quantity.MASS,
                 worstKg,
                 limit.maxKg(),
                 limit.maxKg() - worstKg,
                 findings.policy().marginalLoadPercent() / 100 * limit.maxKg());
+    }
+
+    private static String tanks(ImbalanceLimit limit, AircraftType type) {
+        List<Tank> tanks = type.fuel().tanks();
+        return tanks.get(limit.leftTank()).name() + " and "
+                + tanks.get(limit.rightTank()).name();
+    }
+
+    /** Halts before take-off belong to the ramp. */
+    private static Phase phase(FuelBalance fuel, int halt) {
+        if (halt == 0 || halt < fuel.takeoffAt()) {
+            return Phase.RAMP;
+        }
+        if (halt == fuel.takeoffAt()) {
+            return Phase.TAKEOFF;
+        }
+        return halt == fuel.halts().size() - 1 ? Phase.LANDING : Phase.FLIGHT;
     }
 
     private static double differenceKg(Amounts tanksKg, ImbalanceLimit limit) {

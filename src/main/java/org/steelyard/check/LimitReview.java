@@ -13,6 +13,8 @@ import org.steelyard.model.CgRange;
 import org.steelyard.model.Envelope;
 import org.steelyard.model.LimitPoint;
 import org.steelyard.model.Phase;
+import org.steelyard.model.Quantity;
+import org.steelyard.model.Tolerance;
 import org.steelyard.model.TrimScale;
 import org.steelyard.model.TrimTable;
 
@@ -22,8 +24,6 @@ final class LimitReview {
     /** Below this a difference is a matter of rounding. */
     private static final double SMALL_PERCENT_MAC = 0.05;
 
-    private static final double ROUNDING_UNITS = 1e-6;
-
     private final AircraftType type;
     private final List<TypeRemark> remarks = new ArrayList<>();
 
@@ -32,6 +32,7 @@ final class LimitReview {
     }
 
     List<TypeRemark> remarks() {
+        NotChecked.of(type).ifPresent(some -> remark("envelopes", "%s", some.sentence()));
         type.envelopes().forEach(this::reach);
         type.envelope(Phase.FLIGHT).ifPresent(flight -> {
             type.envelope(Phase.TAKEOFF).ifPresent(takeoff -> within(takeoff, flight));
@@ -55,7 +56,7 @@ final class LimitReview {
 
     private void reach(Envelope envelope) {
         double leastKg = type.limits().minFlightKg();
-        if (envelope.phase() != Phase.ZERO_FUEL && envelope.minMassKg() > leastKg) {
+        if (envelope.phase() != Phase.ZERO_FUEL && Tolerance.isAboveKg(envelope.minMassKg(), leastKg)) {
             remark(
                     name(envelope),
                     "begins at %s, above the minimum mass of %s: lighter flights have no limits of CG",
@@ -75,7 +76,7 @@ final class LimitReview {
         double forward = 0;
         double aft = 0;
         for (double massKg : masses(inner, outer)) {
-            if (massKg >= fromKg && massKg <= toKg) {
+            if (Tolerance.isWithinKg(massKg, fromKg, toKg)) {
                 forward = Math.max(
                         forward,
                         percent(outer.forward().armAtM(massKg))
@@ -138,10 +139,10 @@ final class LimitReview {
     }
 
     private void masses(String about, TrimTable table, Envelope envelope) {
-        double fromKg = table.massesKg().at(0);
-        double toKg = table.massesKg().at(table.massesKg().size() - 1);
+        double fromKg = table.minMassKg();
+        double toKg = table.maxMassKg();
         double leastKg = Math.max(envelope.minMassKg(), type.limits().minFlightKg());
-        if (fromKg > leastKg || toKg < envelope.maxMassKg()) {
+        if (Tolerance.isAboveKg(fromKg, leastKg) || Tolerance.isBelowKg(toKg, envelope.maxMassKg())) {
             remark(
                     about,
                     "is for %s to %s, flights are from %s to %s: beyond the scale there is no setting",
@@ -165,11 +166,14 @@ final class LimitReview {
         OptionalDouble most = scale.law().trimUnitsAt(percent(envelope.forward().armAtM(massKg)), massKg);
         OptionalDouble least = scale.law().trimUnitsAt(percent(envelope.aft().armAtM(massKg)), massKg);
         String at = " at " + TypeReview.mass(type, massKg);
-        if (most.isPresent() && scale.settingFor(most.getAsDouble()) > scale.bandHighUnits() + ROUNDING_UNITS) {
+        if (most.isPresent()
+                && Tolerance.isOutside(scale.bandHighUnits() - scale.settingFor(most.getAsDouble()), Quantity.TRIM)) {
             return Optional.of("asks for " + shown(scale, most.getAsDouble()) + " on the forward limit" + at
                     + ", beyond its band up to " + shown(scale, scale.bandHighUnits()));
         }
-        return least.isPresent() && scale.settingFor(least.getAsDouble()) < scale.bandLowUnits() - ROUNDING_UNITS
+        return least.isPresent()
+                        && Tolerance.isOutside(
+                                scale.settingFor(least.getAsDouble()) - scale.bandLowUnits(), Quantity.TRIM)
                 ? Optional.of("asks for " + shown(scale, least.getAsDouble()) + " on the aft limit" + at
                         + ", beyond its band from " + shown(scale, scale.bandLowUnits()))
                 : Optional.empty();
@@ -181,7 +185,7 @@ final class LimitReview {
 
     private void steps(String about, TrimScale scale) {
         for (double end : List.of(scale.bandLowUnits(), scale.bandHighUnits())) {
-            if (Math.abs(scale.settingFor(end) - end) > ROUNDING_UNITS) {
+            if (Tolerance.isOutside(-Math.abs(scale.settingFor(end) - end), Quantity.TRIM)) {
                 remark(
                         about,
                         "the end of its band at %s is no whole step of the indicator",

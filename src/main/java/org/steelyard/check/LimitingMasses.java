@@ -3,6 +3,7 @@ package org.steelyard.check;
 import java.util.List;
 import org.steelyard.model.MassLimits;
 import org.steelyard.model.PerformanceLimits;
+import org.steelyard.model.Tolerance;
 
 /**
  * The take-off masses that the limits allow with the fuel of one flight, and what follows from the least of them. A
@@ -68,7 +69,7 @@ public final class LimitingMasses {
     private LimitingMass least(List<LimitingMass> among) {
         LimitingMass least = among.get(0);
         for (int i = 1; i < among.size(); i++) {
-            if (takeoffKg(among.get(i)) < takeoffKg(least)) {
+            if (Tolerance.isBelowKg(takeoffKg(among.get(i)), takeoffKg(least))) {
                 least = among.get(i);
             }
         }

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.steelyard.model.LimitLine;
 import org.steelyard.model.LimitPoint;
+import org.steelyard.model.MeanChord;
 import org.steelyard.model.Side;
 import org.steelyard.model.Straightness;
+import org.steelyard.model.Tolerance;
 
 /**
  * The chance that a state lies outside a limit line. With mass m and moment M jointly normal and the limit's moment
@@ -40,12 +42,14 @@ final class LineChance {
     private final LimitLine line;
     private final StateSpread state;
     private final double sign;
+    private final double toleranceKgM;
 
     private final double roomSds;
 
-    private LineChance(LimitLine line, StateSpread state) {
+    private LineChance(LimitLine line, StateSpread state, MeanChord chord) {
         this.line = line;
         this.state = state;
+        this.toleranceKgM = Tolerance.momentKgM(state.expected().massKg(), chord.lengthM());
         this.sign = line.side() == Side.AFT ? 1 : -1;
         double massKg = state.expected().massKg();
         int piece = pieceAt(massKg);
@@ -53,8 +57,8 @@ final class LineChance {
                 state.expected().momentKgM() - momentKgM(piece, massKg), state.distanceSdKgM(slopeM(piece, massKg)));
     }
 
-    static LineChance of(LimitLine line, StateSpread state) {
-        return new LineChance(line, state);
+    static LineChance of(LimitLine line, StateSpread state, MeanChord chord) {
+        return new LineChance(line, state, chord);
     }
 
     /** Room to the line, straight as at the expected mass, in standard deviations; negative outside. */
@@ -85,7 +89,7 @@ final class LineChance {
         int piece = 1;
         for (int i = 1; i < points.size(); i++) {
             boolean rises = points.get(i).massKg() > points.get(i - 1).massKg();
-            if (rises && (points.get(i - 1).massKg() <= massKg || !reaches(piece))) {
+            if (rises && (!Tolerance.isAboveKg(points.get(i - 1).massKg(), massKg) || !reaches(piece))) {
                 piece = i;
             }
         }
@@ -98,7 +102,7 @@ final class LineChance {
 
     private double roomSds(double aftKgM, double sdKgM) {
         if (sdKgM == 0) {
-            boolean outside = sign * aftKgM > 1e-9 * Math.abs(state.expected().momentKgM());
+            boolean outside = sign * aftKgM > toleranceKgM;
             return outside ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
         }
         return -sign * aftKgM / sdKgM;

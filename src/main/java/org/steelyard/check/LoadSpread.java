@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.Distribution;
+import org.steelyard.balance.FuelBalance;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Amounts;
 import org.steelyard.model.CabinZone;
+import org.steelyard.model.FuelSystem;
 import org.steelyard.model.Hold;
 import org.steelyard.model.HoldLoad;
 import org.steelyard.model.Load;
@@ -48,20 +50,25 @@ final class LoadSpread {
     private final AircraftType type;
     private final MassScheme scheme;
     private final SpreadRule rule;
+    private final FuelSystem tanks;
     private double massVarianceKg2;
     private double momentVarianceKg2M2;
     private double covarianceKg2M;
     private double shiftKgM;
 
-    private LoadSpread(AircraftType type, MassScheme scheme, SpreadRule rule) {
-        this.type = type;
-        this.scheme = scheme;
+    private LoadSpread(Loading loading, SpreadRule rule, FuelSystem tanks) {
+        this.type = loading.type();
+        this.scheme = loading.scheme();
         this.rule = rule;
+        this.tanks = tanks;
     }
 
     /** All but the fuel of a flight whose load is known. */
     static LoadSpread of(Loading loading, Balance balance, SpreadRule rule, Policy policy) {
-        LoadSpread spread = new LoadSpread(loading.type(), loading.scheme(), rule);
+        LoadSpread spread = new LoadSpread(
+                loading,
+                rule,
+                balance.fuel().map(FuelBalance::system).orElse(loading.type().fuel()));
         Distribution distribution = balance.distribution().orElseThrow();
         spread.basic(loading.tail().basic());
         spread.passengers(loading.load(), distribution, policy.sharing());
@@ -79,7 +86,7 @@ final class LoadSpread {
         double quantity = square(rule.fuelQuantityPercent() / 100);
         for (int i = 0; i < tanksKg.size(); i++) {
             double tankKg = tanksKg.at(i);
-            Tank tank = type.fuel().tanks().get(i);
+            Tank tank = tanks.tanks().get(i);
             double layerM = layerArmM(tank, tankKg);
             fuelKg += tankKg;
             fuelKgM += tank.momentKgM(tankKg);

@@ -8,6 +8,7 @@ import org.steelyard.model.MassMoment;
 import org.steelyard.model.PerformanceLimits;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Quantity;
+import org.steelyard.model.Tolerance;
 
 /** Holds the mass of each state against the type's limits and those of the day. */
 final class MassCheck {
@@ -30,7 +31,8 @@ final class MassCheck {
 
     private static void least(
             Phase phase, MassMoment state, double structuralKg, OptionalDouble performanceKg, Findings findings) {
-        boolean byPerformance = performanceKg.isPresent() && performanceKg.getAsDouble() < structuralKg;
+        boolean byPerformance =
+                performanceKg.isPresent() && Tolerance.isBelowKg(performanceKg.getAsDouble(), structuralKg);
         high(phase, state, byPerformance ? performanceKg.getAsDouble() : structuralKg, byPerformance, findings);
     }
 

@@ -8,6 +8,7 @@ import org.steelyard.model.LimitPoint;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.Side;
 import org.steelyard.model.Straightness;
+import org.steelyard.model.Tolerance;
 
 /**
  * Finds exactly, not by sampling, where a fuel path comes nearest to a limit line.
@@ -16,7 +17,8 @@ import org.steelyard.model.Straightness;
  * vertices the limit's arm is {@code a + b m} (straight in arm) or {@code c / m + d} (straight in moment). The room is
  * their difference: in the second case a hyperbola without a turning point, in the first one that turns at {@code m =
  * sqrt(-p / b)}. So the nearest approach lies at an end of a piece or at that mass. At a step of the line each side of
- * the step is looked at, as the path crosses both.
+ * the step is looked at, as the path crosses both. Above the line its end stands: there the arm of the path moves one
+ * way only between two points.
  */
 final class PathApproach {
 
@@ -34,7 +36,7 @@ final class PathApproach {
      *
      * @param path the fuel path
      * @param line the limit
-     * @return where the room is least; empty if the path lies wholly outside the masses of the line
+     * @return where the room is least; empty if the path lies wholly below the masses of the line
      */
     static Optional<Approach> find(FuelPath path, LimitLine line) {
         PathApproach search = new PathApproach(line);
@@ -51,8 +53,9 @@ final class PathApproach {
     }
 
     private void visit(MassMoment point) {
-        if (point.massKg() >= line.minMassKg() && point.massKg() <= line.maxMassKg()) {
-            keep(point.massKg(), point.momentKgM(), line.roomM(point.massKg(), point.armM()));
+        if (!Tolerance.isBelowKg(point.massKg(), line.minMassKg())) {
+            double heldKg = Math.min(point.massKg(), line.maxMassKg());
+            keep(point.massKg(), point.momentKgM(), line.roomM(heldKg, point.armM()));
         }
     }
 
@@ -61,7 +64,7 @@ final class PathApproach {
         for (int i = 1; i < vertices.size(); i++) {
             double fromKg = Math.max(low.massKg(), vertices.get(i - 1).massKg());
             double toKg = Math.min(high.massKg(), vertices.get(i).massKg());
-            if (fromKg < toKg) {
+            if (Tolerance.isAboveKg(toKg, fromKg)) {
                 visit(new Piece(low, high, vertices.get(i - 1), vertices.get(i)), fromKg, toKg);
             }
         }

@@ -22,6 +22,7 @@ import org.steelyard.model.Quantity;
 import org.steelyard.model.SeatRow;
 import org.steelyard.model.SeatRowLoad;
 import org.steelyard.model.Severity;
+import org.steelyard.model.Tolerance;
 import org.steelyard.model.ZoneLoad;
 
 /** Holds what lies in zones and holds, alone and together, against seats, masses and floors. */
@@ -99,7 +100,7 @@ final class PlaceCheck {
     }
 
     private void seats(FindingCode code, Phase phase, String subject, double persons, int seats) {
-        if (Tolerance.isOutside(seats - persons, Math.max(seats, 1))) {
+        if (Tolerance.isOutside(seats - persons, Quantity.COUNT)) {
             findings.add(new Finding(
                     code, Severity.BREACH, phase, subject, Quantity.COUNT, persons, seats, seats - persons));
         }

@@ -14,8 +14,7 @@ public final class RecordedTrimText {
                 "take-off trim was recorded as %s where %s is right, %s too far %s: %s",
                 FindingText.trim(setUnits, scale.stepUnits(), scale.unit()),
                 FindingText.trim(rightUnits, scale.stepUnits(), scale.unit()),
-                FindingText.trim(Math.abs(difference), scale.stepUnits(), scale.unit())
-                        .replace(" UP", ""),
+                FindingText.trimAmount(difference, scale.stepUnits(), scale.unit()),
                 difference > 0 ? "nose-up" : "nose-down",
                 risk(difference));
     }

@@ -1,6 +1,6 @@
 package org.steelyard.check;
 
-/** By what a flight can be put right, in the order in which they are looked for. */
+/** By what a flight can be put right. */
 public enum RemedyMeans {
     /** Load moved between holds or between zones. */
     MOVE("move"),
@@ -8,7 +8,7 @@ public enum RemedyMeans {
     LEAVE("leave behind"),
     /** Ballast in holds, beside what is moved. */
     BALLAST("ballast"),
-    /** More or less fuel with the same burn. */
+    /** More or less fuel, or the same fuel in other tanks, with the same burn. */
     FUEL("fuel"),
     /** Nothing helps. */
     NONE("none");

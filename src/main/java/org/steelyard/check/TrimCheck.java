@@ -10,15 +10,20 @@ import org.steelyard.model.Finding;
 import org.steelyard.model.FindingCode;
 import org.steelyard.model.FlightSetting;
 import org.steelyard.model.MassMoment;
+import org.steelyard.model.MassUnit;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.RecordedTrimRule;
 import org.steelyard.model.Severity;
+import org.steelyard.model.Tolerance;
 import org.steelyard.model.TrimBasis;
 import org.steelyard.model.TrimScale;
+import org.steelyard.model.TrimTable;
 
 /** Holds the trim against its scale and band. */
 final class TrimCheck {
+
+    private static final double SHOWN_UNITS = 0.01;
 
     private final AircraftType type;
     private final Findings findings;
@@ -29,22 +34,25 @@ final class TrimCheck {
     }
 
     void takeoff(Optional<TrimResult> trim, FlightSetting setting, MassMoment state) {
-        if (trim.isEmpty() && hasTakeoffScales()) {
-            String missing = setting.flaps().isBlank() ? "flap setting" : "thrust rating";
-            findings.add(Finding.plain(
-                    FindingCode.TRIM_UNKNOWN,
-                    Severity.NOTE,
-                    Phase.TAKEOFF,
-                    "no take-off trim, because the " + missing + " is not given"));
+        if (trim.isEmpty()) {
+            NoTrim.takeoff(type, setting).ifPresent(why -> unknown(Phase.TAKEOFF, why));
         }
         trim.ifPresent(result -> hold(result, state));
     }
 
-    private boolean hasTakeoffScales() {
-        return type.trimScales().stream().anyMatch(scale -> scale.phase() == Phase.TAKEOFF);
+    void landing(Optional<TrimResult> trim, FlightSetting setting, Optional<MassMoment> state) {
+        if (trim.isEmpty() && state.isPresent()) {
+            NoTrim.landing(type, setting).ifPresent(why -> unknown(Phase.LANDING, why));
+        }
+        trim.ifPresent(result -> hold(result, state.orElseThrow()));
     }
 
-    void hold(TrimResult trim, MassMoment state) {
+    private void unknown(Phase phase, String why) {
+        findings.add(Finding.plain(
+                FindingCode.TRIM_UNKNOWN, Severity.NOTE, phase, "no " + phase.label() + " trim, because " + why));
+    }
+
+    private void hold(TrimResult trim, MassMoment state) {
         if (trim.scale().basis() == TrimBasis.ESTIMATE) {
             findings.add(Finding.plain(
                     FindingCode.TRIM_ESTIMATE,
@@ -78,56 +86,96 @@ final class TrimCheck {
                 FindingCode.TRIM_RECORDED,
                 Phase.TAKEOFF,
                 () -> RecordedTrimText.of(trim.scale(), setUnits, rightUnits, difference),
-                Quantity.TRIM,
+                trim.scale().unit().quantity(),
                 setUnits,
                 rightUnits + Math.signum(difference) * rule.breachUnits(),
                 rule.breachUnits() - Math.abs(difference),
                 rule.breachUnits() - rule.marginalUnits());
     }
 
-    private void band(TrimScale scale, double trimUnits) {
+    private void band(TrimScale scale, double exactUnits) {
+        double trimUnits = scale.onBand(exactUnits);
         double toLow = trimUnits - scale.bandLowUnits();
         double toHigh = scale.bandHighUnits() - trimUnits;
         boolean low = toLow < toHigh;
         double limit = low ? scale.bandLowUnits() : scale.bandHighUnits();
+        double margin = low ? toLow : toHigh;
         findings.measure(
                 FindingCode.TRIM_BAND,
                 scale.phase(),
-                () -> low ? "nose-down" : "nose-up",
-                Quantity.TRIM,
+                () -> bandText(scale, trimUnits, limit, margin),
+                scale.unit().quantity(),
                 trimUnits,
                 limit,
-                low ? toLow : toHigh,
+                margin,
                 findings.policy().marginalTrimUnits());
     }
 
-    /** The scale is never extended: a CG or a mass beyond it has no setting. */
+    private static String bandText(TrimScale scale, double trimUnits, double limit, double margin) {
+        boolean outside = Tolerance.isOutside(margin, scale.unit().quantity());
+        return String.format(
+                Locale.ROOT,
+                "%s trim %s is %s %s %s the %s end of its band at %s",
+                scale.phase().label(),
+                FindingText.trim(trimUnits, SHOWN_UNITS, scale.unit()),
+                outside ? Rounded.upTo(-margin, 2) : Rounded.downTo(Math.max(margin, 0), 2),
+                scale.unit().measure().label(),
+                outside ? "outside" : "inside",
+                limit == scale.bandLowUnits() ? "nose-down" : "nose-up",
+                FindingText.trim(limit, SHOWN_UNITS, scale.unit()));
+    }
+
+    /**
+     * The scale is never extended: a CG or a mass beyond it has no setting. For take-off one is needed; that the
+     * landing scale ends is no limit.
+     */
     private void offScale(TrimScale scale, MassMoment state) {
+        if (scale.law() instanceof TrimTable table && !table.reaches(state.massKg())) {
+            offMasses(scale, table, state.massKg());
+        }
         double cgPercentMac = type.geometry().chord().percentAt(state.armM());
+        if (!scale.law().cgRange().contains(cgPercentMac)) {
+            offCgs(scale, cgPercentMac);
+        }
+    }
+
+    private void offMasses(TrimScale scale, TrimTable table, double massKg) {
+        double limitKg = Tolerance.isBelowKg(massKg, table.minMassKg()) ? table.minMassKg() : table.maxMassKg();
+        String subject = noSetting(scale) + "a mass of " + mass(massKg) + "; it is for masses from "
+                + mass(table.minMassKg()) + " to " + mass(table.maxMassKg());
+        offScale(scale, subject, Quantity.MASS, massKg, limitKg);
+    }
+
+    private String mass(double massKg) {
+        MassUnit unit = type.geometry().units().mass();
+        return FixedDecimals.of(unit.fromKg(massKg), FindingText.decimals(Quantity.MASS, type)) + " " + unit.symbol();
+    }
+
+    private void offCgs(TrimScale scale, double cgPercentMac) {
         CgRange range = scale.law().cgRange();
-        boolean byCg = !range.contains(cgPercentMac);
-        double limit = cgPercentMac < range.fromPercentMac() ? range.fromPercentMac() : range.toPercentMac();
         String subject = String.format(
                 Locale.ROOT,
-                "the %s trim scale for flaps %s gives no setting for %s; it covers %.1f to %.1f %% MAC",
-                scale.phase().label(),
-                scale.flaps(),
-                byCg
-                        ? String.format(Locale.ROOT, "a CG of %.2f %% MAC", cgPercentMac)
-                        : String.format(Locale.ROOT, "a mass of %.0f kg", state.massKg()),
-                range.fromPercentMac(),
-                range.toPercentMac());
-        findings.add(
-                byCg
-                        ? new Finding(
-                                FindingCode.TRIM_OFF_SCALE,
-                                Severity.BREACH,
-                                scale.phase(),
-                                subject,
-                                Quantity.CG,
-                                cgPercentMac,
-                                limit,
-                                -Math.abs(cgPercentMac - limit))
-                        : Finding.plain(FindingCode.TRIM_OFF_SCALE, Severity.BREACH, scale.phase(), subject));
+                "%sa CG of %.2f %% MAC; it covers %s to %s %% MAC",
+                noSetting(scale),
+                cgPercentMac,
+                Rounded.upTo(range.fromPercentMac(), 1),
+                Rounded.downTo(range.toPercentMac(), 1));
+        offScale(scale, subject, Quantity.CG, cgPercentMac, range.nearestPercentMac(cgPercentMac));
+    }
+
+    private static String noSetting(TrimScale scale) {
+        return "the " + scale.phase().label() + " trim scale for flaps " + scale.flaps() + " gives no setting for ";
+    }
+
+    private void offScale(TrimScale scale, String subject, Quantity quantity, double value, double limit) {
+        findings.add(new Finding(
+                FindingCode.TRIM_OFF_SCALE,
+                scale.phase() == Phase.TAKEOFF ? Severity.BREACH : Severity.NOTE,
+                scale.phase(),
+                subject,
+                quantity,
+                value,
+                limit,
+                -Math.abs(value - limit)));
     }
 }

@@ -14,6 +14,7 @@ import org.steelyard.model.LengthUnit;
 import org.steelyard.model.LoadGroup;
 import org.steelyard.model.MassUnit;
 import org.steelyard.model.Tail;
+import org.steelyard.model.Tolerance;
 
 /**
  * Looks over a sound description of a type for what is probably a slip: places, fuel, standard masses and the fleet.
@@ -68,6 +69,14 @@ public final class TypeReview {
                 Locale.ROOT, unit == MassUnit.TONNE ? "%,.2f %s" : "%,.0f %s", unit.fromKg(massKg), unit.symbol());
     }
 
+    /** A mass that may be put somewhere, so never rounded up. */
+    private static String permitted(AircraftType type, double massKg) {
+        MassUnit unit = type.geometry().units().mass();
+        int decimals = unit == MassUnit.TONNE ? 2 : 0;
+        return String.format(
+                Locale.ROOT, "%,." + decimals + "f %s", Rounded.down(unit.fromKg(massKg), decimals), unit.symbol());
+    }
+
     private String arm(double armM) {
         LengthUnit unit = type.geometry().units().length();
         return String.format(Locale.ROOT, "%,.2f %s", unit.fromM(armM), unit.symbol());
@@ -101,18 +110,18 @@ public final class TypeReview {
     private void holds() {
         for (Hold hold : type.holds()) {
             hold.floor()
-                    .filter(floor -> floor.maxKg() < hold.maxKg())
+                    .filter(floor -> Tolerance.isBelowKg(floor.maxKg(), hold.maxKg()))
                     .ifPresent(floor -> remark(
                             "hold " + hold.id(),
                             "its floor carries %s spread evenly, less than its maximum of %s",
-                            mass(type, floor.maxKg()),
+                            permitted(type, floor.maxKg()),
                             mass(type, hold.maxKg())));
         }
         for (LoadGroup group : type.groups()) {
             double holdsKg = group.holds().stream()
                     .mapToDouble(hold -> type.holds().get(hold).maxKg())
                     .sum();
-            if (group.zones().isEmpty() && group.maxKg() >= holdsKg) {
+            if (group.zones().isEmpty() && !Tolerance.isBelowKg(group.maxKg(), holdsKg)) {
                 remark(
                         "group " + group.id(),
                         "its maximum of %s is not below the sum of its holds, %s, and so limits" + " nothing",

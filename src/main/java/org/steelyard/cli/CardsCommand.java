@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import org.steelyard.config.Configuration;
 import org.steelyard.config.WrittenAmount;
 import org.steelyard.model.AircraftType;
+import org.steelyard.model.FlapName;
 import org.steelyard.model.TrimScale;
 import org.steelyard.report.TrimCardFiles;
 import org.steelyard.run.OneFlight;
@@ -117,7 +118,9 @@ final class CardsCommand implements Callable<Integer> {
         for (AircraftType one : configuration.types().values()) {
             for (TrimScale scale : one.trimScales()) {
                 boolean wanted = type.map(id -> one.id().equalsIgnoreCase(id)).orElse(true)
-                        && flaps.map(scale.flaps()::equals).orElse(true);
+                        && flaps.map(FlapName::of)
+                                .map(scale.flaps()::equalsIgnoreCase)
+                                .orElse(true);
                 if (wanted) {
                     cards.add(card(one, scale, cgStep, massStepKg));
                 }

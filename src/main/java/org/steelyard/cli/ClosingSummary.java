@@ -7,16 +7,17 @@ import org.steelyard.analyse.FindingCount;
 import org.steelyard.analyse.StatusCount;
 import org.steelyard.analyse.WorstFlight;
 import org.steelyard.check.FindingText;
+import org.steelyard.model.FindingCode;
 import org.steelyard.model.FlightIdent;
 import org.steelyard.model.Severity;
 import org.steelyard.report.Caution;
 import org.steelyard.report.RunFacts;
+import org.steelyard.report.SeasonWords;
 import org.steelyard.run.SeasonOutcome;
 
 /** What a finished audit says on the terminal. */
 final class ClosingSummary {
 
-    private static final int WORST = 3;
     private static final int KINDS = 4;
     private static final int SKIPPED = 8;
 
@@ -43,6 +44,12 @@ final class ClosingSummary {
                 .ifPresent(rule -> add(
                         "  likely out %,9d inside on paper, but outside with a chance of more than %.1f %%",
                         outcome.summary().likelyOutside(), rule.percent()));
+        long blanks = outcome.summary().flightsWith(FindingCode.BLANK_LOAD);
+        if (blanks > 0) {
+            add(
+                    "  blanks     %,9d with blank load cells, counted as none; the heading map can say what they mean",
+                    blanks);
+        }
         add(
                 "  rows seen  %,9d = %,d accepted + %,d rejected + %,d blank + %,d skipped, from %s",
                 facts.rowsSeen(),
@@ -51,6 +58,10 @@ final class ClosingSummary {
                 facts.blank(),
                 facts.skippedRowCount(),
                 files(facts));
+        String notChecked = facts.notCheckedSentence(outcome.summary());
+        if (!notChecked.isEmpty()) {
+            add("  %s", notChecked);
+        }
         skipped(facts);
         kinds();
         worst();
@@ -98,24 +109,29 @@ final class ClosingSummary {
     }
 
     private void worst() {
-        List<WorstFlight> worst =
-                outcome.summary().worst().stream().limit(WORST).toList();
+        List<WorstFlight> worst = outcome.summary().worstBriefly();
         if (!worst.isEmpty()) {
             add("");
             add("Farthest outside");
             worst.forEach(this::worst);
+        }
+        List<String> groups = SeasonWords.worstGroups(outcome.summary());
+        if (!groups.isEmpty()) {
+            add("");
+            groups.forEach(sentence -> add("%s", sentence));
         }
     }
 
     private void worst(WorstFlight worst) {
         FlightIdent flight = worst.flight().loading().flight();
         add(
-                "  %s %s %s: %s",
+                "  %-9s  %s %s %s: %s",
+                worst.exceeded().label(),
                 flight.date(),
                 flight.flight(),
                 worst.flight().loading().tail().registration(),
                 FindingText.sentence(worst.finding(), worst.flight().loading().type()));
-        worst.flight().remedy().ifPresent(remedy -> add("    → %s", remedy.sentence()));
+        worst.flight().remedy().ifPresent(remedy -> add("             → %s", remedy.sentence()));
     }
 
     private void add(String format, Object... values) {

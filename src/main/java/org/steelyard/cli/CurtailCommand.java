@@ -12,6 +12,7 @@ import org.steelyard.check.Contribution;
 import org.steelyard.check.CurtailedEnvelope;
 import org.steelyard.check.CurtailedPoint;
 import org.steelyard.check.Curtailment;
+import org.steelyard.check.Rounded;
 import org.steelyard.config.Configuration;
 import org.steelyard.config.EnvelopeYaml;
 import org.steelyard.model.AircraftType;
@@ -150,21 +151,30 @@ final class CurtailCommand implements Callable<Integer> {
                 Locale.ROOT, "%s, %s", type.id(), envelope.certified().phase().label()));
         MeanChord chord = type.geometry().chord();
         for (CurtailedPoint point : envelope.forward()) {
-            out.println(line("forward", point, chord));
+            out.println(line(
+                    "forward",
+                    point,
+                    Rounded.upTo(chord.percentAt(point.operational().armM()), 2),
+                    chord));
         }
         for (CurtailedPoint point : envelope.aft()) {
-            out.println(line("aft", point, chord));
+            out.println(line(
+                    "aft",
+                    point,
+                    Rounded.downTo(chord.percentAt(point.operational().armM()), 2),
+                    chord));
         }
     }
 
-    private static String line(String side, CurtailedPoint point, MeanChord chord) {
+    /** What is permitted is rounded inwards. */
+    private static String line(String side, CurtailedPoint point, String permittedPercentMac, MeanChord chord) {
         return String.format(
                 Locale.ROOT,
-                "  %-8s %8.0f kg  %6.2f to %6.2f %% MAC  (%.0f kg m)",
+                "  %-8s %8.0f kg  %6.2f to %6s %% MAC  (%.0f kg m)",
                 side,
                 point.certified().massKg(),
                 chord.percentAt(point.certified().armM()),
-                chord.percentAt(point.operational().armM()),
+                permittedPercentMac,
                 point.takenKgM());
     }
 

@@ -14,6 +14,7 @@ import org.steelyard.config.Configuration;
 import org.steelyard.config.PairsFile;
 import org.steelyard.config.TrimYaml;
 import org.steelyard.model.AircraftType;
+import org.steelyard.model.FlapName;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.TrimUnit;
 import org.steelyard.read.ReadOptions;
@@ -168,7 +169,9 @@ final class FitScaleCommand implements Callable<Integer> {
             List<ScaleEvidence> wanted = season.groups().stream()
                     .filter(group ->
                             type.map(group.type().id()::equalsIgnoreCase).orElse(true))
-                    .filter(group -> flaps.map(group.flaps()::equals).orElse(true))
+                    .filter(group -> flaps.map(FlapName::of)
+                            .map(group.flaps()::equalsIgnoreCase)
+                            .orElse(true))
                     .filter(group -> thrust.map(group.thrustRating()::equals).orElse(true))
                     .toList();
             if (wanted.isEmpty()) {

@@ -61,13 +61,20 @@ final class FlightAnswer {
             add(hasScale ? "  No take-off trim: see what was found." : "  The type has no take-off trim scale.");
         } else {
             add("  Take-off trim to set" + (trim.get().estimated() ? ", an ESTIMATE" : "") + ": "
-                    + trim.get().setting());
+                    + trim.get().setting() + verdict());
+            if (!summary.warning().isEmpty()) {
+                add("  " + summary.warning().toUpperCase(Locale.ROOT));
+            }
             add("");
             BigLetters.draw(trim.get().setting(), plain).forEach(line -> add("    " + line));
             add("");
             trim.get().facts().forEach(this::fact);
         }
         summary.landingTrim().ifPresent(landing -> fact(new Fact("landing trim", landing.setting())));
+    }
+
+    private String verdict() {
+        return summary.massKnown() ? " (" + summary.status().label() + ")" : "";
     }
 
     private void fact(Fact fact) {
@@ -146,6 +153,6 @@ final class FlightAnswer {
     }
 
     private void add(String line) {
-        lines.add(plain ? line.replace("→", "to") : line);
+        lines.add(plain ? line.replace("→", "to").replace("–", "-") : line);
     }
 }

@@ -3,10 +3,13 @@ package org.steelyard.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.steelyard.config.ConfigFault;
+import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.Configuration;
 import org.steelyard.grade.ClassSummary;
 import org.steelyard.grade.ClassSummary.SlipCount;
@@ -41,7 +44,8 @@ import picocli.CommandLine.Spec;
             "",
             "Examples:",
             "  steelyard grade data-in/class",
-            "  steelyard grade monday/sheets --given monday/given.csv -n monday"
+            "  steelyard grade monday/sheets --given monday/given.csv -n monday",
+            "  steelyard grade monday/sheets --marking exams/four.yaml"
         })
 final class GradeCommand implements Callable<Integer> {
 
@@ -78,14 +82,16 @@ final class GradeCommand implements Callable<Integer> {
             description = "Name of the class (the name of the folder or file of sheets).")
     private Optional<String> name;
 
+    @Option(
+            names = "--marking",
+            paramLabel = "FILE",
+            description = "The marking scheme (marking.yaml of the configuration).")
+    private Optional<Path> marking;
+
     @Override
     public Integer call() throws CannotException {
         Configuration configuration = config.load();
-        MarkingScheme scheme = configuration
-                .marking()
-                .orElseThrow(() -> new CannotException(
-                        "The configuration holds no marking scheme (expected a file marking.yaml; config/README.md"
-                                + " shows one)."));
+        MarkingScheme scheme = scheme(configuration);
         GradeRun.Outcome outcome = mark(configuration, scheme);
         Path folder = reports.resolve(OutputName.checked(name.orElseGet(() -> OutputName.of(sheets))));
         write(outcome, scheme, folder);
@@ -93,6 +99,20 @@ final class GradeCommand implements Callable<Integer> {
         outcome.problems().forEach(problem -> err.println(problem.message()));
         summary(outcome, folder);
         return ExitCode.FINISHED;
+    }
+
+    private MarkingScheme scheme(Configuration configuration) throws CannotException {
+        if (marking.isEmpty()) {
+            return configuration
+                    .marking()
+                    .orElseThrow(() -> new CannotException(
+                            "The configuration holds no marking scheme (expected a file marking.yaml, or one named by"
+                                    + " --marking; config/README.md shows one)."));
+        }
+        List<ConfigFault> faults = new ArrayList<>();
+        Optional<MarkingScheme> scheme = ConfigFolder.marking(marking.get(), faults);
+        return scheme.orElseThrow(() ->
+                new CannotException(faults.stream().map(ConfigFault::message).toList()));
     }
 
     private GradeRun.Outcome mark(Configuration configuration, MarkingScheme scheme) throws CannotException {
@@ -149,6 +169,7 @@ final class GradeCommand implements Callable<Integer> {
         if (summary.untold() > 0) {
             out.println("  cannot tell on " + summary.untold());
         }
+        summary.handedInTwice().ifPresent(out::println);
         out.println("In " + folder + ": " + GradeReports.BOOK + ", " + GradeReports.TABLE + ", " + GradeReports.PAGES
                 + "/");
     }

@@ -2,6 +2,7 @@ package org.steelyard.cli;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import org.steelyard.model.Fuel;
 import org.steelyard.model.HoldLoad;
 import org.steelyard.model.Load;
@@ -32,20 +33,23 @@ final class LoadingLine {
 
     private static String load(Loading loading) {
         Load load = loading.load();
-        if (load instanceof Load.ByPlace places) {
-            int persons = places.zones().stream()
-                    .map(ZoneLoad::passengers)
-                    .mapToInt(LoadingLine::persons)
-                    .sum();
-            return persons(persons) + ", " + holds(places.holds());
-        }
-        if (load instanceof Load.Totals totals) {
-            return persons(persons(totals.passengers())) + ", " + holds(List.of(totals.hold()));
-        }
-        if (load instanceof Load.ZeroFuelGiven given) {
-            return "zero fuel " + state(loading, given.zeroFuel());
-        }
-        return load instanceof Load.TakeoffGiven given ? "take-off " + state(loading, given.takeoff()) : "";
+        return switch (load.level()) {
+            case DETAIL, ZONES, HOLDS, TOTALS -> aboard(load);
+            case ZERO_FUEL_GIVEN -> "zero fuel " + state(loading);
+            case TAKEOFF_GIVEN -> "take-off " + state(loading);
+        };
+    }
+
+    private static String aboard(Load load) {
+        List<ZoneLoad> zones = load.zonesIfGiven()
+                .orElseGet(() -> load.passengersInTotal().stream().toList());
+        List<HoldLoad> holds =
+                load.holdsIfGiven().orElseGet(() -> load.holdsInTotal().stream().toList());
+        int persons = zones.stream()
+                .map(ZoneLoad::passengers)
+                .mapToInt(LoadingLine::persons)
+                .sum();
+        return persons(persons) + ", " + holds(holds);
     }
 
     private static int persons(Passengers passengers) {
@@ -62,26 +66,18 @@ final class LoadingLine {
         return kg(massKg) + (bags > 0 ? " and " + bags + " bags" : "") + " in holds";
     }
 
-    private static String state(Loading loading, MassMoment state) {
+    private static String state(Loading loading) {
+        MassMoment state = loading.load().state().orElseThrow();
         double cg = loading.tail().type().geometry().chord().percentAt(state.armM());
         return kg(state.massKg()) + String.format(Locale.ROOT, " at %.1f %% MAC", cg);
     }
 
     private static String fuel(Fuel fuel) {
-        if (fuel instanceof Fuel.ByTank tanks) {
-            double massKg = 0;
-            for (int i = 0; i < tanks.tanksKg().size(); i++) {
-                massKg += tanks.tanksKg().at(i);
-            }
-            return fuel(massKg, tanks.taxiKg(), tanks.tripKg());
-        }
-        return fuel instanceof Fuel.Total total
-                ? fuel(total.totalKg(), total.taxiKg(), total.tripKg())
-                : "no fuel given";
-    }
-
-    private static String fuel(double massKg, double taxiKg, double tripKg) {
-        return kg(massKg) + String.format(Locale.ROOT, " fuel, %,.0f taxi, %,.0f trip", taxiKg, tripKg);
+        OptionalDouble rampKg = fuel.rampKg();
+        return rampKg.isEmpty()
+                ? "no fuel given"
+                : kg(rampKg.getAsDouble())
+                        + String.format(Locale.ROOT, " fuel, %,.0f taxi, %,.0f trip", fuel.taxiKg(), fuel.tripKg());
     }
 
     private static String kg(double massKg) {

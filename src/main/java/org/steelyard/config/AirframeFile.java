@@ -1,7 +1,6 @@
 package org.steelyard.config;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Airframe;
@@ -92,10 +91,7 @@ final class AirframeFile {
     }
 
     private static Optional<StabilizerIndicator> indicator(Keys keys) {
-        TrimUnit unit = keys.read(
-                "unit",
-                Words.choice(value -> value.name().toLowerCase(Locale.ROOT), List.of(TrimUnit.values())),
-                TrimUnit.UNITS);
+        TrimUnit unit = new TrimUnit(TrimPart.measure(keys), TrimUnit.Numbering.UP_DN);
         double zeroRad = keys.number("zero", Measure.ANGLE);
         double perDegree = keys.number("per-degree", Measure::positiveNumber);
         double stepUnits = keys.number("step", Measure::positiveNumber);

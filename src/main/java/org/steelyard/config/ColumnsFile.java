@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.steelyard.model.BlankLoad;
 import org.steelyard.model.ColumnMap;
 import org.steelyard.model.ColumnMap.MergedCells;
 import org.steelyard.model.ColumnMap.UnknownColumns;
@@ -34,6 +35,7 @@ final class ColumnsFile {
     private static final LocalDate YEAR_END = LocalDate.of(2024, 12, 30);
 
     private static final int DAYS = 366;
+    private static final List<BlankLoad> BLANKS = List.of(BlankLoad.NONE, BlankLoad.MISSING);
 
     private final Places places;
     private final Known<MassScheme> schemes;
@@ -69,10 +71,12 @@ final class ColumnsFile {
         String scheme = keys.find("scheme", this::scheme).orElse("");
         MergedCells merged = keys.find("merged-cells", Words.choice(MergedCells::label, List.of(MergedCells.values())))
                 .orElse(MergedCells.FIRST_ROW);
+        BlankLoad blank =
+                keys.find("blank", Words.choice(BlankLoad::label, BLANKS)).orElse(BlankLoad.NOT_SAID);
         List<ColumnRule> columns = keys.each("columns", inner -> column(inner, form));
         requireHeadingsOnce(keys, columns);
         return keys.make(() -> new ColumnMap(
-                name, files, charset, delimiter, comma, grouping, unknown, columns, form, scheme, merged));
+                name, files, charset, delimiter, comma, grouping, unknown, columns, form, scheme, merged, blank));
     }
 
     private String scheme(String text) throws Unfit {
@@ -116,6 +120,7 @@ final class ColumnsFile {
         Optional<String> place = keys.find("place", text -> place(text, field));
         Optional<PassengerCategory> category = keys.find("category", text -> category(text, field));
         List<String> dates = keys.oneOrMore("dates", text -> dates(text, field));
+        Optional<BlankLoad> blank = keys.find("blank", text -> blank(text, field));
         requireOneReading(keys, dates);
         if (field.map(ColumnsFile::needsPlace).orElse(false) && !keys.has("place")) {
             keys.fault("place", "the key is missing", "one of the crew stations");
@@ -130,7 +135,15 @@ final class ColumnsFile {
                 category.orElse(PassengerCategory.ADULT),
                 unit.orElse(ColumnUnit.NONE),
                 dates,
-                required));
+                required,
+                blank.orElse(BlankLoad.NOT_SAID)));
+    }
+
+    private static BlankLoad blank(String text, Optional<Field> field) throws Unfit {
+        if (field.isPresent() && !field.get().isLoad()) {
+            throw new Unfit("the field " + field.get().key() + " is no load", "no word on blank cells");
+        }
+        return Words.choice(BlankLoad::label, BLANKS).read(text);
     }
 
     private static Field field(String text, SourceForm form) throws Unfit {

@@ -99,6 +99,23 @@ public final class ConfigFolder {
                         .findFirst();
     }
 
+    /**
+     * Reads a marking scheme from a file of its own.
+     *
+     * @param file the file, of the form of {@code marking.yaml}
+     * @param faults where what is wrong with it goes
+     * @return the scheme, empty where there is a fault
+     */
+    public static Optional<MarkingScheme> marking(Path file, List<ConfigFault> faults) {
+        Path whole = file.toAbsolutePath().normalize();
+        Faults found = new Faults();
+        Optional<MarkingScheme> scheme = new ConfigFolder(whole.getParent(), found, Optional.empty())
+                .keys(String.valueOf(whole.getFileName()), "marking")
+                .flatMap(MarkingFile::read);
+        faults.addAll(found.sorted());
+        return found.isEmpty() ? scheme : Optional.empty();
+    }
+
     private ConfigResult readForFlight() {
         Known<MassScheme> schemes = schemes();
         Known<AircraftType> types = types(schemes);

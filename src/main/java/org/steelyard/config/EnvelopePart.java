@@ -2,6 +2,7 @@ package org.steelyard.config;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.steelyard.model.Envelope;
@@ -13,7 +14,9 @@ import org.steelyard.model.Phase;
 import org.steelyard.model.Side;
 import org.steelyard.model.Straightness;
 
-/** Reads a type's envelopes: for each phase a forward and an aft limit line. */
+/**
+ * Reads a type's envelopes: for each phase, or for all that have none of their own, a forward and an aft limit line.
+ */
 final class EnvelopePart {
 
     /** In what a line can be straight between its vertices. */
@@ -36,6 +39,8 @@ final class EnvelopePart {
         }
     }
 
+    private static final String ALL = "all";
+
     private final Optional<Geometry> geometry;
     private final Optional<MassLimits> limits;
 
@@ -47,22 +52,40 @@ final class EnvelopePart {
     static Optional<List<Envelope>> read(Keys keys, Optional<Geometry> geometry, Optional<MassLimits> limits) {
         EnvelopePart part = new EnvelopePart(geometry, limits);
         List<Envelope> envelopes = new ArrayList<>();
-        part.add(keys, "zero-fuel", Phase.ZERO_FUEL, envelopes);
-        part.add(keys, "take-off", Phase.TAKEOFF, envelopes);
-        part.add(keys, "in-flight", Phase.FLIGHT, envelopes);
-        part.add(keys, "landing", Phase.LANDING, envelopes);
+        for (Phase phase : Envelope.PHASES) {
+            keys.partIfAny(key(phase), inner -> part.envelope(inner, phase)).ifPresent(envelopes::add);
+        }
+        List<Phase> left =
+                Envelope.PHASES.stream().filter(phase -> !keys.has(key(phase))).toList();
+        Optional<Envelope> all = keys.partIfAny(ALL, inner -> part.envelope(inner, Phase.TAKEOFF));
+        all.ifPresent(any -> left.forEach(phase -> envelopes.add(new Envelope(phase, any.forward(), any.aft()))));
+        if (all.isPresent() && left.isEmpty()) {
+            keys.fault(ALL, "no phase is left for it", "no envelope for all where each phase has its own");
+        }
+        for (Envelope envelope : envelopes) {
+            if (!left.contains(envelope.phase())) {
+                part.reach(keys, key(envelope.phase()), envelope, List.of(envelope.phase()), "of its phase");
+            }
+        }
+        all.ifPresent(any -> part.reach(keys, ALL, any, left, "of a phase that it is for"));
+        envelopes.sort(Comparator.comparing(Envelope::phase));
         return keys.make(() -> envelopes);
     }
 
-    private void add(Keys keys, String key, Phase phase, List<Envelope> envelopes) {
-        Optional<Envelope> envelope = keys.partIfAny(key, inner -> envelope(inner, phase));
-        envelope.ifPresent(envelopes::add);
-        if (envelope.isPresent() && limits.isPresent()) {
-            double highestKg = highestKg(limits.get(), phase);
-            if (envelope.get().maxMassKg() < highestKg) {
+    private static String key(Phase phase) {
+        return phase.label().replace(' ', '-');
+    }
+
+    private void reach(Keys keys, String key, Envelope envelope, List<Phase> phases, String what) {
+        if (limits.isPresent()) {
+            double highestKg = phases.stream()
+                    .mapToDouble(phase -> highestKg(limits.get(), phase))
+                    .max()
+                    .orElse(0);
+            if (envelope.maxMassKg() < highestKg) {
                 keys.fault(
                         key,
-                        "ends at " + plain(envelope.get().maxMassKg()) + " kg, below the maximum mass of its phase",
+                        "ends at " + plain(envelope.maxMassKg()) + " kg, below the maximum mass " + what,
                         "vertices up to " + plain(highestKg) + " kg or beyond");
             }
         }

@@ -1,5 +1,6 @@
 package org.steelyard.config;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -9,12 +10,18 @@ import org.steelyard.model.ImbalanceLimit;
 import org.steelyard.model.Tank;
 import org.steelyard.model.TankPoint;
 import org.steelyard.model.TankShare;
+import org.steelyard.model.VolumeUnit;
 
 /** Reads a type's tanks, the order in which they burn and fill, and the limits on imbalance. */
 final class FuelPart {
 
     private static final String EMPTY = "empty";
     private static final String FULL = "full";
+
+    /** A quantity of fuel, which follows the density where it is written as a volume. */
+    private record Contents(double kg, boolean byVolume) {}
+
+    private static final Contents STAND_IN = new Contents(1, false);
 
     private final Optional<Double> densityKgPerL;
     private final Names names;
@@ -37,24 +44,24 @@ final class FuelPart {
         return keys.make(() -> new FuelSystem(tanks, burn, fill, imbalances, densityKgPerL.orElseThrow()));
     }
 
-    private Measure fuel() {
-        return Measure.fuel(densityKgPerL.orElse(1.0));
+    private Contents contents(String text) throws Unfit {
+        double kg = Measure.fuel(densityKgPerL.orElse(1.0)).read(text);
+        return new Contents(kg, Arrays.stream(VolumeUnit.values()).anyMatch(unit -> text.endsWith(unit.symbol())));
     }
 
     private Optional<Tank> tank(Keys keys) {
         keys.take(densityKgPerL);
         String id = keys.text("id");
         String name = keys.text("name");
-        double capacityKg = keys.number("capacity", fuel());
-        List<TankPoint> arms = keys.each("arms", inner -> point(inner, capacityKg));
-        return keys.make(() -> new Tank(id, name, capacityKg, arms));
+        Contents capacity = keys.read("capacity", this::contents, STAND_IN);
+        List<TankPoint> arms = keys.each("arms", inner -> point(inner, capacity));
+        return keys.make(() -> new Tank(id, name, capacity.kg(), arms, capacity.byVolume()));
     }
 
-    private Optional<TankPoint> point(Keys keys, double capacityKg) {
-        Accepts<Double> contents = text -> text.equals(FULL) ? Double.valueOf(capacityKg) : fuel().read(text);
-        double quantityKg = keys.number("contents", contents);
+    private Optional<TankPoint> point(Keys keys, Contents capacity) {
+        Contents contents = keys.read("contents", text -> text.equals(FULL) ? capacity : contents(text), STAND_IN);
         double armM = keys.number("arm", Measure.ARM);
-        return keys.make(() -> new TankPoint(quantityKg, armM));
+        return keys.make(() -> new TankPoint(contents.kg(), armM, contents.byVolume()));
     }
 
     private Function<Keys, Optional<FuelStage>> stage(String untilWhat) {
@@ -66,33 +73,35 @@ final class FuelPart {
 
     private Optional<TankShare> share(Keys keys, String untilWhat) {
         Optional<Integer> tank = keys.require("tank", names.reference());
-        Optional<Double> capacityKg = keys.take(tank.flatMap(this::capacityKg));
+        Optional<Contents> capacity = keys.take(tank.flatMap(this::capacity));
         double share = keys.find("share", Measure::positiveNumber).orElse(1.0);
-        double untilKg = keys.find("until", until(capacityKg.orElse(Double.MAX_VALUE)))
-                .orElse(untilWhat.equals(FULL) ? capacityKg.orElse(0.0) : 0.0);
-        return keys.make(() -> new TankShare(tank.orElseThrow(), share, untilKg));
+        Contents empty = new Contents(0, false);
+        Contents until = keys.find("until", until(capacity.orElse(new Contents(Double.MAX_VALUE, false))))
+                .orElse(untilWhat.equals(FULL) ? capacity.orElse(empty) : empty);
+        return keys.make(() -> new TankShare(tank.orElseThrow(), share, until.kg(), until.byVolume()));
     }
 
     /** Empty where some tank is at fault, and positions in the list of sound ones mean nothing. */
-    private Optional<Double> capacityKg(int tank) {
+    private Optional<Contents> capacity(int tank) {
         return tanks.size() == names.names().size()
-                ? Optional.of(tanks.get(tank).capacityKg())
+                ? Optional.of(new Contents(
+                        tanks.get(tank).capacityKg(), tanks.get(tank).byVolume()))
                 : Optional.empty();
     }
 
-    private Accepts<Double> until(double capacityKg) {
+    private Accepts<Contents> until(Contents capacity) {
         return text -> {
             if (text.equals(EMPTY)) {
-                return 0.0;
+                return new Contents(0, false);
             }
             if (text.equals(FULL)) {
-                return capacityKg;
+                return capacity;
             }
-            double untilKg = fuel().read(text);
-            if (untilKg > capacityKg) {
+            Contents until = contents(text);
+            if (until.kg() > capacity.kg()) {
                 throw new Unfit("more than the tank holds", "at most its capacity, or full, or empty");
             }
-            return untilKg;
+            return until;
         };
     }
 

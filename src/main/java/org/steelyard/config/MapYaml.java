@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.steelyard.model.BlankLoad;
 import org.steelyard.model.ColumnMap;
 import org.steelyard.model.ColumnMap.MergedCells;
 import org.steelyard.model.ColumnRule;
@@ -18,6 +19,12 @@ public final class MapYaml {
 
     /** Texts that YAML takes as they stand, also within brackets. */
     private static final Pattern PLAIN = Pattern.compile("[\\p{L}\\d][\\p{L}\\d _./()+-]*");
+
+    private static final String BLANK_UNSAID = """
+            # Say what a blank zone, hold or tank means: none, or missing, which rejects the row. Until then it counts as
+            # none, with a note on each flight.
+            # blank: none
+            """;
 
     private MapYaml() {}
 
@@ -60,6 +67,11 @@ public final class MapYaml {
         if (map.mergedCells() != MergedCells.FIRST_ROW) {
             out.append("merged-cells: ").append(map.mergedCells().label()).append('\n');
         }
+        if (map.blank() != BlankLoad.NOT_SAID) {
+            out.append("blank: ").append(map.blank().label()).append('\n');
+        } else if (map.columns().stream().anyMatch(rule -> rule.field().isLoad())) {
+            out.append(BLANK_UNSAID);
+        }
         out.append("columns:\n");
         map.columns().forEach(rule -> column(out, rule, comments.getOrDefault(rule.heading(), "")));
         return out.toString();
@@ -88,6 +100,9 @@ public final class MapYaml {
             out.append(", unit: ").append(text(rule.unit().symbol()));
         }
         dates(out, rule.dateFormats());
+        if (rule.blank() != BlankLoad.NOT_SAID) {
+            out.append(", blank: ").append(rule.blank().label());
+        }
         out.append(rule.required() ? ", required: yes}" : "}");
         out.append(comment.isBlank() ? "\n" : " # " + oneLine(comment) + "\n");
     }

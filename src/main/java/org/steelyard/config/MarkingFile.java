@@ -3,6 +3,7 @@ package org.steelyard.config;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.steelyard.model.DuplicateRule;
 import org.steelyard.model.MarkingScheme;
 import org.steelyard.model.MarkingScheme.ItemRule;
 import org.steelyard.model.SheetItem;
@@ -18,9 +19,12 @@ final class MarkingFile {
         String name = keys.text("scheme");
         double passPercent = share(keys, "pass");
         double followPercent = share(keys, "follow-through");
+        DuplicateRule handedInTwice = keys.find(
+                        "handed-in-twice", Words.choice(DuplicateRule::label, List.of(DuplicateRule.values())))
+                .orElse(DuplicateRule.LAST);
         List<ItemRule> items = new ArrayList<>(keys.each("items", MarkingFile::item));
         keys.names("item", "items", "item");
-        return keys.make(() -> new MarkingScheme(name, passPercent, followPercent, items));
+        return keys.make(() -> new MarkingScheme(name, passPercent, followPercent, handedInTwice, items));
     }
 
     private static double share(Keys keys, String key) {

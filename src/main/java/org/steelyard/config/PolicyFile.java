@@ -14,6 +14,9 @@ import org.steelyard.model.SpreadRule;
 /** Reads {@code policy.yaml}: the operator's rules. */
 final class PolicyFile {
 
+    /** What a remedy keeps of CG and of fuel. */
+    private record RemedyReserves(double percentMac, double fuelPercent) {}
+
     private PolicyFile() {}
 
     static Optional<Policy> read(Keys keys) {
@@ -22,7 +25,7 @@ final class PolicyFile {
         Optional<LastMinuteRule> lastMinute = keys.partIfAny("last-minute", PolicyFile::lastMinute);
         Optional<SpreadRule> spread = keys.partIfAny("spread", PolicyFile::spread);
         Optional<ChanceRule> chance = keys.partIfAny("chance", PolicyFile::chance);
-        double reservePercentMac = keys.partIfAny("remedy", PolicyFile::remedy).orElse(0.0);
+        RemedyReserves reserves = keys.partIfAny("remedy", PolicyFile::remedy).orElse(new RemedyReserves(0, 0));
         SharingRule sharing = keys.read(
                 "sharing", Words.choice(SharingRule::label, List.of(SharingRule.values())), SharingRule.BY_CAPACITY);
         DuplicateRule duplicates = keys.find(
@@ -41,7 +44,8 @@ final class PolicyFile {
                     duplicates,
                     chance,
                     spread,
-                    reservePercentMac);
+                    reserves.percentMac(),
+                    reserves.fuelPercent());
         });
     }
 
@@ -73,9 +77,10 @@ final class PolicyFile {
         return keys.make(() -> new ChanceRule(percent, decides));
     }
 
-    private static Optional<Double> remedy(Keys keys) {
-        double reservePercentMac = keys.number("reserve", Measure.PERCENT_MAC);
-        return keys.make(() -> reservePercentMac);
+    private static Optional<RemedyReserves> remedy(Keys keys) {
+        double percentMac = keys.number("reserve", Measure.PERCENT_MAC);
+        double fuelPercent = keys.find("fuel-reserve", Measure.PERCENT).orElse(0.0);
+        return keys.make(() -> new RemedyReserves(percentMac, fuelPercent));
     }
 
     private static Optional<SpreadRule> spread(Keys keys) {

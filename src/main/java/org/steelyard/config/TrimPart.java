@@ -1,7 +1,6 @@
 package org.steelyard.config;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.steelyard.model.Amounts;
@@ -9,6 +8,7 @@ import org.steelyard.model.CgRange;
 import org.steelyard.model.Geometry;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
+import org.steelyard.model.SettingRounding;
 import org.steelyard.model.TrimBasis;
 import org.steelyard.model.TrimLaw;
 import org.steelyard.model.TrimPoint;
@@ -23,6 +23,8 @@ final class TrimPart {
 
     private static final String UP = "nose-up";
     private static final String DOWN = "nose-down";
+    private static final String UP_AND_DOWN = "up-and-down";
+    private static final String PLAIN = "plain";
     private static final MeanChord NO_CHORD = new MeanChord(0, 1);
 
     private final Optional<MeanChord> chord;
@@ -38,12 +40,15 @@ final class TrimPart {
                 keys.read("phase", Words.choice(Phase::label, List.of(Phase.TAKEOFF, Phase.LANDING)), Phase.TAKEOFF);
         String flaps = keys.text("flaps");
         String thrust = keys.find("thrust", Keys::notBlank).orElse("");
-        TrimUnit unit = keys.read(
-                "unit",
-                Words.choice(value -> value.name().toLowerCase(Locale.ROOT), List.of(TrimUnit.values())),
-                TrimUnit.UNITS);
+        TrimUnit.Measure measure = measure(keys);
+        boolean plain = keys.find("numbers", Words.choice(UP_AND_DOWN, PLAIN))
+                .map(PLAIN::equals)
+                .orElse(false);
         TrimBasis basis = keys.find("basis", Words.choice(TrimBasis::label, List.of(TrimBasis.values())))
                 .orElse(TrimBasis.DOCUMENT);
+        SettingRounding rounding = keys.find(
+                        "rounding", Words.choice(SettingRounding::label, List.of(SettingRounding.values())))
+                .orElse(SettingRounding.NEAREST_HALFWAY_UP);
         Optional<String> positive = keys.require("positive", Words.choice(UP, DOWN));
         double stepUnits = keys.number("step", Measure::positiveNumber);
         TrimPart part = new TrimPart(geometry.map(Geometry::chord), positive);
@@ -53,12 +58,28 @@ final class TrimPart {
                 phase,
                 flaps,
                 thrust,
-                unit,
+                new TrimUnit(measure, part.numbering(plain)),
                 law.orElseThrow(),
                 stepUnits,
                 band.orElseThrow().lowUnits(),
                 band.orElseThrow().highUnits(),
+                rounding,
                 basis));
+    }
+
+    /** What the numbers of a scale or indicator measure. */
+    static TrimUnit.Measure measure(Keys keys) {
+        return keys.read(
+                "unit",
+                Words.choice(TrimUnit.Measure::label, List.of(TrimUnit.Measure.values())),
+                TrimUnit.Measure.UNITS);
+    }
+
+    private TrimUnit.Numbering numbering(boolean plain) {
+        if (!plain) {
+            return TrimUnit.Numbering.UP_DN;
+        }
+        return positive.equals(Optional.of(DOWN)) ? TrimUnit.Numbering.PLAIN_NOSE_DOWN : TrimUnit.Numbering.PLAIN;
     }
 
     private record Band(double lowUnits, double highUnits) {}

@@ -4,24 +4,27 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.steelyard.model.Amounts;
+import org.steelyard.model.SettingRounding;
 import org.steelyard.model.TrimLaw;
 import org.steelyard.model.TrimPoint;
 import org.steelyard.model.TrimPoints;
 import org.steelyard.model.TrimScale;
 import org.steelyard.model.TrimSlope;
 import org.steelyard.model.TrimTable;
+import org.steelyard.model.TrimUnit;
 
 /**
  * Writes trim scales as the {@code trim} section of a type's file, which the loader reads back: CGs in % MAC to three
- * decimals, rounded outwards at the ends, trims to three decimals, all numbers nose-up positive.
+ * decimals, rounded outwards at the ends, trims to three decimals, nose-up positive where the scale is not one of plain
+ * numbers that count nose-down.
  */
 public final class TrimYaml {
 
     private static final int DECIMALS = 3;
 
     private final StringBuilder text = new StringBuilder();
+    private TrimUnit.Numbering numbering = TrimUnit.Numbering.UP_DN;
 
     private TrimYaml() {}
 
@@ -64,10 +67,17 @@ public final class TrimYaml {
         if (!scale.thrustRating().isBlank()) {
             line("    thrust: " + quoted(scale.thrustRating()));
         }
-        line("    unit: " + scale.unit().name().toLowerCase(Locale.ROOT));
-        line("    positive: nose-up");
+        line("    unit: " + scale.unit().measure().label());
+        if (scale.unit().numbering().isPlain()) {
+            line("    numbers: plain");
+        }
+        numbering = scale.unit().numbering();
+        line("    positive: " + (numbering == TrimUnit.Numbering.PLAIN_NOSE_DOWN ? "nose-down" : "nose-up"));
         line("    basis: " + scale.basis().label());
         line("    step: " + plain(new BigDecimal(Double.toString(scale.stepUnits()))));
+        if (scale.rounding() != SettingRounding.NEAREST_HALFWAY_UP) {
+            line("    rounding: " + scale.rounding().label());
+        }
         line("    band: {most-nose-down: " + trim(scale.bandLowUnits()) + ", most-nose-up: "
                 + trim(scale.bandHighUnits()) + "}");
         line("    law:");
@@ -75,24 +85,44 @@ public final class TrimYaml {
     }
 
     private void law(TrimLaw law) {
-        if (law instanceof TrimPoints points) {
-            line("      points:");
-            List<TrimPoint> all = points.points();
-            for (int i = 0; i < all.size(); i++) {
-                line("        - {cg: " + cg(all.get(i).cgPercentMac(), i, all.size()) + " % MAC, trim: "
-                        + trim(all.get(i).trimUnits()) + "}");
+        law.match(new TrimLaw.Cases<Void>() {
+            @Override
+            public Void points(TrimPoints points) {
+                TrimYaml.this.points(points.points());
+                return null;
             }
-        } else if (law instanceof TrimTable table) {
-            table(table);
-        } else if (law instanceof TrimSlope slope) {
-            line("      slope:");
-            line("        anchor: {cg: " + plain(rounded(slope.anchor().cgPercentMac(), RoundingMode.HALF_EVEN))
-                    + " % MAC, trim: " + trim(slope.anchor().trimUnits()) + "}");
-            line("        per-percent-mac: "
-                    + BigDecimal.valueOf(slope.unitsPerPercentMac()).toPlainString());
-            line("        from: " + cg(slope.cgRange().fromPercentMac(), 0, 2) + " % MAC");
-            line("        to: " + cg(slope.cgRange().toPercentMac(), 1, 2) + " % MAC");
+
+            @Override
+            public Void table(TrimTable table) {
+                TrimYaml.this.table(table);
+                return null;
+            }
+
+            @Override
+            public Void slope(TrimSlope slope) {
+                TrimYaml.this.slope(slope);
+                return null;
+            }
+        });
+    }
+
+    private void points(List<TrimPoint> points) {
+        line("      points:");
+        for (int i = 0; i < points.size(); i++) {
+            line("        - {cg: " + cg(points.get(i).cgPercentMac(), i, points.size()) + " % MAC, trim: "
+                    + trim(points.get(i).trimUnits()) + "}");
         }
+    }
+
+    private void slope(TrimSlope slope) {
+        line("      slope:");
+        line("        anchor: {cg: " + plain(rounded(slope.anchor().cgPercentMac(), RoundingMode.HALF_EVEN))
+                + " % MAC, trim: " + trim(slope.anchor().trimUnits()) + "}");
+        line("        per-percent-mac: "
+                + BigDecimal.valueOf(numbering.turned(slope.unitsPerPercentMac()))
+                        .toPlainString());
+        line("        from: " + cg(slope.cgRange().fromPercentMac(), 0, 2) + " % MAC");
+        line("        to: " + cg(slope.cgRange().toPercentMac(), 1, 2) + " % MAC");
     }
 
     private void table(TrimTable table) {
@@ -124,8 +154,8 @@ public final class TrimYaml {
         return plain(rounded(cgPercentMac, mode));
     }
 
-    private static String trim(double units) {
-        return plain(rounded(units, RoundingMode.HALF_EVEN));
+    private String trim(double units) {
+        return plain(rounded(numbering.turned(units), RoundingMode.HALF_EVEN));
     }
 
     private static BigDecimal rounded(double value, RoundingMode mode) {

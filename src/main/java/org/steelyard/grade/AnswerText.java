@@ -27,10 +27,7 @@ public final class AnswerText {
         Answer.Figure number = (Answer.Figure) answer;
         return switch (item.kind()) {
             case CG -> text.cg(number.value(), measure);
-            case TRIM -> {
-                double steps = number.step() == 0 ? 1 : number.step();
-                yield text.trim(Math.floor(number.value() / steps + 0.5) * steps, steps);
-            }
+            case TRIM -> text.trim(number.setting(), number.step() == 0 ? 1 : number.step());
             default -> text.mass(number.value());
         };
     }

@@ -157,7 +157,7 @@ final class Candidates {
                 .map(FuelBalance::rampKg)
                 .map(tanks -> tanks.sum())
                 .orElse(0.0);
-        double densityKgPerL = exercise.type().fuel().densityKgPerL();
+        double densityKgPerL = exercise.loading().tanks().densityKgPerL();
         units(Target.FUEL, -1, "ramp fuel");
         units(Target.TRIP, -1, "trip fuel");
         volumes(Target.FUEL, "ramp fuel", densityKgPerL);

@@ -3,7 +3,9 @@ package org.steelyard.grade;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.steelyard.model.SheetItem;
@@ -19,6 +21,7 @@ import org.steelyard.model.SheetItem;
  * @param items items, the hardest first
  * @param slips causes, the commonest first
  * @param untold sheets with wrong figures whose cause cannot be told
+ * @param repeated one sheet of each exercise that a student handed in more than once
  */
 public record ClassSummary(
         int sheets,
@@ -28,9 +31,11 @@ public record ClassSummary(
         List<Integer> bands,
         List<ItemCount> items,
         List<SlipCount> slips,
-        int untold) {
+        int untold,
+        List<MarkedSheet> repeated) {
 
     private static final int BANDS = 10;
+    private static final int MOST_TOLD = 5;
 
     /**
      * How an item fared.
@@ -82,6 +87,7 @@ public record ClassSummary(
         bands = List.copyOf(bands);
         items = List.copyOf(items);
         slips = List.copyOf(slips);
+        repeated = List.copyOf(repeated);
     }
 
     /**
@@ -105,7 +111,30 @@ public record ClassSummary(
                 slips(marked),
                 (int) marked.stream()
                         .filter(sheet -> sheet.diagnosis() instanceof Diagnosis.CannotTell)
-                        .count());
+                        .count(),
+                marked.stream().filter(sheet -> sheet.handedIn().isRepeated()).toList());
+    }
+
+    /**
+     * That exercises were handed in more than once.
+     *
+     * @return by whom, which, how often and what then stands, without a full stop; empty where there are none
+     */
+    public Optional<String> handedInTwice() {
+        Map<String, String> words = new LinkedHashMap<>();
+        for (MarkedSheet sheet : repeated) {
+            String one = sheet.sheet().student().strip() + ", "
+                    + sheet.exercise().loading().flight().flight() + " "
+                    + HandedIn.times(sheet.handedIn().times());
+            words.putIfAbsent(one.toLowerCase(Locale.ROOT), one);
+        }
+        List<String> told = words.values().stream().limit(MOST_TOLD).toList();
+        String more = words.size() > MOST_TOLD ? "; and " + (words.size() - MOST_TOLD) + " more" : "";
+        return repeated.stream()
+                .findFirst()
+                .map(sheet -> "Handed in more than once: " + String.join("; ", told) + more + "; "
+                        + (sheet.handedIn().gaveWay().isEmpty() ? "" : "the ")
+                        + sheet.handedIn().rule().label());
     }
 
     private static double median(List<Double> sorted) {

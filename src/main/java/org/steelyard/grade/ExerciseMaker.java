@@ -147,8 +147,9 @@ public final class ExerciseMaker {
                         .map(shift -> new MadeExercise(
                                 Difficulty.LOAD_SHIFT,
                                 loading,
-                                "The CG is to be brought inside by moving load from one hold to another: the least"
-                                        + " mass, from where, to where? The figures below are for the loading as given.",
+                                "If a CG is outside its limits, it is to be brought inside by moving load from one"
+                                        + " hold to another: the least mass, from where, to where? The figures below are"
+                                        + " for the loading as given.",
                                 loading,
                                 Optional.of(shift)))
                 : Optional.empty();
@@ -161,7 +162,7 @@ public final class ExerciseMaker {
             Fuel.ByTank fuel = (Fuel.ByTank) loading.fuel();
             double moreKg = stepKg * 10 * Math.rint(fuel.tanksKg().sum() * (5 + below(15)) / 100 / stepKg / 10);
             double[] tanksKg = fuelByTank(loading, fuel.tanksKg().sum() + moreKg);
-            Fuel more = new Fuel.ByTank(Amounts.of(tanksKg), fuel.taxiKg(), fuel.tripKg());
+            Fuel more = fuel.inTanks(Amounts.of(tanksKg));
             Loading asked = loading.with(loading.load(), more);
             return moreKg > 0 && assess(asked).status() != Status.BREACHED
                     ? Optional.of(new MadeExercise(

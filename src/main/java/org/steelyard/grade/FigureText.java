@@ -8,11 +8,13 @@ import org.steelyard.model.CgMeasure;
 import org.steelyard.model.LengthUnit;
 import org.steelyard.model.MassUnit;
 import org.steelyard.model.Phase;
-import org.steelyard.model.TrimScale;
 import org.steelyard.model.TrimUnit;
 
 /** Figures of a load sheet in the units of the type's users. */
 public final class FigureText {
+
+    /** Less than shows, and more than turning pounds into kilograms and back leaves. */
+    private static final double WHOLE = 0.005;
 
     private final AircraftType type;
 
@@ -43,6 +45,18 @@ public final class FigureText {
      */
     public String massNumber(double massKg) {
         return fixed(massUnit().fromKg(massKg), massUnit() == MassUnit.TONNE ? 3 : 0);
+    }
+
+    /**
+     * A mass that is given, to work with.
+     *
+     * @param massKg in kg
+     * @return in the type's unit, with the unit; with two decimals where it is not whole
+     */
+    public String given(double massKg) {
+        double mass = massUnit().fromKg(massKg);
+        boolean whole = massUnit() == MassUnit.TONNE || Math.abs(mass - Math.rint(mass)) < WHOLE;
+        return whole ? mass(massKg) : fixed(mass, 2) + " " + massUnit().symbol();
     }
 
     private MassUnit massUnit() {
@@ -155,11 +169,7 @@ public final class FigureText {
      * @return as {@code 0.2 UP}
      */
     public String trim(double trimUnits, double stepUnits) {
-        TrimUnit unit = type.trimScales().stream()
-                .filter(scale -> scale.phase() == Phase.TAKEOFF)
-                .map(TrimScale::unit)
-                .findFirst()
-                .orElse(TrimUnit.UNITS);
+        TrimUnit unit = type.trimUnit(Phase.TAKEOFF).orElse(TrimUnit.UNITS);
         return FindingText.trim(trimUnits, stepUnits, unit);
     }
 

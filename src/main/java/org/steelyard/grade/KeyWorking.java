@@ -15,12 +15,15 @@ import org.steelyard.model.Finding;
 import org.steelyard.model.FindingCode;
 import org.steelyard.model.Geometry;
 import org.steelyard.model.MassMoment;
+import org.steelyard.model.MassUnit;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Severity;
 import org.steelyard.model.SheetItem;
 import org.steelyard.model.Tank;
+import org.steelyard.model.TrimLaw;
 import org.steelyard.model.TrimPoint;
+import org.steelyard.model.TrimTable;
 
 /** The working of an exercise step by step, each sum as one would write it on paper. */
 public final class KeyWorking {
@@ -42,6 +45,7 @@ public final class KeyWorking {
     private static final int NAME = 22;
     private static final int NUMBER = 12;
     private static final int MOST_CHARS = 15;
+    private static final double ON_THE_LIMIT = 1e-9;
 
     private final Exercise exercise;
     private final AircraftType type;
@@ -163,7 +167,7 @@ public final class KeyWorking {
         lines.add(head());
         lines.add(sum("zero fuel", zeroFuel));
         for (int i = 0; i < tanksKg.size(); i++) {
-            Tank tank = type.fuel().tanks().get(i);
+            Tank tank = exercise.loading().tanks().tanks().get(i);
             double kg = tanksKg.at(i);
             if (kg > 0) {
                 double moment = tank.momentKgM(kg);
@@ -233,40 +237,72 @@ public final class KeyWorking {
         List<String> lines = new ArrayList<>();
         lines.add("scale for flaps " + trim.scale().flaps() + ", at " + text.mass(takeoff.massKg()) + " and "
                 + text.cg(cg, CgMeasure.PERCENT_MAC));
-        List<TrimPoint> points = trim.scale().law().pointsAt(takeoff.massKg());
-        for (int i = 1; i < points.size(); i++) {
-            TrimPoint low = points.get(i - 1);
-            TrimPoint high = points.get(i);
-            if (cg >= low.cgPercentMac()
-                    && cg <= high.cgPercentMac()
-                    && trim.trimUnits().isPresent()) {
-                lines.add(String.format(
-                        Locale.ROOT,
-                        "%.3f + (%.2f − %.2f) / (%.2f − %.2f) × (%.3f − %.3f) = %.3f   (nose-up positive)",
-                        low.trimUnits(),
-                        cg,
-                        low.cgPercentMac(),
-                        high.cgPercentMac(),
-                        low.cgPercentMac(),
-                        high.trimUnits(),
-                        low.trimUnits(),
-                        trim.trimUnits().getAsDouble()));
-                break;
-            }
-        }
+        trim.trimUnits().ifPresent(units -> interpolation(lines, trim.scale().law(), cg, takeoff.massKg()));
         lines.add("to the indicator's step: " + right(SheetItem.TRIM));
         steps.add(new Step("Take-off trim", lines));
+    }
+
+    /** Between the two CGs beside it, each at the mass. */
+    private void interpolation(List<String> lines, TrimLaw law, double cg, double massKg) {
+        List<TrimPoint> points = law.pointsAt(massKg);
+        int i = 1;
+        while (i < points.size() - 1 && points.get(i).cgPercentMac() < cg) {
+            i++;
+        }
+        TrimPoint low = points.get(i - 1);
+        TrimPoint high = points.get(i);
+        if (law instanceof TrimTable table) {
+            lines.add(atMass(table, i - 1, massKg));
+            lines.add(atMass(table, i, massKg));
+        }
+        lines.add(between(
+                "at " + text.cg(cg, CgMeasure.PERCENT_MAC),
+                new double[] {low.cgPercentMac(), cg, high.cgPercentMac()},
+                "%.2f",
+                low.trimUnits(),
+                high.trimUnits()));
+    }
+
+    /** A column of CG between the two masses beside the mass. */
+    private String atMass(TrimTable table, int column, double massKg) {
+        Amounts masses = table.massesKg();
+        int row = 1;
+        while (row < masses.size() - 1 && masses.at(row) < massKg) {
+            row++;
+        }
+        MassUnit unit = type.geometry().units().mass();
+        return between(
+                "at " + text.cg(table.cgsPercentMac().at(column), CgMeasure.PERCENT_MAC),
+                new double[] {unit.fromKg(masses.at(row - 1)), unit.fromKg(massKg), unit.fromKg(masses.at(row))},
+                unit == MassUnit.TONNE ? "%.3f" : "%.0f",
+                table.trimUnits().get(row - 1).at(column),
+                table.trimUnits().get(row).at(column));
+    }
+
+    private static String between(String what, double[] marks, String mark, double from, double to) {
+        double at = from + (marks[1] - marks[0]) / (marks[2] - marks[0]) * (to - from);
+        String place = mark + " − " + mark;
+        return left(what + ":", NAME)
+                + String.format(
+                        Locale.ROOT,
+                        "%.3f + (" + place + ") / (" + place + ") × (%.3f − %.3f) = %.3f",
+                        from,
+                        marks[1],
+                        marks[0],
+                        marks[2],
+                        marks[0],
+                        to,
+                        from,
+                        at)
+                + "   (nose-up positive)";
     }
 
     private void verdict() {
         List<String> lines = new ArrayList<>();
         for (EnvelopeMargin margin : exercise.assessment().margins()) {
             lines.add(left(margin.phase().label(), 14)
-                    + String.format(
-                            Locale.ROOT,
-                            "%.2f %% MAC behind the forward limit, %.2f %% MAC ahead of the aft limit",
-                            margin.forwardPercentMac(),
-                            margin.aftPercentMac()));
+                    + side(margin.forwardPercentMac(), "behind", "ahead of", "forward") + ", "
+                    + side(margin.aftPercentMac(), "ahead of", "behind", "aft"));
         }
         for (Finding finding : exercise.assessment().findings()) {
             if (finding.severity() == Severity.BREACH && finding.code() != FindingCode.TRIM_RECORDED) {
@@ -275,5 +311,14 @@ public final class KeyWorking {
         }
         lines.add("verdict: " + right(SheetItem.VERDICT));
         steps.add(new Step("Verdict", lines));
+    }
+
+    private static String side(double roomPercentMac, String inside, String outside, String limit) {
+        return String.format(
+                Locale.ROOT,
+                "%.2f %% MAC %s the %s limit",
+                Math.abs(roomPercentMac),
+                roomPercentMac < -ON_THE_LIMIT ? outside : inside,
+                limit);
     }
 }

@@ -12,9 +12,15 @@ import org.steelyard.model.StudentSheet;
  * @param items every item of the scheme that the exercise asks for, in order
  * @param diagnosis why figures are wrong
  * @param passPercent share of the points that passes
+ * @param handedIn how often the student handed in the exercise
  */
 public record MarkedSheet(
-        StudentSheet sheet, Exercise exercise, List<MarkedItem> items, Diagnosis diagnosis, double passPercent) {
+        StudentSheet sheet,
+        Exercise exercise,
+        List<MarkedItem> items,
+        Diagnosis diagnosis,
+        double passPercent,
+        HandedIn handedIn) {
 
     private static final double CLEAN = 1e-9;
 
@@ -24,6 +30,17 @@ public record MarkedSheet(
         Objects.requireNonNull(exercise);
         items = List.copyOf(items);
         Objects.requireNonNull(diagnosis);
+        Objects.requireNonNull(handedIn);
+    }
+
+    /**
+     * The sheet among others of the same student and exercise.
+     *
+     * @param among how often the student handed it in
+     * @return with the same marks
+     */
+    public MarkedSheet with(HandedIn among) {
+        return new MarkedSheet(sheet, exercise, items, diagnosis, passPercent, among);
     }
 
     /**

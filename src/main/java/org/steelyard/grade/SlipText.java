@@ -172,7 +172,7 @@ final class SlipText {
     }
 
     private String volume(Slip slip) {
-        double densityKgPerL = exercise.type().fuel().densityKgPerL();
+        double densityKgPerL = exercise.loading().tanks().densityKgPerL();
         return capital(slip.what()) + ", it seems: volume times density is mass. At "
                 + FigureText.points(densityKgPerL) + " kg/L "
                 + (slip.target() == Target.FUEL

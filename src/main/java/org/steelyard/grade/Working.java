@@ -16,6 +16,7 @@ import org.steelyard.model.MassMoment;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
 import org.steelyard.model.SheetItem;
+import org.steelyard.model.Tolerance;
 import org.steelyard.model.TrimScale;
 
 /**
@@ -48,9 +49,9 @@ final class Working {
     /** The answer to an item; empty where the exercise does not give it. */
     Optional<Answer> answer(SheetItem item, CgMeasure measure) {
         return switch (item.kind()) {
-            case MASS -> massKg(item).map(kg -> new Answer.Figure(written(item, kg), 0));
+            case MASS -> massKg(item).map(kg -> new Answer.Figure(written(item, kg)));
             case CG ->
-                state(item.phase().orElseThrow()).map(state -> new Answer.Figure(written(item, cg(state, measure)), 0));
+                state(item.phase().orElseThrow()).map(state -> new Answer.Figure(written(item, cg(state, measure))));
             case LIMIT -> allowed().map(limits -> new Answer.Limit(limits.limitedBy()));
             case TRIM -> trim();
             case VERDICT -> Optional.of(new Answer.Verdict(inLimits()));
@@ -206,8 +207,8 @@ final class Working {
             Fuel fuel = fuel();
             Balance noTaxi = flown(
                     fuel instanceof Fuel.ByTank byTank
-                            ? new Fuel.ByTank(byTank.tanksKg(), 0, fuel.tripKg())
-                            : new Fuel.Total(((Fuel.Total) fuel).totalKg(), 0, fuel.tripKg()));
+                            ? new Fuel.ByTank(byTank.tanksKg(), 0, fuel.tripKg(), fuel.densityKgPerL())
+                            : new Fuel.Total(((Fuel.Total) fuel).totalKg(), 0, fuel.tripKg(), fuel.densityKgPerL()));
             landing = noTaxi.landing().orElseThrow();
         }
         landing = summed(landing.plus(takeoffSlip), SheetItem.LANDING_MASS, SheetItem.LANDING_CG);
@@ -241,9 +242,10 @@ final class Working {
             for (int i = 0; i < tanksKg.length; i++) {
                 tanksKg[i] *= factor;
             }
-            return new Fuel.ByTank(Amounts.of(tanksKg), taxiKg, tripKg);
+            return new Fuel.ByTank(Amounts.of(tanksKg), taxiKg, tripKg, given.densityKgPerL());
         }
-        return new Fuel.Total(figure(Target.FUEL, ((Fuel.Total) given).totalKg()), taxiKg, tripKg);
+        return new Fuel.Total(
+                figure(Target.FUEL, ((Fuel.Total) given).totalKg()), taxiKg, tripKg, given.densityKgPerL());
     }
 
     // ------------------------------------------------------------ CG and trim
@@ -289,8 +291,12 @@ final class Working {
             }
         }
         return TrimReading.read(scale.get(), cg, takeoff.get().massKg(), has(SlipKind.SCALE_WRONG_WAY))
-                .map(units -> new Answer.Figure(
-                        has(SlipKind.TRIM_SIGN) ? -units : units, scale.get().stepUnits()));
+                .map(units -> trim(scale.get(), units));
+    }
+
+    private Answer trim(TrimScale scale, double units) {
+        Answer.Figure right = Answer.Figure.trim(scale, units);
+        return has(SlipKind.TRIM_SIGN) ? new Answer.Figure(-units, right.step(), -right.setting()) : right;
     }
 
     private Optional<TrimScale> scale() {
@@ -319,7 +325,7 @@ final class Working {
         }
         int least = 0;
         for (int i = 1; i < takeoffKg.length; i++) {
-            least = takeoffKg[i] < takeoffKg[least] ? i : least;
+            least = Tolerance.isBelowKg(takeoffKg[i], takeoffKg[least]) ? i : least;
         }
         double dryKg = 0;
         double zeroFuelKg = zeroFuel().massKg();

@@ -119,6 +119,32 @@ public record AircraftType(
     }
 
     /**
+     * The phases whose CG nothing holds: those that an envelope can be for, but none is.
+     *
+     * @return of zero fuel, take-off, in flight and landing, in this order; empty where all have one
+     */
+    public List<Phase> phasesWithoutEnvelope() {
+        return Envelope.PHASES.stream()
+                .filter(phase -> envelope(phase).isEmpty())
+                .toList();
+    }
+
+    /**
+     * What the numbers of the trim scales are.
+     *
+     * @param phase take-off or landing
+     * @return what they are on every scale of the phase; empty where they differ or there is no scale
+     */
+    public Optional<TrimUnit> trimUnit(Phase phase) {
+        List<TrimUnit> units = trimScales.stream()
+                .filter(scale -> scale.phase() == phase)
+                .map(TrimScale::unit)
+                .distinct()
+                .toList();
+        return units.size() == 1 ? Optional.of(units.get(0)) : Optional.empty();
+    }
+
+    /**
      * The trim scale for a setting: one for the thrust rating if there is, else one for any rating.
      *
      * @param phase take-off or landing

@@ -26,6 +26,16 @@ public record CgRange(double fromPercentMac, double toPercentMac) {
      * @return true inside and on either end
      */
     public boolean contains(double cgPercentMac) {
-        return cgPercentMac >= fromPercentMac && cgPercentMac <= toPercentMac;
+        return !Tolerance.isAhead(cgPercentMac, fromPercentMac) && !Tolerance.isAft(cgPercentMac, toPercentMac);
+    }
+
+    /**
+     * The place in the range that is nearest to a CG.
+     *
+     * @param cgPercentMac CG in % MAC
+     * @return the CG itself within the range, else the end that is nearer
+     */
+    public double nearestPercentMac(double cgPercentMac) {
+        return Math.min(Math.max(cgPercentMac, fromPercentMac), toPercentMac);
     }
 }

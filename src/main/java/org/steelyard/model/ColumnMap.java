@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param scheme id of the scheme of standard masses by which the rows count, unless they name one themselves; blank for
  *     that of the tail or type
  * @param mergedCells what the rows under a merged cell of a workbook have from it
+ * @param blank what a blank load cell means, where its column does not say
  */
 public record ColumnMap(
         String name,
@@ -31,7 +32,8 @@ public record ColumnMap(
         List<ColumnRule> columns,
         SourceForm form,
         String scheme,
-        MergedCells mergedCells) {
+        MergedCells mergedCells,
+        BlankLoad blank) {
 
     /** What the rows under a merged cell of a workbook have from it. */
     public enum MergedCells {
@@ -83,12 +85,55 @@ public record ColumnMap(
         Objects.requireNonNull(form);
         Objects.requireNonNull(scheme);
         Objects.requireNonNull(mergedCells);
+        Objects.requireNonNull(blank);
         Require.that(!columns.isEmpty(), "a heading map needs at least one column");
         for (ColumnRule rule : columns) {
             Require.that(
                     rule.field().suits(form),
                     "field " + rule.field().key() + " cannot stand in a map of the form " + form.key());
         }
+    }
+
+    /**
+     * A map that does not say what a blank load cell means.
+     *
+     * @param name name of the map
+     * @param filePatterns names of files that it is for, with * for any characters and ? for one; may be empty
+     * @param charset name of the text encoding; blank to go by the byte order mark, and UTF-8 without one
+     * @param delimiter character between cells; empty to find it in the heading line
+     * @param decimalComma whether numbers are written with a decimal comma
+     * @param grouping what stands between groups of three digits
+     * @param unknownColumns what becomes of columns without a rule
+     * @param columns rules, each heading once
+     * @param form what each row of the source is
+     * @param scheme id of the scheme of standard masses; blank for that of the tail or type
+     * @param mergedCells what the rows under a merged cell of a workbook have from it
+     */
+    public ColumnMap(
+            String name,
+            List<String> filePatterns,
+            String charset,
+            Optional<Character> delimiter,
+            boolean decimalComma,
+            DigitGrouping grouping,
+            UnknownColumns unknownColumns,
+            List<ColumnRule> columns,
+            SourceForm form,
+            String scheme,
+            MergedCells mergedCells) {
+        this(
+                name,
+                filePatterns,
+                charset,
+                delimiter,
+                decimalComma,
+                grouping,
+                unknownColumns,
+                columns,
+                form,
+                scheme,
+                mergedCells,
+                BlankLoad.NOT_SAID);
     }
 
     /**

@@ -13,6 +13,7 @@ import java.util.Objects;
  * @param unit unit of its numbers
  * @param dateFormats patterns of its dates, where it holds dates; empty for year-month-day
  * @param required whether a file without the column cannot be read
+ * @param blank what a blank cell means, where it holds load; {@link BlankLoad#NOT_SAID} for what the map says
  */
 public record ColumnRule(
         String heading,
@@ -21,12 +22,14 @@ public record ColumnRule(
         PassengerCategory category,
         ColumnUnit unit,
         List<String> dateFormats,
-        boolean required) {
+        boolean required,
+        BlankLoad blank) {
 
     /**
      * Checks that field and unit fit.
      *
-     * @throws IllegalArgumentException if the heading is blank or the field cannot be in the unit
+     * @throws IllegalArgumentException if the heading is blank, the field cannot be in the unit, or says what a blank
+     *     means and is no load
      */
     public ColumnRule {
         Require.text("heading", heading);
@@ -35,7 +38,32 @@ public record ColumnRule(
         Objects.requireNonNull(category);
         Objects.requireNonNull(unit);
         dateFormats = List.copyOf(dateFormats);
+        Require.that(
+                blank == BlankLoad.NOT_SAID || field.isLoad(),
+                "field " + field.key() + " is no load, whose blank cells could mean none");
         Require.that(unit.suits(field), "field " + field.key() + " cannot be in '" + unit.symbol() + "'");
+    }
+
+    /**
+     * A rule that leaves to the map what a blank cell means.
+     *
+     * @param heading heading in the source
+     * @param field what it means
+     * @param place zone, hold or tank that it is for; blank for all together
+     * @param category category of passengers, where the field counts them
+     * @param unit unit of its numbers
+     * @param dateFormats patterns of its dates; empty for year-month-day
+     * @param required whether a file without the column cannot be read
+     */
+    public ColumnRule(
+            String heading,
+            Field field,
+            String place,
+            PassengerCategory category,
+            ColumnUnit unit,
+            List<String> dateFormats,
+            boolean required) {
+        this(heading, field, place, category, unit, dateFormats, required, BlankLoad.NOT_SAID);
     }
 
     /**
@@ -67,6 +95,6 @@ public record ColumnRule(
      * @return the rule of that column
      */
     public ColumnRule in(ColumnUnit unitInHeading) {
-        return new ColumnRule(heading, field, place, category, unitInHeading, dateFormats, required);
+        return new ColumnRule(heading, field, place, category, unitInHeading, dateFormats, required, blank);
     }
 }

@@ -1,6 +1,9 @@
 package org.steelyard.model;
 
-/** Which row stands where several are of one flight but differ in other cells. */
+/**
+ * Which row stands where several are of one flight but differ in other cells, and which load sheet where a student
+ * hands in several for one exercise.
+ */
 public enum DuplicateRule {
     /** The first that is read; the others are rejected. */
     FIRST("first stands"),

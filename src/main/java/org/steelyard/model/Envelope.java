@@ -1,5 +1,6 @@
 package org.steelyard.model;
 
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -12,6 +13,9 @@ import java.util.Objects;
  */
 public record Envelope(Phase phase, LimitLine forward, LimitLine aft) {
 
+    /** The phases that an envelope can be for, in order. */
+    public static final List<Phase> PHASES = List.of(Phase.ZERO_FUEL, Phase.TAKEOFF, Phase.FLIGHT, Phase.LANDING);
+
     /**
      * Checks that the two lines belong together.
      *
@@ -23,7 +27,8 @@ public record Envelope(Phase phase, LimitLine forward, LimitLine aft) {
                 forward.side() == Side.FORWARD && aft.side() == Side.AFT,
                 "an envelope needs a forward and an aft line");
         Require.that(
-                forward.minMassKg() == aft.minMassKg() && forward.maxMassKg() == aft.maxMassKg(),
+                Tolerance.isWithinKg(forward.minMassKg(), aft.minMassKg(), aft.minMassKg())
+                        && Tolerance.isWithinKg(forward.maxMassKg(), aft.maxMassKg(), aft.maxMassKg()),
                 "the forward line runs from " + forward.minMassKg() + " to " + forward.maxMassKg()
                         + " kg, the aft line from " + aft.minMassKg() + " to " + aft.maxMassKg()
                         + " kg; both must span the same masses");
@@ -76,6 +81,6 @@ public record Envelope(Phase phase, LimitLine forward, LimitLine aft) {
      * @return true from the lowest to the highest mass, both included
      */
     public boolean reaches(double massKg) {
-        return massKg >= minMassKg() && massKg <= maxMassKg();
+        return forward.reaches(massKg);
     }
 }

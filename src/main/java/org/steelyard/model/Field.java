@@ -176,6 +176,18 @@ public enum Field {
     }
 
     /**
+     * Whether it says what is aboard, so that a blank cell could mean nothing.
+     *
+     * @return true for passengers, baggage, cargo and fuel aboard with their masses
+     */
+    public boolean isLoad() {
+        return switch (this) {
+            case PASSENGERS, PASSENGER_MASS, HOLD_MASS, HOLD_BAGS, BAG_MASS, FUEL -> true;
+            default -> false;
+        };
+    }
+
+    /**
      * Whether its numbers say what comes and, negative, what goes.
      *
      * @return true for last-minute changes

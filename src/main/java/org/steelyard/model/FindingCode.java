@@ -34,7 +34,7 @@ public enum FindingCode {
     TRIM_OFF_SCALE("trim-off-scale"),
     /** Trim outside the permitted band, or close to its ends. */
     TRIM_BAND("trim-band"),
-    /** No trim, because the flap setting is not given. */
+    /** No trim, because the setting is not given or the type has no scale for it. */
     TRIM_UNKNOWN("trim-unknown"),
     /** The recorded setting differs from the right one by more than the policy tolerates. */
     TRIM_RECORDED("trim-recorded"),
@@ -54,6 +54,8 @@ public enum FindingCode {
     SHARED_LOAD("shared-load"),
     /** A fuel total was shared out among tanks by the type's fill order. */
     SHARED_FUEL("shared-fuel"),
+    /** Blank load cells were counted as nothing, though nobody has said that they mean it. */
+    BLANK_LOAD("blank-load"),
     /** A state was taken as given; what makes it up is not known and not checked. */
     GIVEN_STATE("given-state");
 

@@ -22,6 +22,7 @@ public record FlapEffect(
      */
     public FlapEffect {
         Require.text("flaps", flaps);
+        flaps = FlapName.of(flaps);
         Require.finite("liftCoefficient", liftCoefficient);
         Require.finite("momentCoefficient", momentCoefficient);
         Require.notNegative("downwashRad", downwashRad);

@@ -3,7 +3,7 @@ package org.steelyard.model;
 import java.util.Objects;
 
 /**
- * How the aircraft is set for the flight.
+ * How the aircraft is set for the flight. Flap settings go by their names, however they are written ({@link FlapName}).
  *
  * @param flaps take-off flap setting; blank if not given
  * @param thrustRating thrust rating; blank if not given
@@ -11,10 +11,10 @@ import java.util.Objects;
  */
 public record FlightSetting(String flaps, String thrustRating, String landingFlaps) {
 
-    /** Checks that nothing is missing. */
+    /** Checks that nothing is missing, and names the flap settings. */
     public FlightSetting {
-        Objects.requireNonNull(flaps);
+        flaps = FlapName.of(flaps);
         Objects.requireNonNull(thrustRating);
-        Objects.requireNonNull(landingFlaps);
+        landingFlaps = FlapName.of(landingFlaps);
     }
 }

@@ -23,4 +23,11 @@ public record FuelStage(List<TankShare> shares) {
                 shares.stream().map(TankShare::tank).distinct().count() == shares.size(),
                 "a stage names each tank once");
     }
+
+    /** The stage where each litre has so many times its mass. */
+    FuelStage denser(double factor, List<Tank> before, List<Tank> after) {
+        return new FuelStage(shares.stream()
+                .map(share -> share.denser(factor, before.get(share.tank()), after.get(share.tank())))
+                .toList());
+    }
 }

@@ -9,7 +9,8 @@ import java.util.List;
  * @param burnOrder stages; together they can empty every tank
  * @param fillOrder stages for sharing a total among the tanks; together they can fill every tank
  * @param imbalances limits between pairs of tanks
- * @param densityKgPerL standard density in kg/L, by which volumes become masses where none is given
+ * @param densityKgPerL density in kg/L by which volumes are the masses that they are here; of a type, the one where
+ *     none is given
  */
 public record FuelSystem(
         List<Tank> tanks,
@@ -37,10 +38,37 @@ public record FuelSystem(
                     bound(burnOrder, tank, tanks.size(), false) == 0,
                     "the burn order must empty every tank; it never empties " + id);
             Require.that(
-                    bound(fillOrder, tank, tanks.size(), true)
-                            >= tanks.get(tank).capacityKg() * (1 - 1e-9),
+                    !Tolerance.isBelowKg(
+                            bound(fillOrder, tank, tanks.size(), true),
+                            tanks.get(tank).capacityKg()),
                     "the fill order must be able to fill every tank; it does not fill " + id);
         }
+    }
+
+    /**
+     * The tanks filled with fuel of another density. What was given as a volume is another mass then: a capacity, the
+     * contents that have an arm, where a stage ends. What was given as a mass stays one.
+     *
+     * @param otherKgPerL the density in kg/L, more than zero
+     * @return the tanks; these where the density is the same
+     * @throws IllegalArgumentException if the density is not more than zero
+     */
+    public FuelSystem atDensity(double otherKgPerL) {
+        if (otherKgPerL == densityKgPerL) {
+            return this;
+        }
+        double factor = otherKgPerL / densityKgPerL;
+        List<Tank> after = tanks.stream().map(tank -> tank.denser(factor)).toList();
+        return new FuelSystem(
+                after,
+                burnOrder.stream()
+                        .map(stage -> stage.denser(factor, tanks, after))
+                        .toList(),
+                fillOrder.stream()
+                        .map(stage -> stage.denser(factor, tanks, after))
+                        .toList(),
+                imbalances,
+                otherKgPerL);
     }
 
     private static double bound(List<FuelStage> stages, int tank, int tankCount, boolean highest) {
@@ -59,7 +87,7 @@ public record FuelSystem(
     /**
      * The whole usable capacity.
      *
-     * @return sum over the tanks in kg at the standard density
+     * @return sum over the tanks in kg at the density
      */
     public double capacityKg() {
         return tanks.stream().mapToDouble(Tank::capacityKg).sum();

@@ -55,6 +55,16 @@ public record LimitLine(Side side, Straightness straight, List<LimitPoint> point
     }
 
     /**
+     * Whether the line reaches a mass.
+     *
+     * @param massKg mass in kg
+     * @return true from {@link #minMassKg} to {@link #maxMassKg}, both included
+     */
+    public boolean reaches(double massKg) {
+        return Tolerance.isWithinKg(massKg, minMassKg(), maxMassKg());
+    }
+
+    /**
      * The limit at a mass.
      *
      * @param massKg mass in kg, from {@link #minMassKg} to {@link #maxMassKg}
@@ -63,8 +73,23 @@ public record LimitLine(Side side, Straightness straight, List<LimitPoint> point
      */
     public double armAtM(double massKg) {
         Require.that(
-                massKg >= minMassKg() && massKg <= maxMassKg(),
+                reaches(massKg),
                 () -> "the line runs from " + minMassKg() + " to " + maxMassKg() + " kg, not to " + massKg);
+        return exactArmAtM(ontoVertexKg(massKg));
+    }
+
+    /** A mass at a vertex but for rounding is at the vertex, where another limit may hold than beside it. */
+    private double ontoVertexKg(double massKg) {
+        for (int i = 0; i < points.size(); i++) {
+            double vertexKg = points.get(i).massKg();
+            if (Tolerance.isWithinKg(massKg, vertexKg, vertexKg)) {
+                return vertexKg;
+            }
+        }
+        return massKg;
+    }
+
+    private double exactArmAtM(double massKg) {
         int i = 1;
         while (points.get(i).massKg() < massKg) {
             i++;

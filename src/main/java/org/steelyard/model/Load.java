@@ -10,6 +10,57 @@ public sealed interface Load
         permits Load.ByPlace, Load.ByZone, Load.ByHold, Load.Totals, Load.ZeroFuelGiven, Load.TakeoffGiven {
 
     /**
+     * How much the input gives.
+     *
+     * @return the level
+     */
+    LoadLevel level();
+
+    /**
+     * The passengers zone by zone.
+     *
+     * @return one for each of the type's zones; empty where they are given in total, or not at all
+     */
+    Optional<List<ZoneLoad>> zonesIfGiven();
+
+    /**
+     * Baggage and cargo hold by hold.
+     *
+     * @return one for each of the type's holds; empty where they are given in total, or not at all
+     */
+    Optional<List<HoldLoad>> holdsIfGiven();
+
+    /**
+     * The passengers in one figure.
+     *
+     * @return all of them, as if in one zone; empty where they are given zone by zone, or not at all
+     */
+    Optional<ZoneLoad> passengersInTotal();
+
+    /**
+     * Baggage and cargo in one figure.
+     *
+     * @return all of it, as if in one hold; empty where it is given hold by hold, or not at all
+     */
+    Optional<HoldLoad> holdsInTotal();
+
+    /**
+     * The state that stands in place of the load that makes it up.
+     *
+     * @return the zero-fuel or take-off state; empty for a load
+     */
+    Optional<MassMoment> state();
+
+    /**
+     * Whether a state stands in place of the load that makes it up.
+     *
+     * @return true for a zero-fuel or take-off state
+     */
+    default boolean isState() {
+        return state().isPresent();
+    }
+
+    /**
      * Full detail: every zone and hold.
      *
      * @param zones one for each of the type's cabin zones, in its order
@@ -21,6 +72,36 @@ public sealed interface Load
         public ByPlace {
             zones = List.copyOf(zones);
             holds = List.copyOf(holds);
+        }
+
+        @Override
+        public LoadLevel level() {
+            return LoadLevel.DETAIL;
+        }
+
+        @Override
+        public Optional<List<ZoneLoad>> zonesIfGiven() {
+            return Optional.of(zones);
+        }
+
+        @Override
+        public Optional<List<HoldLoad>> holdsIfGiven() {
+            return Optional.of(holds);
+        }
+
+        @Override
+        public Optional<ZoneLoad> passengersInTotal() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<HoldLoad> holdsInTotal() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<MassMoment> state() {
+            return Optional.empty();
         }
     }
 
@@ -36,6 +117,36 @@ public sealed interface Load
         public ByZone {
             zones = List.copyOf(zones);
             Objects.requireNonNull(hold);
+        }
+
+        @Override
+        public LoadLevel level() {
+            return LoadLevel.ZONES;
+        }
+
+        @Override
+        public Optional<List<ZoneLoad>> zonesIfGiven() {
+            return Optional.of(zones);
+        }
+
+        @Override
+        public Optional<List<HoldLoad>> holdsIfGiven() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<ZoneLoad> passengersInTotal() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<HoldLoad> holdsInTotal() {
+            return Optional.of(hold);
+        }
+
+        @Override
+        public Optional<MassMoment> state() {
+            return Optional.empty();
         }
     }
 
@@ -54,6 +165,36 @@ public sealed interface Load
             passengersKg.ifPresent(mass -> Require.notNegative("passengersKg", mass));
             holds = List.copyOf(holds);
         }
+
+        @Override
+        public LoadLevel level() {
+            return LoadLevel.HOLDS;
+        }
+
+        @Override
+        public Optional<List<ZoneLoad>> zonesIfGiven() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<List<HoldLoad>> holdsIfGiven() {
+            return Optional.of(holds);
+        }
+
+        @Override
+        public Optional<ZoneLoad> passengersInTotal() {
+            return Optional.of(new ZoneLoad(passengers, passengersKg));
+        }
+
+        @Override
+        public Optional<HoldLoad> holdsInTotal() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<MassMoment> state() {
+            return Optional.empty();
+        }
     }
 
     /**
@@ -71,6 +212,36 @@ public sealed interface Load
             passengersKg.ifPresent(mass -> Require.notNegative("passengersKg", mass));
             Objects.requireNonNull(hold);
         }
+
+        @Override
+        public LoadLevel level() {
+            return LoadLevel.TOTALS;
+        }
+
+        @Override
+        public Optional<List<ZoneLoad>> zonesIfGiven() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<List<HoldLoad>> holdsIfGiven() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<ZoneLoad> passengersInTotal() {
+            return Optional.of(new ZoneLoad(passengers, passengersKg));
+        }
+
+        @Override
+        public Optional<HoldLoad> holdsInTotal() {
+            return Optional.of(hold);
+        }
+
+        @Override
+        public Optional<MassMoment> state() {
+            return Optional.empty();
+        }
     }
 
     /**
@@ -83,6 +254,36 @@ public sealed interface Load
         /** Checks the mass. */
         public ZeroFuelGiven {
             Require.positive("zero-fuel massKg", zeroFuel.massKg());
+        }
+
+        @Override
+        public LoadLevel level() {
+            return LoadLevel.ZERO_FUEL_GIVEN;
+        }
+
+        @Override
+        public Optional<List<ZoneLoad>> zonesIfGiven() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<List<HoldLoad>> holdsIfGiven() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<ZoneLoad> passengersInTotal() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<HoldLoad> holdsInTotal() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<MassMoment> state() {
+            return Optional.of(zeroFuel);
         }
     }
 
@@ -97,38 +298,35 @@ public sealed interface Load
         public TakeoffGiven {
             Require.positive("take-off massKg", takeoff.massKg());
         }
-    }
 
-    /**
-     * The passengers zone by zone.
-     *
-     * @return one for each of the type's zones; empty where they are given in total, or not at all
-     */
-    default Optional<List<ZoneLoad>> zonesIfGiven() {
-        if (this instanceof ByPlace byPlace) {
-            return Optional.of(byPlace.zones());
+        @Override
+        public LoadLevel level() {
+            return LoadLevel.TAKEOFF_GIVEN;
         }
-        return this instanceof ByZone byZone ? Optional.of(byZone.zones()) : Optional.empty();
-    }
 
-    /**
-     * Baggage and cargo hold by hold.
-     *
-     * @return one for each of the type's holds; empty where they are given in total, or not at all
-     */
-    default Optional<List<HoldLoad>> holdsIfGiven() {
-        if (this instanceof ByPlace byPlace) {
-            return Optional.of(byPlace.holds());
+        @Override
+        public Optional<List<ZoneLoad>> zonesIfGiven() {
+            return Optional.empty();
         }
-        return this instanceof ByHold byHold ? Optional.of(byHold.holds()) : Optional.empty();
-    }
 
-    /**
-     * Whether a state stands in place of the load that makes it up.
-     *
-     * @return true for a zero-fuel or take-off state
-     */
-    default boolean isState() {
-        return this instanceof ZeroFuelGiven || this instanceof TakeoffGiven;
+        @Override
+        public Optional<List<HoldLoad>> holdsIfGiven() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<ZoneLoad> passengersInTotal() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<HoldLoad> holdsInTotal() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<MassMoment> state() {
+            return Optional.of(takeoff);
+        }
     }
 }

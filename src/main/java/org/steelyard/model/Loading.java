@@ -19,6 +19,8 @@ import java.util.OptionalDouble;
  * @param performance limits of the day
  * @param recordedTrimUnits the setting that was recorded, in units, nose-up positive, if any
  * @param extras columns carried along
+ * @param blanksAsNone headings of the places whose load cells are blank and were counted as nothing, though nobody has
+ *     said that they are
  */
 public record Loading(
         Origin origin,
@@ -32,7 +34,8 @@ public record Loading(
         LastMinuteChange change,
         PerformanceLimits performance,
         OptionalDouble recordedTrimUnits,
-        List<Extra> extras) {
+        List<Extra> extras,
+        List<String> blanksAsNone) {
 
     /**
      * Checks that load and fuel fit each other and the type.
@@ -52,10 +55,56 @@ public record Loading(
         Objects.requireNonNull(performance);
         recordedTrimUnits.ifPresent(units -> Require.finite("recordedTrimUnits", units));
         extras = List.copyOf(extras);
+        blanksAsNone = List.copyOf(blanksAsNone);
         requireFit(tail.type(), load);
         requireFit(tail.type(), load, fuel);
         requireFit(tail.type(), crew);
         requireFit(tail.type(), load, change);
+    }
+
+    /**
+     * A loading whose every figure is given.
+     *
+     * @param origin where the row stands
+     * @param flight which flight
+     * @param tail the aircraft
+     * @param setting flaps and thrust
+     * @param scheme standard masses by which it counts
+     * @param crew crew and pantry
+     * @param load passengers, baggage and cargo, before a last-minute change
+     * @param fuel fuel, before a last-minute change
+     * @param change what changed at the last minute
+     * @param performance limits of the day
+     * @param recordedTrimUnits the setting that was recorded, in units, nose-up positive, if any
+     * @param extras columns carried along
+     */
+    public Loading(
+            Origin origin,
+            FlightIdent flight,
+            Tail tail,
+            FlightSetting setting,
+            MassScheme scheme,
+            Crew crew,
+            Load load,
+            Fuel fuel,
+            LastMinuteChange change,
+            PerformanceLimits performance,
+            OptionalDouble recordedTrimUnits,
+            List<Extra> extras) {
+        this(
+                origin,
+                flight,
+                tail,
+                setting,
+                scheme,
+                crew,
+                load,
+                fuel,
+                change,
+                performance,
+                recordedTrimUnits,
+                extras,
+                List.of());
     }
 
     /**
@@ -161,6 +210,17 @@ public record Loading(
     }
 
     /**
+     * The tanks of the type, filled with fuel of the flight's density.
+     *
+     * @return the tanks
+     */
+    public FuelSystem tanks() {
+        return fuel.densityKgPerL().isPresent()
+                ? type().fuel().atDensity(fuel.densityKgPerL().getAsDouble())
+                : type().fuel();
+    }
+
+    /**
      * The same flight as it was before the last-minute change.
      *
      * @return the loading without its change
@@ -223,6 +283,7 @@ public record Loading(
                 otherChange,
                 performance,
                 otherTrimUnits,
-                extras);
+                extras,
+                blanksAsNone);
     }
 }

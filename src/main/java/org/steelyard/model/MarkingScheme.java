@@ -10,19 +10,21 @@ import java.util.Optional;
  * @param name name of the scheme
  * @param passPercent share of all points that passes, from 0 to 100
  * @param followPercent share of an item's points for a figure that is wrong only because an earlier one was
+ * @param handedInTwice which sheet stands where a student hands in an exercise more than once
  * @param items what is marked, in the order of the sheet
  */
-public record MarkingScheme(String name, double passPercent, double followPercent, List<ItemRule> items) {
+public record MarkingScheme(
+        String name, double passPercent, double followPercent, DuplicateRule handedInTwice, List<ItemRule> items) {
 
     /**
-     * How one item is marked. A figure is right if it lies within {@code max(within, sharePercent of the right figure)}
-     * and, beyond that, half of its own last place but at most {@code rounding}.
+     * How one item is marked. A figure is right if it lies within {@code max(within, sharePercent of the right figure)
+     * + rounding} of the right one, however many places it is written with.
      *
      * @param item which
      * @param points points for the right figure, more than zero
      * @param within absolute tolerance: kg, % MAC or trim units; 0 for words
      * @param sharePercent relative tolerance in % of the right mass; 0 for what is no mass
-     * @param rounding largest allowance for the figure's own rounding, in the unit of {@code within}
+     * @param rounding how far rounding on the sheet may carry a figure beyond that, in the unit of {@code within}
      */
     public record ItemRule(SheetItem item, double points, double within, double sharePercent, double rounding) {
 
@@ -43,6 +45,7 @@ public record MarkingScheme(String name, double passPercent, double followPercen
      */
     public MarkingScheme {
         Require.text("scheme name", name);
+        Objects.requireNonNull(handedInTwice);
         Require.that(passPercent >= 0 && passPercent <= 100, "the pass mark must be from 0 to 100 %");
         Require.that(followPercent >= 0 && followPercent <= 100, "the share for following on must be from 0 to 100 %");
         items = items.stream()
@@ -50,6 +53,18 @@ public record MarkingScheme(String name, double passPercent, double followPercen
                 .toList();
         Require.that(!items.isEmpty(), "a marking scheme needs at least one item");
         Require.that(items.stream().map(ItemRule::item).distinct().count() == items.size(), "each item is marked once");
+    }
+
+    /**
+     * A scheme by which a student's last sheet stands.
+     *
+     * @param name name of the scheme
+     * @param passPercent share of all points that passes, from 0 to 100
+     * @param followPercent share of an item's points for a figure that is wrong only because an earlier one was
+     * @param items what is marked, in the order of the sheet
+     */
+    public MarkingScheme(String name, double passPercent, double followPercent, List<ItemRule> items) {
+        this(name, passPercent, followPercent, DuplicateRule.LAST, items);
     }
 
     /**

@@ -20,11 +20,14 @@ public record MassLimits(
      */
     public MassLimits {
         Require.positive("minFlightKg", minFlightKg);
-        Require.that(maxRampKg >= maxTakeoffKg, "the maximum ramp mass must not be below the maximum take-off mass");
         Require.that(
-                maxTakeoffKg >= maxLandingKg, "the maximum take-off mass must not be below the maximum landing mass");
+                !Tolerance.isBelowKg(maxRampKg, maxTakeoffKg),
+                "the maximum ramp mass must not be below the maximum take-off mass");
         Require.that(
-                maxTakeoffKg >= maxZeroFuelKg,
+                !Tolerance.isBelowKg(maxTakeoffKg, maxLandingKg),
+                "the maximum take-off mass must not be below the maximum landing mass");
+        Require.that(
+                !Tolerance.isBelowKg(maxTakeoffKg, maxZeroFuelKg),
                 "the maximum take-off mass must not be below the maximum zero-fuel mass");
         Require.that(maxZeroFuelKg > minFlightKg, "the maximum zero-fuel mass must be above the minimum mass");
         Require.that(maxLandingKg > minFlightKg, "the maximum landing mass must be above the minimum mass");

@@ -12,6 +12,8 @@ public enum Quantity {
     PERSONS,
     /** Stabilizer trim in units, nose-up positive. */
     TRIM,
+    /** Stabilizer trim in degrees, nose-up positive. */
+    TRIM_DEGREES,
     /** Running load in kg/m. */
     RUNNING_LOAD,
     /** Area load in kg/m². */

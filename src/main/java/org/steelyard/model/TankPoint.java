@@ -5,8 +5,9 @@ package org.steelyard.model;
  *
  * @param quantityKg all the fuel in the tank in kg, more than zero
  * @param armM arm of that whole quantity in m from the datum, aft positive
+ * @param byVolume whether the quantity is that of a volume, and another one at another density
  */
-public record TankPoint(double quantityKg, double armM) {
+public record TankPoint(double quantityKg, double armM, boolean byVolume) {
 
     /**
      * Checks the numbers.
@@ -16,5 +17,20 @@ public record TankPoint(double quantityKg, double armM) {
     public TankPoint {
         Require.positive("quantityKg", quantityKg);
         Require.finite("armM", armM);
+    }
+
+    /**
+     * A row whose quantity is a mass.
+     *
+     * @param quantityKg all the fuel in the tank in kg, more than zero
+     * @param armM arm of that whole quantity in m from the datum, aft positive
+     */
+    public TankPoint(double quantityKg, double armM) {
+        this(quantityKg, armM, false);
+    }
+
+    /** The row where each litre has so many times its mass. */
+    TankPoint denser(double factor) {
+        return byVolume ? new TankPoint(factor * quantityKg, armM, true) : this;
     }
 }

@@ -12,6 +12,47 @@ import java.util.OptionalDouble;
 public sealed interface TrimLaw permits TrimPoints, TrimTable, TrimSlope {
 
     /**
+     * Hands the law to the case of its kind.
+     *
+     * @param cases what to do with each kind
+     * @param <T> what comes of it
+     * @return what the case makes of it
+     */
+    <T> T match(Cases<T> cases);
+
+    /**
+     * One method for each kind of law, so that none can be passed over.
+     *
+     * @param <T> what comes of a law
+     */
+    interface Cases<T> {
+
+        /**
+         * Points joined by straight lines.
+         *
+         * @param points the law
+         * @return what comes of it
+         */
+        T points(TrimPoints points);
+
+        /**
+         * A table by CG and mass.
+         *
+         * @param table the law
+         * @return what comes of it
+         */
+        T table(TrimTable table);
+
+        /**
+         * One straight line.
+         *
+         * @param slope the law
+         * @return what comes of it
+         */
+        T slope(TrimSlope slope);
+    }
+
+    /**
      * The trim for a CG.
      *
      * @param cgPercentMac CG in % MAC

@@ -41,16 +41,17 @@ public record TrimPoints(List<TrimPoint> points) implements TrimLaw {
         if (!cgRange().contains(cgPercentMac)) {
             return OptionalDouble.empty();
         }
+        double onPercentMac = cgRange().nearestPercentMac(cgPercentMac);
         int i = 1;
-        while (points.get(i).cgPercentMac() < cgPercentMac) {
+        while (points.get(i).cgPercentMac() < onPercentMac) {
             i++;
         }
         TrimPoint low = points.get(i - 1);
         TrimPoint high = points.get(i);
-        if (cgPercentMac == high.cgPercentMac()) {
+        if (onPercentMac == high.cgPercentMac()) {
             return OptionalDouble.of(high.trimUnits());
         }
-        double t = (cgPercentMac - low.cgPercentMac()) / (high.cgPercentMac() - low.cgPercentMac());
+        double t = (onPercentMac - low.cgPercentMac()) / (high.cgPercentMac() - low.cgPercentMac());
         return OptionalDouble.of(low.trimUnits() + t * (high.trimUnits() - low.trimUnits()));
     }
 
@@ -66,12 +67,18 @@ public record TrimPoints(List<TrimPoint> points) implements TrimLaw {
     }
 
     static Optional<CgRange> inverse(List<TrimPoint> points, double lowUnits, double highUnits) {
-        if (points.isEmpty()
-                || lowUnits > points.get(0).trimUnits()
-                || highUnits < points.get(points.size() - 1).trimUnits()) {
+        if (points.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new CgRange(firstCgAtOrBelow(points, highUnits), lastCgAtOrAbove(points, lowUnits)));
+        double mostUnits = points.get(0).trimUnits();
+        double leastUnits = points.get(points.size() - 1).trimUnits();
+        if (Tolerance.isOutside(mostUnits - lowUnits, Quantity.TRIM)
+                || Tolerance.isOutside(highUnits - leastUnits, Quantity.TRIM)) {
+            return Optional.empty();
+        }
+        return Optional.of(new CgRange(
+                firstCgAtOrBelow(points, Math.max(highUnits, leastUnits)),
+                lastCgAtOrAbove(points, Math.min(lowUnits, mostUnits))));
     }
 
     private static double firstCgAtOrBelow(List<TrimPoint> points, double units) {
@@ -95,5 +102,10 @@ public record TrimPoints(List<TrimPoint> points) implements TrimLaw {
     private static double crossing(TrimPoint low, TrimPoint high, double units) {
         double t = (units - low.trimUnits()) / (high.trimUnits() - low.trimUnits());
         return low.cgPercentMac() + t * (high.cgPercentMac() - low.cgPercentMac());
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+        return cases.points(this);
     }
 }

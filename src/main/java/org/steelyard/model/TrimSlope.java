@@ -29,7 +29,9 @@ public record TrimSlope(TrimPoint anchor, double unitsPerPercentMac, CgRange cgR
 
     @Override
     public OptionalDouble trimUnitsAt(double cgPercentMac, double massKg) {
-        return cgRange.contains(cgPercentMac) ? OptionalDouble.of(line(cgPercentMac)) : OptionalDouble.empty();
+        return cgRange.contains(cgPercentMac)
+                ? OptionalDouble.of(line(cgRange.nearestPercentMac(cgPercentMac)))
+                : OptionalDouble.empty();
     }
 
     @Override
@@ -41,5 +43,10 @@ public record TrimSlope(TrimPoint anchor, double unitsPerPercentMac, CgRange cgR
 
     private double line(double cgPercentMac) {
         return anchor.trimUnits() + unitsPerPercentMac * (cgPercentMac - anchor.cgPercentMac());
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+        return cases.slope(this);
     }
 }

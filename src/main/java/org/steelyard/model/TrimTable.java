@@ -49,20 +49,50 @@ public record TrimTable(Amounts massesKg, Amounts cgsPercentMac, List<Amounts> t
         if (!reaches(massKg) || !cgRange().contains(cgPercentMac)) {
             return OptionalDouble.empty();
         }
-        int row = upper(massesKg, massKg);
-        int column = upper(cgsPercentMac, cgPercentMac);
-        double high = unitsAt(row, column, massKg);
-        if (cgPercentMac == cgsPercentMac.at(column)) {
+        double onKg = nearestKg(massKg);
+        double onPercentMac = cgRange().nearestPercentMac(cgPercentMac);
+        int row = upper(massesKg, onKg);
+        int column = upper(cgsPercentMac, onPercentMac);
+        double high = unitsAt(row, column, onKg);
+        if (onPercentMac == cgsPercentMac.at(column)) {
             return OptionalDouble.of(high);
         }
-        double low = unitsAt(row, column - 1, massKg);
-        double t = (cgPercentMac - cgsPercentMac.at(column - 1))
+        double low = unitsAt(row, column - 1, onKg);
+        double t = (onPercentMac - cgsPercentMac.at(column - 1))
                 / (cgsPercentMac.at(column) - cgsPercentMac.at(column - 1));
         return OptionalDouble.of(low + t * (high - low));
     }
 
-    private boolean reaches(double massKg) {
-        return massKg >= massesKg.at(0) && massKg <= massesKg.at(massesKg.size() - 1);
+    /**
+     * The lowest mass of the table.
+     *
+     * @return mass in kg
+     */
+    public double minMassKg() {
+        return massesKg.at(0);
+    }
+
+    /**
+     * The highest mass of the table.
+     *
+     * @return mass in kg
+     */
+    public double maxMassKg() {
+        return massesKg.at(massesKg.size() - 1);
+    }
+
+    /**
+     * Whether the table reaches a mass.
+     *
+     * @param massKg mass in kg
+     * @return true from {@link #minMassKg} to {@link #maxMassKg}, both included
+     */
+    public boolean reaches(double massKg) {
+        return Tolerance.isWithinKg(massKg, minMassKg(), maxMassKg());
+    }
+
+    private double nearestKg(double massKg) {
+        return Math.min(Math.max(massKg, minMassKg()), maxMassKg());
     }
 
     /** The first place after the first one whose value is not below. */
@@ -91,11 +121,17 @@ public record TrimTable(Amounts massesKg, Amounts cgsPercentMac, List<Amounts> t
         if (!reaches(massKg)) {
             return List.of();
         }
-        int row = upper(massesKg, massKg);
+        double onKg = nearestKg(massKg);
+        int row = upper(massesKg, onKg);
         double[] units = new double[cgsPercentMac.size()];
         for (int column = 0; column < units.length; column++) {
-            units[column] = unitsAt(row, column, massKg);
+            units[column] = unitsAt(row, column, onKg);
         }
         return points(cgsPercentMac, Amounts.of(units));
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+        return cases.table(this);
     }
 }

@@ -9,6 +9,7 @@ import org.steelyard.model.ColumnUnit;
 import org.steelyard.model.DigitGrouping;
 import org.steelyard.model.Field;
 import org.steelyard.model.ProblemCode;
+import org.steelyard.model.TrimUnit;
 
 /** Reads one cell into the draft of its row, or notes what is wrong with it. Keeps nothing between cells. */
 final class CellParser {
@@ -68,7 +69,7 @@ final class CellParser {
             case MASS -> mass(number(text, kind, column, draft), text, column, draft);
             case FUEL -> fuel(number(text, kind, column, draft), text, column, densityKgPerL, draft);
             case DENSITY -> density(number(text, kind, column, draft), text, column, draft);
-            case CG -> cg(number(text, kind, column, draft), text, column, draft);
+            case CG -> cg(cgNumber(text, kind, column, draft), text, column, draft);
             case TRIM -> trim(text, kind, column, draft);
         }
     }
@@ -94,8 +95,7 @@ final class CellParser {
         if (!isPlain(text, column, draft)) {
             return;
         }
-        Optional<Names> names = draft.plan().namesFor(column.slot());
-        Optional<String> name = names.isEmpty() ? Optional.of(text) : names.flatMap(known -> known.find(text));
+        Optional<String> name = draft.plan().known(column.slot(), text);
         if (name.isPresent()) {
             draft.text(column, name.get());
         } else {
@@ -105,7 +105,9 @@ final class CellParser {
                     ProblemCode.UNKNOWN_NAME,
                     "unknown " + what,
                     text,
-                    names.filter(known -> !known.isEmpty())
+                    draft.plan()
+                            .namesFor(column.slot())
+                            .filter(known -> !known.isEmpty())
                             .map(known -> "one of " + known
                                     + (column.slot() == Slot.SCHEME ? "" : ", as the type has them") + ", or blank")
                             .orElse("a blank cell: the type has no " + what));
@@ -146,7 +148,7 @@ final class CellParser {
     private double number(String text, CellKind kind, BoundColumn column, RowDraft draft) {
         boolean unitInCell = column.rule().unit() == ColumnUnit.IN_CELL && kind != CellKind.DATE;
         WrittenCell cell = unitInCell ? WrittenCell.of(text) : new WrittenCell(text, "");
-        double value = numberIn(cell.number(), kind == CellKind.NUMBER);
+        double value = numberIn(cell.number(), kind.isNumber());
         if (unitInCell && !Double.isNaN(value)) {
             return requireUnit(cell, value, text, column, draft);
         }
@@ -156,6 +158,13 @@ final class CellParser {
             draft.fault(column, ProblemCode.NOT_A_NUMBER, reason, text, counted ? whole(column) : expectedNumber());
         }
         return value;
+    }
+
+    /** A cell that shows 25 % holds 0.25. */
+    private double cgNumber(String text, CellKind kind, BoundColumn column, RowDraft draft) {
+        double value = number(text, kind, column, draft);
+        boolean percentage = kind == CellKind.PERCENTAGE && draft.unit(column) == ColumnUnit.PERCENT_MAC;
+        return percentage && Double.isFinite(value) ? Numbers.percent(value) : value;
     }
 
     private static String whole(BoundColumn column) {
@@ -270,9 +279,11 @@ final class CellParser {
 
     private void trim(String text, CellKind kind, BoundColumn column, RowDraft draft) {
         boolean words = TrimText.isInWords(text);
-        double value = words ? TrimText.parse(text, decimal) : numberIn(text, kind == CellKind.NUMBER);
+        double value = words ? TrimText.parse(text, decimal) : numberIn(text, kind.isNumber());
+        TrimUnit.Numbering numbering = draft.plan().trimNumbering();
+        boolean needsWords = column.rule().unit() == ColumnUnit.IN_CELL && !numbering.isPlain();
         String example = decimal == ',' ? "0,2 UP" : "0.2 UP";
-        if (!words && column.rule().unit() == ColumnUnit.IN_CELL && value != 0 && !Double.isNaN(value)) {
+        if (!words && needsWords && value != 0 && !Double.isNaN(value)) {
             draft.fault(
                     column,
                     ProblemCode.UNKNOWN_UNIT,
@@ -289,9 +300,16 @@ final class CellParser {
         } else if (Math.abs(value) > MOST_TRIM_UNITS) {
             outOfRange(value, text, "a trim from -90 to 90 units", column, draft);
         } else {
-            boolean turned = !words && column.rule().unit() == ColumnUnit.NOSE_DOWN && value != 0;
-            draft.add(column, turned ? -value : value);
+            draft.add(column, words ? value : noseUp(value, column.rule().unit(), numbering));
         }
+    }
+
+    /** On a scale of plain numbers a number is the scale's own; else the column says which way it counts. */
+    private static double noseUp(double number, ColumnUnit unit, TrimUnit.Numbering numbering) {
+        if (numbering.isPlain()) {
+            return numbering.turned(number);
+        }
+        return unit == ColumnUnit.NOSE_DOWN && number != 0 ? -number : number;
     }
 
     private static void outOfRange(double value, String text, String expected, BoundColumn column, RowDraft draft) {
@@ -315,7 +333,7 @@ final class CellParser {
         Optional<ColumnUnit> unit = unitInCell
                 ? cell.unitFor(Field.FUEL_DENSITY)
                 : Optional.of(column.rule().unit());
-        double value = numberIn(cell.number(), row.kind(column.index()) == CellKind.NUMBER);
+        double value = numberIn(cell.number(), row.kind(column.index()).isNumber());
         double densityKgPerL = unit.map(known -> Units.toKgPerL(known, value)).orElse(Double.NaN);
         return isDensity(densityKgPerL) ? Optional.of(densityKgPerL) : Optional.empty();
     }

@@ -1,6 +1,7 @@
 package org.steelyard.read;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.steelyard.model.Amounts;
 import org.steelyard.model.Fuel;
 import org.steelyard.model.ProblemCode;
@@ -14,7 +15,7 @@ final class FuelRules {
     private FuelRules() {}
 
     /** The fuel, or empty with the reason in the draft if the type is not known or something is wrong. */
-    static Optional<Fuel> fuel(RowDraft row) {
+    static Optional<Fuel> fuel(RowDraft row, OptionalDouble densityKgPerL) {
         if (row.given(LoadRules.TAKEOFF)) {
             if (row.loaded(ABOARD | BURNT)) {
                 Levels.contradiction(row, row.firstOf(LoadRules.TAKEOFF), row.firstOf(ABOARD | BURNT));
@@ -32,8 +33,8 @@ final class FuelRules {
         double tripKg = row.sum(Slot.TRIP_FUEL);
         return Optional.of(
                 row.given(Slot.TANK)
-                        ? new Fuel.ByTank(Amounts.of(row.tankKg()), taxiKg, tripKg)
-                        : new Fuel.Total(row.sum(Slot.ALL_FUEL), taxiKg, tripKg));
+                        ? new Fuel.ByTank(Amounts.of(row.tankKg()), taxiKg, tripKg, densityKgPerL)
+                        : new Fuel.Total(row.sum(Slot.ALL_FUEL), taxiKg, tripKg, densityKgPerL));
     }
 
     private static void requireAll(RowDraft row) {

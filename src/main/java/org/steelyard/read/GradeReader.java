@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.steelyard.model.Claim;
 import org.steelyard.model.ColumnMap;
 import org.steelyard.model.Field;
@@ -15,6 +17,7 @@ import org.steelyard.model.InputProblem;
 import org.steelyard.model.Loading;
 import org.steelyard.model.Origin;
 import org.steelyard.model.ProblemCode;
+import org.steelyard.model.SheetItem;
 import org.steelyard.model.StudentSheet;
 
 /**
@@ -162,7 +165,7 @@ public final class GradeReader {
                     .lines()
                     .findFirst()
                     .orElse("");
-            return text.isBlank() ? Optional.empty() : PlainHeadings.map(List.of(text.split(",", -1)));
+            return text.isBlank() ? Optional.empty() : PlainHeadings.map(text);
         } catch (IOException e) {
             return Optional.empty();
         }
@@ -174,6 +177,7 @@ public final class GradeReader {
                 origin,
                 text(binding, row, Field.STUDENT),
                 text(binding, row, Field.FLIGHT),
+                asked(binding),
                 ClaimCells.of(binding, row));
         if (!binding.columns().has(Slot.TAIL)) {
             add(sheet, Optional.empty());
@@ -185,6 +189,12 @@ public final class GradeReader {
         } else if (parsed instanceof ParsedRow.Rejected rejected) {
             problems.addAll(rejected.row().problems());
         }
+    }
+
+    private static Set<SheetItem> asked(Binding binding) {
+        return binding.columns().all().stream()
+                .flatMap(column -> column.rule().field().claim().stream())
+                .collect(Collectors.toSet());
     }
 
     private static String text(Binding binding, RawRow row, Field field) {

@@ -41,12 +41,17 @@ final class LoadRules {
             return GivenStates.state(row, Slot.ZERO_FUEL_MASS, Slot.ZERO_FUEL_CG)
                     .map(Load.ZeroFuelGiven::new);
         }
-        if (!row.given((CABIN | BELOW) & ~INFANTS)) {
+        if (isNothing(row)) {
             missing(row);
             return Optional.empty();
         }
         requireRoom(row);
         return aboard(row, scheme);
+    }
+
+    /** Whether neither passengers nor holds have a figure; infants alone are no load. */
+    static boolean isNothing(RowDraft row) {
+        return !row.given((CABIN | BELOW) & ~INFANTS);
     }
 
     private static void missing(RowDraft row) {

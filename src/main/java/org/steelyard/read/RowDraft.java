@@ -196,6 +196,16 @@ final class RowDraft {
         return (given & slots) != 0;
     }
 
+    /** Whether what is given of the slots comes from load items alone. */
+    boolean isByItems(long slots) {
+        for (long left = given & slots; left != 0; left &= left - 1) {
+            if (firstGiven[Slot.first(left).index()] != null) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     boolean given(Slot slot) {
         return given(slot.bit());
     }

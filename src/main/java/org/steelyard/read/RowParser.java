@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Crew;
 import org.steelyard.model.Extra;
@@ -40,7 +41,7 @@ import org.steelyard.model.Tail;
  *   <li>Masses and fuel from 0 to 1,000,000 kg, changes either way; masses of a given state and limits of the day more
  *       than 0. Counts whole, from 0 to 10,000, changes either way. CG from -100 to 200 % MAC, also where given as arm
  *       or index. Density from 0.5 to 1.0 kg/L. Trim within 90 units, as a number, or as a number without sign and UP
- *       or DN.
+ *       or DN; where all take-off scales of the type have plain numbers, a number is that of the scale.
  *   <li>Dates: by the map's pattern, strictly, or as year-month-day; date cells of a workbook always. Years 1900 to
  *       2199.
  *   <li>An error cell, or a formula without a stored result, is a fault where its column means something; columns that
@@ -72,6 +73,10 @@ import org.steelyard.model.Tail;
  * Two levels with figures in one row contradict each other. Zeros beside a given state do not. Load items of the flight
  * in files of their own ({@link ItemParser}) count as if they stood in columns of the row.
  *
+ * <p>What a blank zone, hold or tank beside filled ones, or a blank part of the load, means is said by the heading map:
+ * nothing, or a figure that is missing, which is a fault. Where it says neither, it counts as nothing and the loading
+ * says so ({@link BlankPlaces}).
+ *
  * <h2>Standard masses</h2>
  *
  * <ul>
@@ -89,14 +94,15 @@ import org.steelyard.model.Tail;
  *
  * <ul>
  *   <li>By tank (a blank tank is empty), or in total; a total beside tanks is a check as above.
- *   <li>Volumes become masses by the density of the row, or the type's where the row has none.
+ *   <li>Volumes become masses by the density of the row, or the type's where the row has none; the tanks hold the same
+ *       volume of it.
  * </ul>
  *
  * <h2>Names</h2>
  *
  * <ul>
- *   <li>Flap settings and thrust ratings are those of the type's trim scales, in any case of letters; where a type has
- *       none, any text. Blank is accepted. 5 in a workbook is "5"; "05" is another name.
+ *   <li>Flap settings and thrust ratings are those of the type's trim scales, in any case of letters; 5, 5.0, 05 and
+ *       Flaps 5 are one setting. One that the type has no scale for is kept, and gives no trim. Blank is accepted.
  *   <li>The pantry code is one of the type's, or blank for the standard one. Blank crew is the standard crew; where a
  *       station of a role has crew, all of that role sit as the stations say.
  * </ul>
@@ -135,7 +141,9 @@ public final class RowParser implements TableParser {
         List<BoundColumn> columns = binding.columns().all();
         this.unknownType = TypePlan.unknownType(columns.size(), tails.schemes());
         for (AircraftType type : tails.types()) {
-            plans.put(type.id(), new TypePlan(type, columns, tails.schemes()));
+            plans.put(
+                    type.id(),
+                    new TypePlan(type, columns, tails.schemes(), binding.map().blank()));
         }
     }
 
@@ -196,11 +204,13 @@ public final class RowParser implements TableParser {
         Optional<Tail> tail = tail(row);
         TypePlan plan = tail.map(known -> plans.get(known.type().id())).orElse(unknownType);
         RowDraft draft = new RowDraft(row, plan, binding.columns(), problems);
-        double densityKgPerL = densityKgPerL(row, draft.plan());
+        OptionalDouble givenKgPerL = densityKgPerL(row);
+        double densityKgPerL = givenKgPerL.orElseGet(
+                () -> plan.type().map(type -> type.fuel().densityKgPerL()).orElse(1.0));
         List<Extra> extras = read(row, draft, tail, densityKgPerL);
         MassScheme scheme = scheme(draft, tail);
         join(row, origin, draft, scheme, densityKgPerL);
-        Optional<Loading> loading = loading(origin, tail, draft, scheme, extras, problems);
+        Optional<Loading> loading = loading(row, origin, tail, draft, scheme, givenKgPerL, extras, problems);
         return loading.isPresent() ? new ParsedRow.Accepted(loading.get()) : rejected(row, origin, problems);
     }
 
@@ -264,12 +274,12 @@ public final class RowParser implements TableParser {
         return extras;
     }
 
-    private double densityKgPerL(RawRow row, TypePlan plan) {
+    private OptionalDouble densityKgPerL(RawRow row) {
         return binding.columns()
                 .first(Slot.FUEL_DENSITY)
                 .flatMap(column -> cells.densityKgPerL(row, column))
-                .orElseGet(() ->
-                        plan.type().map(type -> type.fuel().densityKgPerL()).orElse(1.0));
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
     }
 
     private void requireGiven(BoundColumn column, RowDraft draft, Optional<Tail> tail) {
@@ -296,15 +306,18 @@ public final class RowParser implements TableParser {
     }
 
     private static Optional<Loading> loading(
+            RawRow row,
             Origin origin,
             Optional<Tail> tail,
             RowDraft draft,
             MassScheme scheme,
+            OptionalDouble densityKgPerL,
             List<Extra> extras,
             RowProblems problems) {
         Crew crew = CrewRules.crew(draft);
         Optional<Load> load = LoadRules.load(draft, scheme);
-        Optional<Fuel> fuel = FuelRules.fuel(draft);
+        Optional<Fuel> fuel = FuelRules.fuel(draft, densityKgPerL);
+        List<String> blanks = draft.plan().blankPlaces().unsaid(row, draft);
         LastMinuteChange change = ChangeRules.change(draft, scheme, load, fuel);
         if (!problems.isEmpty()) {
             return Optional.empty();
@@ -322,7 +335,8 @@ public final class RowParser implements TableParser {
                 change,
                 new PerformanceLimits(draft.amount(Slot.TAKEOFF_LIMIT), draft.amount(Slot.LANDING_LIMIT)),
                 draft.amount(Slot.RECORDED_TRIM),
-                extras));
+                extras,
+                blanks));
     }
 
     private ParsedRow rejected(RawRow row, Origin origin, RowProblems problems) {

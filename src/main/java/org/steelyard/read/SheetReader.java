@@ -3,10 +3,11 @@ package org.steelyard.read;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.steelyard.model.Claim;
 import org.steelyard.model.ColumnMap;
 import org.steelyard.model.ColumnRule;
@@ -85,6 +86,7 @@ final class SheetReader {
                         origin,
                         beside(SheetForm.STUDENT),
                         beside(SheetForm.EXERCISE),
+                        asked(row.number(), label),
                         claims(row.number(), label, figure, unit)));
             }
         }
@@ -112,29 +114,25 @@ final class SheetReader {
         return "";
     }
 
-    private Map<SheetItem, Claim> claims(long heading, int label, int figure, int unit) {
-        Map<SheetItem, Claim> claims = new EnumMap<>(SheetItem.class);
-        for (RawRow row : rows) {
-            Optional<SheetItem> item = SheetItem.ALL.stream()
-                    .filter(one -> row.number() > heading)
-                    .filter(one -> Blanks.strip(row.cell(label)).equalsIgnoreCase(SheetForm.label(one)))
-                    .findFirst();
-            String text = Blanks.strip(row.cell(figure));
-            if (item.isPresent() && !text.isEmpty()) {
-                boolean stored = row.kind(figure) == CellKind.NUMBER;
-                claims.put(item.get(), claim(item.get(), text, Blanks.strip(row.cell(unit)), stored));
-            }
-        }
-        return claims;
+    private Set<SheetItem> asked(long heading, int label) {
+        return rows.stream().flatMap(row -> item(row, heading, label).stream()).collect(Collectors.toSet());
     }
 
-    private static Claim claim(SheetItem item, String text, String symbol, boolean stored) {
-        Optional<ColumnUnit> unit = ClaimCells.unit(item, symbol);
-        if (unit.isEmpty() && (item.kind() == SheetItem.Kind.MASS || item.kind() == SheetItem.Kind.CG)) {
-            return new Claim.Unreadable(text, "a unit of the figure beside it, not '" + symbol + "'");
+    private static Optional<SheetItem> item(RawRow row, long heading, int label) {
+        return row.number() > heading ? SheetForm.item(Blanks.strip(row.cell(label))) : Optional.empty();
+    }
+
+    private Map<SheetItem, Claim> claims(long heading, int label, int figure, int unit) {
+        List<AnswerCell> cells = new ArrayList<>();
+        for (RawRow row : rows) {
+            Optional<SheetItem> item = item(row, heading, label);
+            String text = Blanks.strip(row.cell(figure));
+            if (item.isPresent() && !text.isEmpty()) {
+                String beside = Blanks.strip(row.cell(unit));
+                cells.add(new AnswerCell(
+                        item.get(), ClaimCells.unit(item.get(), beside), beside, text, row.kind(figure)));
+            }
         }
-        boolean comma = !stored && text.matches("[+-]?[0-9]+,[0-9]{1,2}.*");
-        ColumnUnit known = unit.orElse(item.kind() == SheetItem.Kind.TRIM ? ColumnUnit.NOSE_UP : ColumnUnit.NONE);
-        return ClaimCells.claim(item, known, text, comma ? ',' : '.');
+        return ClaimCells.of(cells, false);
     }
 }

@@ -5,13 +5,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.steelyard.model.AircraftType;
+import org.steelyard.model.BlankLoad;
 import org.steelyard.model.CabinZone;
 import org.steelyard.model.CrewStation;
+import org.steelyard.model.FlapName;
 import org.steelyard.model.Hold;
 import org.steelyard.model.Pantry;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Tank;
 import org.steelyard.model.TrimScale;
+import org.steelyard.model.TrimUnit;
 
 /** What each column of one file means for one type, looked up once; or for a row whose tail is unknown. */
 final class TypePlan {
@@ -24,6 +27,7 @@ final class TypePlan {
 
     private final Optional<AircraftType> type;
     private final int[] places;
+    private final BlankPlaces blankPlaces;
     private final Names zones;
     private final Names holds;
     private final Names tanks;
@@ -33,9 +37,11 @@ final class TypePlan {
     private final Names pantries;
     private final Names stations;
     private final Names schemes;
+    private final TrimUnit.Numbering trimNumbering;
 
-    TypePlan(AircraftType type, List<BoundColumn> columns, Names schemes) {
+    TypePlan(AircraftType type, List<BoundColumn> columns, Names schemes, BlankLoad blank) {
         this.type = Optional.of(type);
+        trimNumbering = type.trimUnit(Phase.TAKEOFF).map(TrimUnit::numbering).orElse(TrimUnit.Numbering.UP_DN);
         this.schemes = schemes;
         stations = new Names(
                 type.cabin().crewStations().stream().map(CrewStation::id).toList());
@@ -50,10 +56,12 @@ final class TypePlan {
                 .toList());
         pantries = new Names(type.cabin().pantries().stream().map(Pantry::code).toList());
         places = columns.stream().mapToInt(this::find).toArray();
+        blankPlaces = new BlankPlaces(columns, blank, this::place);
     }
 
     private TypePlan(int columns, Names schemes) {
         type = Optional.empty();
+        trimNumbering = TrimUnit.Numbering.UP_DN;
         this.schemes = schemes;
         Names none = new Names(List.of());
         stations = none;
@@ -66,6 +74,7 @@ final class TypePlan {
         pantries = none;
         places = new int[columns];
         Arrays.fill(places, NO_PLACE);
+        blankPlaces = BlankPlaces.NONE;
     }
 
     /** For rows whose tail is unknown: what can be checked without a type. */
@@ -140,15 +149,41 @@ final class TypePlan {
                 + column.rule().place() + "; it has " + has;
     }
 
+    /**
+     * A text of a row as the type writes it; empty where it must be one of {@link #namesFor} and is not. Settings that
+     * the type has no scale for are kept as they are: mass and CG are known without.
+     */
+    Optional<String> known(Slot slot, String text) {
+        return switch (slot) {
+            case FLAPS -> Optional.of(setting(flaps, FlapName.of(text)));
+            case LANDING_FLAPS -> Optional.of(setting(landingFlaps, FlapName.of(text)));
+            case THRUST -> Optional.of(setting(thrusts, text));
+            default -> {
+                Optional<Names> names = namesFor(slot);
+                yield names.isEmpty() ? Optional.of(text) : names.get().find(text);
+            }
+        };
+    }
+
+    private static String setting(Names names, String text) {
+        return names.find(text).orElse(text);
+    }
+
     /** The names that a text must be one of; empty where any will do. */
     Optional<Names> namesFor(Slot slot) {
         return switch (slot) {
-            case FLAPS -> flaps.isEmpty() ? Optional.empty() : Optional.of(flaps);
-            case LANDING_FLAPS -> landingFlaps.isEmpty() ? Optional.empty() : Optional.of(landingFlaps);
-            case THRUST -> thrusts.isEmpty() ? Optional.empty() : Optional.of(thrusts);
             case SCHEME -> Optional.of(schemes);
             case PANTRY -> type.isEmpty() ? Optional.empty() : Optional.of(pantries);
             default -> Optional.empty();
         };
+    }
+
+    BlankPlaces blankPlaces() {
+        return blankPlaces;
+    }
+
+    /** How the settings of the type's take-off scales are written. */
+    TrimUnit.Numbering trimNumbering() {
+        return trimNumbering;
     }
 }

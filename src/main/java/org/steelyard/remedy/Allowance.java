@@ -16,6 +16,7 @@ import org.steelyard.model.MassLimits;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
+import org.steelyard.model.Tolerance;
 import org.steelyard.model.TrimTable;
 
 /**
@@ -25,17 +26,13 @@ import org.steelyard.model.TrimTable;
  */
 final class Allowance {
 
-    /** Keeps what is put on a limit inside it against rounding; the checks tolerate a thousand times as much. */
-    private static final double INSIDE = 1e-12;
-
-    private static final double SHORTEST_KG = 1e-6;
-
     private final List<DoubleUnaryOperator> aftKgM = new ArrayList<>();
     private final List<DoubleUnaryOperator> forwardKgM = new ArrayList<>();
     private final NavigableSet<Double> bends = new TreeSet<>();
     private double mostKg = Double.POSITIVE_INFINITY;
     private double leastKg = Double.NEGATIVE_INFINITY;
-    private double insideKgM;
+    private double referenceM;
+    private double toleranceKgM;
 
     private Allowance() {}
 
@@ -50,7 +47,8 @@ final class Allowance {
         Allowance allowance = new Allowance();
         AircraftType type = loading.type();
         MeanChord chord = type.geometry().chord();
-        allowance.insideKgM = INSIDE * chord.lengthM() * balance.takeoff().massKg();
+        allowance.referenceM = balance.takeoff().armM();
+        allowance.toleranceKgM = Tolerance.momentKgM(balance.takeoff().massKg(), chord.lengthM());
         allowance.masses(loading, balance);
         for (Envelope envelope : type.envelopes()) {
             allowance.envelope(envelope, balance, reservePercentMac / 100 * chord.lengthM());
@@ -114,13 +112,18 @@ final class Allowance {
     }
 
     private void trim(TrimResult result, MeanChord chord, MassMoment state) {
-        if (result.scale().law() instanceof TrimTable table) {
-            atMost(table.massesKg().at(table.massesKg().size() - 1), state);
-            atLeast(table.massesKg().at(0), state);
-        }
         TrimGuard guard = new TrimGuard(result.scale(), chord, state);
+        if (guard.endIsLimit() && result.scale().law() instanceof TrimTable table) {
+            atMost(table.maxMassKg(), state);
+            atLeast(table.minMassKg(), state);
+        }
         aftKgM.add(guard::aftBoundKgM);
         forwardKgM.add(guard::forwardBoundKgM);
+    }
+
+    /** An arm in m near those of all limits, from which moments may be counted whatever the datum. */
+    double referenceM() {
+        return referenceM;
     }
 
     /** The greatest change of mass in kg that no limit of mass and no envelope forbids; may be negative. */
@@ -143,14 +146,16 @@ final class Allowance {
      */
     List<Double> stretches(double fromKg, double toKg) {
         List<Double> ends = new ArrayList<>();
-        if (Math.abs(toKg) < Math.abs(fromKg)) {
+        if (Tolerance.isBelowKg(Math.abs(toKg), Math.abs(fromKg))) {
             return ends;
         }
         ends.add(fromKg);
         NavigableSet<Double> between = toKg < fromKg ? bends.descendingSet() : bends;
         for (double bend : between) {
             double before = ends.get(ends.size() - 1);
-            if (Math.abs(bend - before) > SHORTEST_KG && (bend - before) * (toKg - bend) > 0) {
+            boolean apart =
+                    Tolerance.isAboveKg(Math.abs(bend - before), 0) && Tolerance.isAboveKg(Math.abs(toKg - bend), 0);
+            if (apart && (bend - before) * (toKg - bend) > 0) {
                 ends.add(bend);
             }
         }
@@ -174,7 +179,7 @@ final class Allowance {
         for (DoubleUnaryOperator bound : aftKgM) {
             highest = Math.min(highest, bound.applyAsDouble(deltaKg));
         }
-        return highest - insideKgM;
+        return highest;
     }
 
     /** The least change of moment in kg·m with a change of mass. */
@@ -183,14 +188,14 @@ final class Allowance {
         for (DoubleUnaryOperator bound : forwardKgM) {
             lowest = Math.max(lowest, bound.applyAsDouble(deltaKg));
         }
-        return lowest + insideKgM;
+        return lowest;
     }
 
     /** Whether a change keeps every limit of mass and CG. */
     boolean keeps(double deltaKg, double deltaKgM) {
-        return deltaKg <= mostKg
-                && deltaKg >= leastKg
-                && deltaKgM <= highestKgM(deltaKg) + 1e3 * insideKgM
-                && deltaKgM >= lowestKgM(deltaKg) - 1e3 * insideKgM;
+        return !Tolerance.isAboveKg(deltaKg, mostKg)
+                && !Tolerance.isBelowKg(deltaKg, leastKg)
+                && deltaKgM <= highestKgM(deltaKg) + toleranceKgM
+                && deltaKgM >= lowestKgM(deltaKg) - toleranceKgM;
     }
 }

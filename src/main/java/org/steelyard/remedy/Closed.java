@@ -12,12 +12,11 @@ import org.steelyard.model.HoldLoad;
 import org.steelyard.model.Load;
 import org.steelyard.model.Loading;
 import org.steelyard.model.Passengers;
+import org.steelyard.model.Tolerance;
 import org.steelyard.model.ZoneLoad;
 
 /** A flight as it stands after its last-minute change, with nothing left to change: what a remedy starts from. */
 final class Closed {
-
-    private static final double SAME_KGM = 1e-6;
 
     private Closed() {}
 
@@ -42,7 +41,10 @@ final class Closed {
         List<CabinZone> zones = loading.type().cabin().zones();
         for (int i = 0; i < zones.size(); i++) {
             double atZoneKgM = distribution.zoneKg().at(i) * zones.get(i).armM();
-            if (Math.abs(distribution.zoneMomentKgM().at(i) - atZoneKgM) > SAME_KGM) {
+            double toleranceKgM = Tolerance.momentKgM(
+                    distribution.zoneKg().at(i),
+                    loading.type().geometry().chord().lengthM());
+            if (Math.abs(distribution.zoneMomentKgM().at(i) - atZoneKgM) > toleranceKgM) {
                 return false;
             }
         }
@@ -50,10 +52,7 @@ final class Closed {
     }
 
     private static Fuel fuel(Loading loading, Balance balance) {
-        return new Fuel.ByTank(
-                balance.fuel().orElseThrow().rampKg(),
-                loading.fuel().taxiKg(),
-                loading.fuel().tripKg());
+        return loading.fuel().inTanks(balance.fuel().orElseThrow().rampKg());
     }
 
     private static Loading closed(Loading loading, Load load, Fuel fuel) {

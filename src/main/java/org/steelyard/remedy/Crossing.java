@@ -5,8 +5,10 @@ import java.util.List;
 import org.steelyard.model.LimitLine;
 import org.steelyard.model.LimitPoint;
 import org.steelyard.model.MassMoment;
+import org.steelyard.model.MeanChord;
 import org.steelyard.model.Side;
 import org.steelyard.model.Straightness;
+import org.steelyard.model.Tolerance;
 
 /**
  * How much mass may come on, or go off, at one arm before a state or any point of a fuel path leaves a limit line, in
@@ -40,7 +42,8 @@ final class Crossing {
     private final double tolerance;
     private double first;
 
-    private Crossing(LimitLine line, List<MassMoment> states, double armM, boolean off, double mostKg) {
+    private Crossing(
+            LimitLine line, MeanChord chord, List<MassMoment> states, double armM, boolean off, double mostKg) {
         sign = line.side() == Side.AFT ? 1 : -1;
         arm = off ? -armM : armM;
         first = mostKg;
@@ -54,20 +57,22 @@ final class Crossing {
             }
         }
         states.forEach(state -> points.add(new Point(off ? -state.massKg() : state.massKg(), state.momentKgM())));
-        tolerance = 1e-12 * Math.abs(states.get(0).momentKgM());
+        tolerance = Tolerance.momentKgM(states.get(0).massKg(), chord.lengthM());
     }
 
     /**
      * The greatest mass that keeps all points inside.
      *
+     * @param chord the type's chord
      * @param states a state, or the points of a fuel path in order
      * @param armM where mass comes on or goes off
      * @param off whether it goes off
      * @param mostKg no more is asked for
      * @return mass in kg, at most that
      */
-    static double mostKg(LimitLine line, List<MassMoment> states, double armM, boolean off, double mostKg) {
-        Crossing crossing = new Crossing(line, states, armM, off, mostKg);
+    static double mostKg(
+            LimitLine line, MeanChord chord, List<MassMoment> states, double armM, boolean off, double mostKg) {
+        Crossing crossing = new Crossing(line, chord, states, armM, off, mostKg);
         crossing.points.forEach(crossing::meet);
         for (int i = 1; i < crossing.points.size(); i++) {
             crossing.pass(crossing.points.get(i - 1), crossing.points.get(i));
@@ -91,7 +96,7 @@ final class Crossing {
         for (Piece piece : pieces) {
             double from = Math.max(piece.from(), point.mass());
             double to = Math.min(piece.to(), point.mass() + first);
-            if (from <= to) {
+            if (Tolerance.isAboveKg(to, from)) {
                 double start = point.moment() - arm * point.mass();
                 double c = sign * (piece.constant() - start);
                 double b = sign * (piece.linear() - arm);
@@ -109,7 +114,7 @@ final class Crossing {
         double found = Double.POSITIVE_INFINITY;
         for (double root : roots(a, b, c)) {
             boolean falls = 2 * a * root + b < 0;
-            if (falls && root >= from - 1e-9 && root <= to) {
+            if (falls && root >= from - Tolerance.MASS_KG && root <= to) {
                 found = Math.min(found, Math.max(root, from));
             }
         }
@@ -146,7 +151,7 @@ final class Crossing {
     private void pass(Point low, Point high, double slope, Piece piece, double mass) {
         double from = Math.max(0, mass - high.mass());
         double to = Math.min(first, mass - low.mass());
-        if (from <= to) {
+        if (Tolerance.isAboveKg(to, from)) {
             double c = sign * (piece.at(mass) - low.moment() - slope * (mass - low.mass()));
             double b = sign * (slope - arm);
             if (c + b * from < -tolerance) {

@@ -1,124 +1,133 @@
 package org.steelyard.remedy;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import org.steelyard.balance.FuelFill;
 import org.steelyard.model.Amounts;
 import org.steelyard.model.Fuel;
-import org.steelyard.model.FuelStage;
 import org.steelyard.model.FuelSystem;
 import org.steelyard.model.Loading;
 import org.steelyard.model.Policy;
-import org.steelyard.model.TankShare;
+import org.steelyard.model.Tolerance;
 
 /**
- * The least change of fuel that puts a flight right, with taxi and trip fuel left as they are: more or less in the
- * tanks of one stage of the fill order, or of a fuel total. The states bend with the fuel, so each amount is tried by
- * balance and checks: {@value #STEPS} amounts to each side, then halved up to the first that does.
+ * The least change of fuel that puts a flight right, with taxi and trip fuel left as they are. Tanks are changed toward
+ * the type's fill order: less fuel leaves first what is filled last, more goes first where it is filled first. The
+ * states bend with the fuel, so each amount is tried by balance and checks: {@value #STEPS} amounts from the least that
+ * the masses ask for, then halved up to the first that does.
  */
 final class FuelSearch {
 
     private static final int STEPS = 48;
     private static final int HALVINGS = 40;
+    private static final double SAME_KG = 0.5;
+
+    /** How the tanks are changed. */
+    enum Way {
+        /** Less or more, toward the fill order. */
+        CHANGED,
+        /** The whole filled anew by the fill order. */
+        FILLED_ANEW
+    }
 
     /**
      * A change of fuel that does.
      *
-     * @param changeKg kg of fuel, negative for less
-     * @param tanks names of the tanks; blank for a total
+     * @param way how the tanks are changed
+     * @param changeKg kg of fuel, negative for less, zero for the same fuel in other tanks
      */
-    record Found(double changeKg, String tanks, Trial after) {}
-
-    /** Tanks that are changed together, by their shares; none for a fuel total. */
-    private record Group(List<TankShare> shares) {}
+    record Found(Way way, double changeKg, Trial after) {}
 
     private final Trial before;
     private final Policy policy;
     private final double reservePercentMac;
     private final FuelSystem system;
+    private final Amounts aboardKg;
+    private final Allowance allowance;
 
-    private FuelSearch(Trial before, Policy policy, double reservePercentMac) {
+    FuelSearch(Trial before, Policy policy, double reservePercentMac) {
         this.before = before;
         this.policy = policy;
         this.reservePercentMac = reservePercentMac;
-        this.system = before.loading().type().fuel();
+        this.system = before.loading().tanks();
+        this.aboardKg = before.balance().fuel().orElseThrow().rampKg();
+        this.allowance = Allowance.of(before.loading(), before.balance(), reservePercentMac);
     }
 
-    static Optional<Found> least(Trial before, Policy policy, double reservePercentMac) {
-        return new FuelSearch(before, policy, reservePercentMac).run();
+    /** Less fuel that leaves enough for taxi, trip and the policy's reserve, or the same fuel filled in order. */
+    Optional<Found> lessOrOtherwise() {
+        Optional<Found> less = first(Way.CHANGED, -1);
+        if (less.isPresent() || before.loading().fuel() instanceof Fuel.Total || isInOrder()) {
+            return less;
+        }
+        return trial(Way.FILLED_ANEW, 0)
+                .map(after -> new Found(Way.FILLED_ANEW, 0, after))
+                .or(() -> first(Way.FILLED_ANEW, -1));
     }
 
-    private Optional<Found> run() {
-        Optional<Found> least = Optional.empty();
-        for (Group group : groups()) {
-            for (int sign = -1; sign <= 1; sign += 2) {
-                Optional<Found> found = first(group, sign);
-                if (found.isPresent()
-                        && (least.isEmpty()
-                                || Math.abs(found.get().changeKg())
-                                        < Math.abs(least.get().changeKg()))) {
-                    least = found;
-                }
+    /** More fuel that stays aboard until landing. */
+    Optional<Found> more() {
+        return first(Way.CHANGED, 1);
+    }
+
+    private boolean isInOrder() {
+        Amounts inOrderKg = FuelFill.of(system, aboardKg.sum());
+        for (int i = 0; i < aboardKg.size(); i++) {
+            if (Math.abs(inOrderKg.at(i) - aboardKg.at(i)) > SAME_KG) {
+                return false;
             }
         }
-        return least;
+        return true;
     }
 
-    private List<Group> groups() {
-        if (before.loading().fuel() instanceof Fuel.Total) {
-            return List.of(new Group(List.of()));
-        }
-        List<Group> groups = new ArrayList<>();
-        for (FuelStage stage : system.fillOrder()) {
-            groups.add(new Group(stage.shares()));
-        }
-        return List.copyOf(groups);
-    }
-
-    private Optional<Found> first(Group group, int sign) {
-        double mostKg = sign > 0 ? system.capacityKg() : fuelKg() - burnKg();
-        for (int i = 1; i <= STEPS && mostKg > 0; i++) {
-            double changeKg = mostKg * i / STEPS;
-            if (trial(group, sign * changeKg).isPresent()) {
-                return halved(group, sign, mostKg * (i - 1) / STEPS, changeKg);
+    private Optional<Found> first(Way way, int sign) {
+        double leastKg = Math.max(0, sign < 0 ? -allowance.mostKg() : allowance.leastKg());
+        double mostKg = mostKg(sign);
+        double failedKg = leastKg;
+        for (int i = 0; i <= STEPS && !Tolerance.isAboveKg(leastKg, mostKg); i++) {
+            double changeKg = leastKg + (mostKg - leastKg) * i / STEPS;
+            if (Tolerance.isAboveKg(changeKg, 0) && trial(way, sign * changeKg).isPresent()) {
+                return halved(way, sign, failedKg, changeKg);
             }
+            failedKg = changeKg;
         }
         return Optional.empty();
     }
 
-    private Optional<Found> halved(Group group, int sign, double fromKg, double toKg) {
+    private double mostKg(int sign) {
+        if (sign > 0) {
+            return system.capacityKg() - aboardKg.sum();
+        }
+        double reserveKg = policy.remedyFuelReservePercent()
+                / 100
+                * before.loading().type().fuel().capacityKg();
+        Fuel fuel = before.loading().fuel();
+        return aboardKg.sum() - fuel.taxiKg() - fuel.tripKg() - reserveKg;
+    }
+
+    private Optional<Found> halved(Way way, int sign, double fromKg, double toKg) {
         double tooLittleKg = fromKg;
         double enoughKg = toKg;
-        for (int i = 0; i < HALVINGS; i++) {
+        for (int i = 0; i < HALVINGS && tooLittleKg < enoughKg; i++) {
             double middleKg = (tooLittleKg + enoughKg) / 2;
-            if (trial(group, sign * middleKg).isPresent()) {
+            if (trial(way, sign * middleKg).isPresent()) {
                 enoughKg = middleKg;
             } else {
                 tooLittleKg = middleKg;
             }
         }
         double grainKg = RemedySearch.grainKg(before.loading());
-        double roundKg = sign * Math.ceil(enoughKg / grainKg - 1e-6) * grainKg;
+        double roundKg = Math.ceil(enoughKg / grainKg - 1e-6) * grainKg;
         double exactKg = sign * enoughKg;
-        return trial(group, roundKg)
-                .map(after -> new Found(roundKg, names(group), after))
-                .or(() -> trial(group, exactKg).map(after -> new Found(exactKg, names(group), after)));
+        return Optional.of(sign * roundKg)
+                .filter(changeKg -> !Tolerance.isAboveKg(roundKg, mostKg(sign)))
+                .flatMap(changeKg -> trial(way, changeKg).map(after -> new Found(way, changeKg, after)))
+                .or(() -> trial(way, exactKg).map(after -> new Found(way, exactKg, after)));
     }
 
-    private double fuelKg() {
-        return before.balance().fuel().orElseThrow().rampKg().sum();
-    }
-
-    private double burnKg() {
-        return before.loading().fuel().taxiKg() + before.loading().fuel().tripKg();
-    }
-
-    private Optional<Trial> trial(Group group, double changeKg) {
+    private Optional<Trial> trial(Way way, double changeKg) {
         Loading loading = before.loading();
-        return fuel(group, changeKg)
-                .map(fuel -> Trial.of(loading.with(loading.load(), fuel), policy))
-                .filter(after -> after.cures(before) && keepsReserve(after));
+        Trial after = Trial.of(loading.with(loading.load(), fuel(way, changeKg)), policy);
+        return Optional.of(after).filter(one -> one.cures(before) && keepsReserve(one));
     }
 
     private boolean keepsReserve(Trial after) {
@@ -127,31 +136,13 @@ final class FuelSearch {
                         .keeps(0, 0);
     }
 
-    private Optional<Fuel> fuel(Group group, double changeKg) {
+    private Fuel fuel(Way way, double changeKg) {
         Fuel given = before.loading().fuel();
-        if (given instanceof Fuel.Total total) {
-            double totalKg = total.totalKg() + changeKg;
-            return totalKg < burnKg() || totalKg > system.capacityKg()
-                    ? Optional.empty()
-                    : Optional.of(new Fuel.Total(totalKg, total.taxiKg(), total.tripKg()));
+        double totalKg = aboardKg.sum() + changeKg;
+        if (given instanceof Fuel.Total) {
+            return new Fuel.Total(totalKg, given.taxiKg(), given.tripKg(), given.densityKgPerL());
         }
-        double[] tanksKg = before.balance().fuel().orElseThrow().rampKg().toArray();
-        double shares = group.shares().stream().mapToDouble(TankShare::share).sum();
-        for (TankShare share : group.shares()) {
-            tanksKg[share.tank()] += changeKg * share.share() / shares;
-        }
-        boolean fits = IntStream.range(0, tanksKg.length)
-                .allMatch(i ->
-                        tanksKg[i] >= 0 && tanksKg[i] <= system.tanks().get(i).capacityKg());
-        return fits
-                ? Optional.of(new Fuel.ByTank(Amounts.of(tanksKg), given.taxiKg(), given.tripKg()))
-                : Optional.empty();
-    }
-
-    private String names(Group group) {
-        List<String> names = group.shares().stream()
-                .map(share -> system.tanks().get(share.tank()).name())
-                .toList();
-        return String.join(" and ", names);
+        return given.inTanks(
+                way == Way.FILLED_ANEW ? FuelFill.of(system, totalKg) : FuelFill.toward(system, aboardKg, totalKg));
     }
 }

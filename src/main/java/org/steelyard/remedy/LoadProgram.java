@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.steelyard.model.Amounts;
 import org.steelyard.model.LoadGroup;
+import org.steelyard.model.Tolerance;
 import org.steelyard.remedy.Step.Deed;
 
 /**
@@ -23,6 +24,12 @@ final class LoadProgram {
 
     /** Of two remedies with the same mass the one that moves cargo rather than people. */
     private static final double PEOPLE = 1 + 1e-6;
+
+    /** Of two remedies that are alike in that, too, the one from and to the places that are named first. */
+    private static final double ORDER = 1e-9;
+
+    /** Less than this, in pieces or kg, is no step of a remedy. */
+    private static final double NO_STEP = 1e-6;
 
     private static final int TANGENTS = 12;
     private static final double TANGENT_KG = 0.5;
@@ -74,7 +81,7 @@ final class LoadProgram {
 
     private Optional<Way> solve() {
         if (deed == Deed.MOVE) {
-            return allowance.mostKg() < -1e-6 || allowance.leastKg() > 1e-6
+            return Tolerance.isBelowKg(allowance.mostKg(), 0) || Tolerance.isAboveKg(allowance.leastKg(), 0)
                     ? Optional.empty()
                     : solution(0, 0, 0).map(this::way);
         }
@@ -132,9 +139,10 @@ final class LoadProgram {
     private void unknowns() {
         for (int c = 0; c < manifest.cargoes().size(); c++) {
             Cargo cargo = manifest.cargoes().get(c);
-            double moved = cargo.unitKg() * (cargo.kind().cabin() ? PEOPLE : 1);
             for (int p = 0; p < manifest.places().size(); p++) {
                 double here = cargo.amounts().at(p);
+                double order = ORDER * (c * manifest.places().size() + p);
+                double moved = cargo.unitKg() * ((cargo.kind().cabin() ? PEOPLE : 1) + order);
                 if (manifest.places().get(p).cabin() == cargo.kind().cabin()) {
                     if (here > 0) {
                         add(Role.OUT, c, p, moved, here);
@@ -142,7 +150,7 @@ final class LoadProgram {
                             add(Role.LEAVE, c, p, FIRST * moved, here);
                         }
                     }
-                    add(Role.IN, c, p, 0, cargo.amounts().sum());
+                    add(Role.IN, c, p, cargo.unitKg() * order, cargo.amounts().sum());
                 }
             }
         }
@@ -150,7 +158,7 @@ final class LoadProgram {
             for (int p = manifest.zones(); p < manifest.places().size(); p++) {
                 Place hold = manifest.places().get(p);
                 parts.add(new Part(Role.BALLAST, -1, p, 1, 0));
-                program.unknown(FIRST, Math.max(0, hold.mostKg() - hold.massKg()), false);
+                program.unknown(FIRST * (1 + ORDER * p), Math.max(0, hold.mostKg() - hold.massKg()), false);
             }
         }
     }
@@ -235,8 +243,8 @@ final class LoadProgram {
             momentKgM[j] = massKg[j] * manifest.places().get(part.place()).armM();
         }
         if (deed == Deed.MOVE) {
-            moment(momentKgM, massKg, 1, allowance.highestKgM(0), 0);
-            moment(momentKgM, massKg, -1, -allowance.lowestKgM(0), 0);
+            moment(momentKgM, massKg, 1, allowance.highestKgM(0), allowance.referenceM());
+            moment(momentKgM, massKg, -1, -allowance.lowestKgM(0), allowance.referenceM());
             return;
         }
         program.atMost(massKg, Math.max(nearKg, farKg));
@@ -330,10 +338,10 @@ final class LoadProgram {
         for (int j = 0; j < parts.size(); j++) {
             Part part = parts.get(j);
             double amount = solution.values().at(j);
-            if (amount > 1e-7 && part.role() == Role.LEAVE) {
+            if (amount > NO_STEP && part.role() == Role.LEAVE) {
                 Cargo.Kind kind = manifest.cargoes().get(part.cargo()).kind();
                 steps.add(new Step(Deed.LEAVE, kind, part.cargo(), amount, part.unitKg(), part.place(), -1));
-            } else if (amount > 1e-7 && part.role() == Role.BALLAST) {
+            } else if (amount > NO_STEP && part.role() == Role.BALLAST) {
                 steps.add(new Step(Deed.BALLAST, Cargo.Kind.LOOSE, -1, amount, 1, -1, part.place()));
             }
         }
@@ -352,8 +360,8 @@ final class LoadProgram {
         Cargo what = manifest.cargoes().get(cargo);
         int to = 0;
         for (int from = 0; from < change.length; from++) {
-            while (change[from] < -1e-7) {
-                while (to < change.length && change[to] <= 1e-7) {
+            while (change[from] < -NO_STEP) {
+                while (to < change.length && change[to] <= NO_STEP) {
                     to++;
                 }
                 if (to == change.length) {

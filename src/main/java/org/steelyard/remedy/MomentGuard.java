@@ -6,6 +6,7 @@ import org.steelyard.model.LimitPoint;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.Side;
 import org.steelyard.model.Straightness;
+import org.steelyard.model.Tolerance;
 
 /**
  * How far the moment of a state, or of every point of a fuel path, may change before it is outside a limit line, where
@@ -35,7 +36,7 @@ record MomentGuard(LimitLine line, List<MassMoment> points, double reserveM) {
         double roomKgM = Double.POSITIVE_INFINITY;
         for (MassMoment point : points) {
             double massKg = point.massKg() + deltaKg;
-            if (massKg >= line.minMassKg() && massKg <= line.maxMassKg()) {
+            if (line.reaches(massKg)) {
                 roomKgM = Math.min(
                         roomKgM, sign() * (massKg * line.armAtM(massKg) - point.momentKgM()) - reserveKgM(massKg));
             }
@@ -66,7 +67,7 @@ record MomentGuard(LimitLine line, List<MassMoment> points, double reserveM) {
             LimitPoint above = vertices.get(i);
             double fromKg = Math.max(low.massKg() + deltaKg, below.massKg());
             double toKg = Math.min(high.massKg() + deltaKg, above.massKg());
-            if (fromKg < toKg) {
+            if (Tolerance.isAboveKg(toKg, fromKg)) {
                 double atZeroKgM = low.momentKgM() - slopeM * (low.massKg() + deltaKg);
                 roomKgM = Math.min(roomKgM, new Piece(below, above, atZeroKgM, slopeM).leastRoomKgM(fromKg, toKg));
             }

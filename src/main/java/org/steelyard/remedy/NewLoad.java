@@ -12,6 +12,7 @@ import org.steelyard.model.Load;
 import org.steelyard.model.MassScheme;
 import org.steelyard.model.PassengerCategory;
 import org.steelyard.model.Passengers;
+import org.steelyard.model.Tolerance;
 import org.steelyard.model.ZoneLoad;
 
 /** The loading after a remedy. */
@@ -81,7 +82,7 @@ final class NewLoad {
     }
 
     private static double nothingBelowZero(double massKg) {
-        return massKg < 1e-6 ? Math.max(0, massKg) : massKg;
+        return Tolerance.isAboveKg(massKg, 0) ? massKg : Math.max(0, massKg);
     }
 
     /** Persons of a zone whose mass is given leave in the order of categories, and arrive as adults. */

@@ -1,8 +1,8 @@
 package org.steelyard.remedy;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.steelyard.balance.Balancer;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.Remedy;
 import org.steelyard.check.RemedyMeans;
@@ -10,16 +10,22 @@ import org.steelyard.model.Load;
 import org.steelyard.model.Loading;
 import org.steelyard.model.MassUnit;
 import org.steelyard.model.Policy;
+import org.steelyard.model.Tolerance;
 import org.steelyard.remedy.Step.Deed;
 
 /**
- * Looks for what puts a flight right, in the order of {@link RemedyMeans}. Whatever is found goes through balance and
- * checks again before it is said, so nothing is suggested that breaks another limit. What can be divided is rounded up
- * to whole kg or lb.
+ * Looks for what puts a flight right: by load in the order of {@link RemedyMeans}, and by less fuel or fuel filled
+ * otherwise. Where both do, both are said: load that is moved before the fuel, the fuel before load that is left behind
+ * and before ballast. More fuel is the last resort. Whatever is found goes through balance and checks again before it
+ * is said, so nothing is suggested that breaks another limit. What can be divided is in whole kg or lb, in parts of
+ * them where no whole amounts do.
  */
 public final class RemedySearch {
 
     private static final Deed[] DEEDS = {Deed.MOVE, Deed.LEAVE, Deed.BALLAST};
+
+    /** Amounts are tried in whole kg or lb, then in tenths, then in hundredths of it. */
+    private static final int FINEST = 100;
 
     private final Trial before;
     private final Policy policy;
@@ -30,7 +36,7 @@ public final class RemedySearch {
         this.before = new Trial(closed, flight.balance(), flight.assessment());
         this.policy = policy;
         this.manifest = Manifest.of(closed, flight.balance().distribution());
-        this.text = new RemedyText(before, manifest);
+        this.text = new RemedyText(before, manifest, policy);
     }
 
     /**
@@ -60,25 +66,55 @@ public final class RemedySearch {
     }
 
     private Optional<Remedy> find(double reservePercentMac) {
+        Optional<Remedy> load = byLoad(reservePercentMac);
+        FuelSearch search = new FuelSearch(before, policy, reservePercentMac);
+        Optional<Remedy> fuel = search.lessOrOtherwise().map(text::fuel);
+        if (load.isPresent() && fuel.isPresent()) {
+            return load.get().means() == RemedyMeans.MOVE
+                    ? Optional.of(load.get().or(fuel.get()))
+                    : Optional.of(fuel.get().or(load.get()));
+        }
+        return load.or(() -> fuel).or(() -> search.more().map(text::fuel));
+    }
+
+    private Optional<Remedy> byLoad(double reservePercentMac) {
         if (manifest.isPresent()) {
             Allowance allowance = Allowance.of(before.loading(), before.balance(), reservePercentMac);
             for (Deed deed : DEEDS) {
-                Optional<Remedy> remedy =
-                        LoadProgram.least(manifest.get(), allowance, deed).flatMap(way -> tried(way, deed));
+                Optional<Remedy> remedy = LoadProgram.least(manifest.get(), allowance, deed)
+                        .flatMap(way -> tried(way, deed, reservePercentMac));
                 if (remedy.isPresent()) {
                     return remedy;
                 }
             }
         }
-        return FuelSearch.least(before, policy, reservePercentMac).map(text::fuel);
+        return Optional.empty();
     }
 
-    /** With amounts rounded up if that still does, else as they are; empty if the checks do not agree. */
-    private Optional<Remedy> tried(LoadProgram.Way way, Deed deed) {
-        List<Step> rounded = rounded(way.steps());
-        return isThere(rounded)
-                ? tried(rounded, deed, way.proved()).or(() -> tried(way.steps(), deed, way.proved()))
-                : tried(way.steps(), deed, way.proved());
+    /** In whole amounts if some still do, else as they are; empty if the checks do not agree. */
+    private Optional<Remedy> tried(LoadProgram.Way way, Deed deed, double reservePercentMac) {
+        double grainKg = grainKg(before.loading());
+        for (int finer = 1; finer <= FINEST; finer *= 10) {
+            for (List<Step> steps : WholeAmounts.of(way.steps(), grainKg / finer, this::mostOf)) {
+                Optional<Remedy> remedy = isThere(steps)
+                        ? tried(steps, deed, way.proved()).filter(found -> keepsReserve(found, reservePercentMac))
+                        : Optional.empty();
+                if (remedy.isPresent()) {
+                    return remedy;
+                }
+            }
+        }
+        return tried(way.steps(), deed, way.proved());
+    }
+
+    /** The checks know nothing of the reserve, and an amount rounded down may use it up. */
+    private boolean keepsReserve(Remedy remedy, double reservePercentMac) {
+        if (reservePercentMac == 0) {
+            return true;
+        }
+        Loading loading = remedy.loading().orElseThrow();
+        return Allowance.of(loading, Balancer.balance(loading, policy), reservePercentMac)
+                .keeps(0, 0);
     }
 
     private Optional<Remedy> tried(List<Step> steps, Deed deed, boolean proved) {
@@ -99,18 +135,7 @@ public final class RemedySearch {
                 .filter(step -> step.deed() == deed)
                 .mapToDouble(Step::massKg)
                 .sum();
-        return Optional.of(new Remedy(means, massKg, text.load(steps, after), Optional.of(loading), proved));
-    }
-
-    private List<Step> rounded(List<Step> steps) {
-        double grainKg = grainKg(before.loading());
-        List<Step> rounded = new ArrayList<>();
-        for (Step step : steps) {
-            boolean whole = step.kind().whole();
-            double up = Math.ceil(step.amount() / grainKg - 1e-6) * grainKg;
-            rounded.add(whole ? step : step.withAmount(Math.min(up, mostOf(step))));
-        }
-        return rounded;
+        return Optional.of(new Remedy(means, massKg, text.load(steps, after), loading, proved));
     }
 
     /** What an amount that can be divided is rounded to: whole kg, or lb for users of pounds. */
@@ -132,7 +157,7 @@ public final class RemedySearch {
                     .filter(other -> other.cargo() == step.cargo() && other.from() == step.from())
                     .mapToDouble(Step::amount)
                     .sum();
-            if (step.cargo() >= 0 && taken > mostOf(step) + 1e-6) {
+            if (step.cargo() >= 0 && Tolerance.isAboveKg(taken, mostOf(step))) {
                 return false;
             }
         }

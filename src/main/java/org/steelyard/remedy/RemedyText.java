@@ -8,32 +8,43 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import org.steelyard.balance.FuelBalance;
 import org.steelyard.check.EnvelopeMargin;
 import org.steelyard.check.FindingText;
 import org.steelyard.check.Remedy;
 import org.steelyard.check.RemedyMeans;
+import org.steelyard.check.Rounded;
 import org.steelyard.model.AircraftType;
+import org.steelyard.model.Amounts;
 import org.steelyard.model.CgForm;
 import org.steelyard.model.Finding;
 import org.steelyard.model.FindingCode;
+import org.steelyard.model.Fuel;
 import org.steelyard.model.Load;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.MassUnit;
 import org.steelyard.model.Phase;
+import org.steelyard.model.Policy;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
+import org.steelyard.model.Tolerance;
 import org.steelyard.remedy.Step.Deed;
 
 /** Remedies in sentences, in the units of the type's users. */
 final class RemedyText {
 
+    private static final int MOST_DECIMALS = 3;
+    private static final double WHOLE = 1e-5;
+
     private final Trial before;
     private final Optional<Manifest> manifest;
+    private final Policy policy;
     private final AircraftType type;
 
-    RemedyText(Trial before, Optional<Manifest> manifest) {
+    RemedyText(Trial before, Optional<Manifest> manifest, Policy policy) {
         this.before = before;
         this.manifest = manifest;
+        this.policy = policy;
         this.type = before.loading().type();
     }
 
@@ -56,7 +67,7 @@ final class RemedyText {
             parts.add(verb.equals(verbBefore) ? what : verb + " " + what);
             verbBefore = verb;
         }
-        return and(parts) + effect(after) + stays();
+        return and(parts) + effect(after) + stays(after);
     }
 
     private String way(Step step) {
@@ -79,12 +90,18 @@ final class RemedyText {
         };
     }
 
+    /** What is needed: with as many decimals as it has, the last of three rounded up. */
     private String mass(double massKg) {
         MassUnit unit = type.geometry().units().mass();
         MassUnit shown = unit == MassUnit.TONNE ? MassUnit.KG : unit;
         double amount = shown.fromKg(massKg);
-        boolean whole = Math.abs(amount - Math.rint(amount)) < 1e-4;
-        return String.format(Locale.ROOT, whole ? "%.0f %s" : "%.1f %s", amount, shown.symbol());
+        int decimals = 0;
+        double grains = 1;
+        while (decimals < MOST_DECIMALS && Math.abs(amount * grains - Math.rint(amount * grains)) > WHOLE) {
+            decimals++;
+            grains *= 10;
+        }
+        return Rounded.upTo(amount, decimals) + " " + shown.symbol();
     }
 
     private static String and(List<String> parts) {
@@ -94,37 +111,83 @@ final class RemedyText {
                 : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
     }
 
-    /** A remedy by fuel. */
+    /** As {@code take 3000 kg less fuel (centre tank 0 kg), which leaves 2400 kg on landing: landing mass …}. */
     Remedy fuel(FuelSearch.Found found) {
-        String sentence = "take " + mass(Math.abs(found.changeKg())) + (found.changeKg() > 0 ? " more" : " less")
-                + " fuel" + (found.tanks().isEmpty() ? "" : " in the " + found.tanks())
-                + (found.changeKg() > 0 ? " and land with it" : ", if its reserve allows that");
+        double changeKg = found.changeKg();
+        boolean anew = found.way() == FuelSearch.Way.FILLED_ANEW;
+        String what = changeKg == 0
+                ? "fill the same fuel in the type's order"
+                : "take " + mass(Math.abs(changeKg)) + (changeKg > 0 ? " more fuel" : " less fuel")
+                        + (anew ? ", filled in the type's order" : "");
         return new Remedy(
                 RemedyMeans.FUEL,
-                Math.abs(found.changeKg()),
-                sentence + effect(found.after()) + stays(),
-                Optional.of(found.after().loading()),
+                changeKg == 0 ? pumpedKg(found.after()) : Math.abs(changeKg),
+                what + tanks(found.after()) + landing(found) + effect(found.after()) + stays(found.after()),
+                found.after().loading(),
                 false);
+    }
+
+    private String landing(FuelSearch.Found found) {
+        if (found.changeKg() == 0) {
+            return "";
+        }
+        if (found.changeKg() > 0) {
+            return " and land with it";
+        }
+        double grainKg = RemedySearch.grainKg(before.loading());
+        double leftKg = Math.floor(fuel(found.after()).landingKg().sum() / grainKg + 1e-6) * grainKg;
+        boolean asked = policy.remedyFuelReservePercent() > 0;
+        return ", which leaves " + mass(leftKg) + " on landing" + (asked ? "" : ", if that is reserve enough");
+    }
+
+    private static FuelBalance fuel(Trial trial) {
+        return trial.balance().fuel().orElseThrow();
+    }
+
+    private double pumpedKg(Trial after) {
+        double pumpedKg = 0;
+        for (int i = 0; i < fuel(after).rampKg().size(); i++) {
+            pumpedKg += Math.max(
+                    0, fuel(after).rampKg().at(i) - fuel(before).rampKg().at(i));
+        }
+        return pumpedKg;
+    }
+
+    /** What is in the tanks that hold something else than before; nothing of a total, which is shared out anyway. */
+    private String tanks(Trial after) {
+        List<String> tanks = new ArrayList<>();
+        Amounts nowKg = fuel(after).rampKg();
+        for (int i = 0; i < nowKg.size() && after.loading().fuel() instanceof Fuel.ByTank; i++) {
+            double beforeKg = fuel(before).rampKg().at(i);
+            if (!Tolerance.isWithinKg(nowKg.at(i), beforeKg, beforeKg)) {
+                tanks.add(type.fuel().tanks().get(i).name() + " " + mass(nowKg.at(i)));
+            }
+        }
+        return tanks.isEmpty() ? "" : " (" + String.join(", ", tanks) + ")";
+    }
+
+    private String enough() {
+        return policy.remedyFuelReservePercent() > 0 ? " that leaves its reserve" : "";
     }
 
     /** Why neither load nor fuel helps. */
     String whyNone() {
         if (before.loading().load() instanceof Load.ZeroFuelGiven) {
-            return "what makes up the zero-fuel state is not known, and no other amount of fuel helps";
+            return "what makes up the zero-fuel state is not known, and no other amount of fuel" + enough() + " helps";
         }
         double loadKg = manifest.orElseThrow().places().stream()
                 .mapToDouble(Place::massKg)
                 .sum();
         Allowance allowance = Allowance.of(before.loading(), before.balance(), 0);
-        if (allowance.mostKg() < -loadKg) {
+        if (Tolerance.isBelowKg(allowance.mostKg(), -loadKg)) {
             return "it is too heavy even without any load";
         }
-        return "neither moving or leaving load, nor ballast in the holds, nor another amount of fuel brings every state"
-                + " inside";
+        return "neither moving or leaving load, nor ballast in the holds, nor another amount of fuel" + enough()
+                + " brings every state inside";
     }
 
-    private String stays() {
-        String others = before.otherBreaches().stream()
+    private String stays(Trial after) {
+        String others = after.otherBreaches().stream()
                 .filter(code -> code != FindingCode.TRIM_RECORDED)
                 .map(code -> FindingText.kind(code, Severity.BREACH).toLowerCase(Locale.ROOT))
                 .collect(Collectors.joining(", "));

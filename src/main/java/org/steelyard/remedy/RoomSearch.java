@@ -12,6 +12,7 @@ import org.steelyard.model.LoadGroup;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
+import org.steelyard.model.Tolerance;
 
 /**
  * How much could still be added at each place of a flight that has no breach. Masses, holds, groups and envelopes are
@@ -65,7 +66,7 @@ public final class RoomSearch {
     private record Bound(double kg, RoomLimit limit) {
 
         Bound least(double otherKg, RoomLimit other) {
-            return otherKg < kg ? new Bound(Math.max(0, otherKg), other) : this;
+            return new Bound(Math.min(kg, Math.max(0, otherKg)), Tolerance.isBelowKg(otherKg, kg) ? other : limit);
         }
     }
 
@@ -109,8 +110,9 @@ public final class RoomSearch {
             List<MassMoment> states = envelope.phase() == Phase.FLIGHT
                     ? balance.fuel().orElseThrow().path().points()
                     : List.of(balance.state(envelope.phase()).orElseThrow());
-            bound = bound.least(Crossing.mostKg(envelope.forward(), states, armM, off, bound.kg()), RoomLimit.CG);
-            bound = bound.least(Crossing.mostKg(envelope.aft(), states, armM, off, bound.kg()), RoomLimit.CG);
+            bound = bound.least(
+                    Crossing.mostKg(envelope.forward(), chord, states, armM, off, bound.kg()), RoomLimit.CG);
+            bound = bound.least(Crossing.mostKg(envelope.aft(), chord, states, armM, off, bound.kg()), RoomLimit.CG);
         }
         bound = bound.least(trimKg(balance.takeoffTrim(), balance.takeoff(), armM, off, bound.kg()), RoomLimit.TRIM);
         MassMoment landing = balance.landing().orElseThrow();
@@ -141,8 +143,10 @@ public final class RoomSearch {
 
     private static boolean inside(TrimGuard guard, double armM, double deltaKg) {
         double deltaKgM = deltaKg * armM;
+        double toleranceKgM =
+                Tolerance.momentKgM(guard.state().massKg(), guard.chord().lengthM());
         return guard.reaches(deltaKg)
-                && deltaKgM <= guard.aftBoundKgM(deltaKg)
-                && deltaKgM >= guard.forwardBoundKgM(deltaKg);
+                && deltaKgM <= guard.aftBoundKgM(deltaKg) + toleranceKgM
+                && deltaKgM >= guard.forwardBoundKgM(deltaKg) - toleranceKgM;
     }
 }

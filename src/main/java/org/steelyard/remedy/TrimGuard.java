@@ -1,12 +1,16 @@
 package org.steelyard.remedy;
 
+import java.util.Optional;
 import org.steelyard.model.CgRange;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.MeanChord;
+import org.steelyard.model.Phase;
+import org.steelyard.model.Tolerance;
 import org.steelyard.model.TrimScale;
 
 /**
- * How far the moment of a state may change before its trim leaves the permitted band of a scale, or the scale itself.
+ * How far the moment of a state may change before its trim leaves the permitted band of a scale, or at take-off the
+ * scale itself. That a landing scale ends is no limit.
  *
  * @param scale the scale
  * @param chord the type's chord
@@ -14,32 +18,36 @@ import org.steelyard.model.TrimScale;
  */
 record TrimGuard(TrimScale scale, MeanChord chord, MassMoment state) {
 
-    /** Far below any step of a scale, so that rounding does not put what is on the end of the band outside. */
-    private static final double INSIDE_PERCENT_MAC = 1e-9;
-
     /** Greatest change of moment aft; without a limit where the scale does not reach that mass anyway. */
     double aftBoundKgM(double deltaKg) {
-        return scale.law()
-                .cgFor(scale.bandLowUnits(), scale.bandHighUnits(), massKg(deltaKg))
-                .map(range -> boundKgM(range.toPercentMac() - inside(range), deltaKg))
+        return permitted(deltaKg)
+                .filter(range -> endIsLimit()
+                        || Tolerance.isAhead(range.toPercentMac(), scale.law().cgRange().toPercentMac()))
+                .map(range -> boundKgM(range.toPercentMac(), deltaKg))
                 .orElse(Double.POSITIVE_INFINITY);
     }
 
     /** Greatest change of moment forward, as a rule negative. */
     double forwardBoundKgM(double deltaKg) {
-        return scale.law()
-                .cgFor(scale.bandLowUnits(), scale.bandHighUnits(), massKg(deltaKg))
-                .map(range -> boundKgM(range.fromPercentMac() + inside(range), deltaKg))
+        return permitted(deltaKg)
+                .filter(range -> endIsLimit()
+                        || Tolerance.isAft(range.fromPercentMac(), scale.law().cgRange().fromPercentMac()))
+                .map(range -> boundKgM(range.fromPercentMac(), deltaKg))
                 .orElse(Double.NEGATIVE_INFINITY);
     }
 
-    /** Whether the scale reaches the mass after a change. */
-    boolean reaches(double deltaKg) {
-        return !scale.law().pointsAt(massKg(deltaKg)).isEmpty();
+    private Optional<CgRange> permitted(double deltaKg) {
+        return scale.law().cgFor(scale.bandLowUnits(), scale.bandHighUnits(), massKg(deltaKg));
     }
 
-    private static double inside(CgRange range) {
-        return Math.min(INSIDE_PERCENT_MAC, (range.toPercentMac() - range.fromPercentMac()) / 2);
+    /** Whether a CG or mass for which there is no setting is not allowed. */
+    boolean endIsLimit() {
+        return scale.phase() == Phase.TAKEOFF;
+    }
+
+    /** Whether the mass after a change is allowed. */
+    boolean reaches(double deltaKg) {
+        return !endIsLimit() || !scale.law().pointsAt(massKg(deltaKg)).isEmpty();
     }
 
     private double massKg(double deltaKg) {

@@ -24,6 +24,13 @@ record ChartAxis(String title, double low, double high, double step, String form
                 : Optional.of(between(title, range.getMin(), range.getMax(), 0.02));
     }
 
+    /** The same of trims, whose marks read as people say them. */
+    static Optional<ChartAxis> ofTrim(String title, DoubleStream trimUnits) {
+        return around(title, trimUnits)
+                .map(axis -> new ChartAxis(
+                        title, axis.low(), axis.high(), axis.step(), SeasonWords.trimFormat(decimals(axis.step()))));
+    }
+
     /** An axis from zero to the greatest number. */
     static ChartAxis fromZero(String title, double greatest) {
         ChartAxis axis = between(title, 0, Math.max(greatest, 1e-9), 0);
@@ -51,8 +58,12 @@ record ChartAxis(String title, double low, double high, double step, String form
         return power * (digit <= 1 ? 1 : digit <= 2 ? 2 : digit <= 5 ? 5 : 10);
     }
 
+    private static int decimals(double step) {
+        return (int) Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
+    }
+
     private static String format(double step) {
-        int decimals = (int) Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
+        int decimals = decimals(step);
         return decimals == 0 ? "#,##0" : "0." + "0".repeat(decimals);
     }
 }

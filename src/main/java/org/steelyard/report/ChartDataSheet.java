@@ -3,6 +3,7 @@ package org.steelyard.report;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apache.poi.ss.usermodel.CellStyle;
 
 /** The sheet with the small tables that charts draw, one below the other. */
 final class ChartDataSheet {
@@ -62,6 +63,15 @@ final class ChartDataSheet {
 
     /** Writes a table of at least one line. */
     Table write(String title, List<String> headings, List<Line> lines) {
+        return write(title, headings, lines, styles.decimals(3));
+    }
+
+    /** The same, where all figures are trims. */
+    Table writeTrim(String title, List<String> headings, List<Line> lines) {
+        return write(title, headings, lines, styles.trim.plain());
+    }
+
+    private Table write(String title, List<String> headings, List<Line> lines, CellStyle style) {
         grid.row(20).label(title, styles.section);
         grid.join(0, 4);
         SheetRow head = grid.row(26).label(headings.get(0), styles.tableHeading);
@@ -69,7 +79,7 @@ final class ChartDataSheet {
         int first = grid.position();
         for (Line line : lines) {
             SheetRow row = grid.row().data(line.name(), styles.text).at(1);
-            line.figures().forEach(figure -> row.number(figure, styles.decimals(3)));
+            line.figures().forEach(figure -> row.number(figure, style));
         }
         Table table = new Table(sheet, first, grid.position() - 1);
         grid.gap(10);

@@ -32,7 +32,7 @@ final class ExercisePages {
         }
         html.open("article", "class", "sheet").element("h1", "Aircraft data");
         html.element("p", Caution.TEXT, "class", "caution");
-        new ExerciseText(exercises.get(0), policy).data().forEach(table -> table(html, table));
+        AircraftData.of(exercises.stream().map(MadeExercise::given).toList()).forEach(table -> table(html, table));
         html.closeBlock();
         return end(html);
     }
@@ -65,19 +65,27 @@ final class ExercisePages {
         html.closeBlock();
     }
 
-    private static void table(Html html, ExerciseText.Table table) {
-        html.element("h2", table.title());
+    private static void table(Html html, TypeTable table) {
+        html.open("section", "class", "together").element("h2", table.title());
         Tables.open(html, table.title(), "", table.headings().toArray(String[]::new));
         for (List<String> row : table.rows()) {
-            html.open("tr").element("th", row.get(0), "scope", "row");
+            html.open("tr");
+            html.element("th", row.get(0), "scope", "row", "class", isNumber(table, 0) ? "number" : "");
             for (int i = 1; i < row.size(); i++) {
-                boolean number = table.headings().get(i).startsWith(Tables.NUMBERS);
-                String look = (number ? "number" : "") + (row.get(i).isEmpty() ? " blank" : "");
+                String look = (isNumber(table, i) ? "number" : "") + (row.get(i).isEmpty() ? " blank" : "");
                 html.element("td", row.get(i), "class", look.strip());
             }
             html.closeBlock();
         }
         Tables.close(html);
+        if (!table.note().isEmpty()) {
+            html.element("p", table.note(), "class", "chain");
+        }
+        html.closeBlock();
+    }
+
+    private static boolean isNumber(TypeTable table, int column) {
+        return table.headings().get(column).startsWith(Tables.NUMBERS);
     }
 
     String key() {

@@ -133,6 +133,7 @@ final class FindingsCsv implements SeasonOutput {
             case COUNT -> "seats";
             case PERSONS -> "passengers";
             case TRIM -> "units";
+            case TRIM_DEGREES -> "degrees";
             case RUNNING_LOAD -> "kg/m";
             case AREA_LOAD -> "kg/m²";
             case NONE -> "";

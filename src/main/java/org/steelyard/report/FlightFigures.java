@@ -15,7 +15,6 @@ import org.steelyard.check.Sureness;
 import org.steelyard.check.TrafficLoad;
 import org.steelyard.model.FindingCode;
 import org.steelyard.model.LastMinuteChange;
-import org.steelyard.model.Load;
 import org.steelyard.model.LoadPart;
 import org.steelyard.model.Loading;
 import org.steelyard.model.MassMoment;
@@ -117,23 +116,6 @@ final class FlightFigures {
 
     static double chance(LimitChance chance) {
         return Math.rint(chance.chance() * 1e12) / 1e12;
-    }
-
-    /** How much the input gives of the load. */
-    static String inputLevel(Load load) {
-        if (load instanceof Load.ByPlace) {
-            return "detail";
-        }
-        if (load instanceof Load.ByZone) {
-            return "zones, holds in total";
-        }
-        if (load instanceof Load.ByHold) {
-            return "holds, passengers in total";
-        }
-        if (load instanceof Load.Totals) {
-            return "totals";
-        }
-        return load instanceof Load.ZeroFuelGiven ? "zero fuel given" : "take-off given";
     }
 
     /** Which parts of the load were shared out by a rule, as {@code passengers, fuel}; blank for none. */

@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
 import java.util.StringJoiner;
 import java.util.function.Function;
 import java.util.function.ToLongFunction;
+import org.steelyard.analyse.TrimSetting;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.EnvelopeMargin;
 import org.steelyard.check.Remedy;
@@ -43,11 +44,14 @@ import org.steelyard.model.Phase;
  *       where {@code assumed} says yes the right setting is only an assumption.
  *   <li>{@code trim_basis}: document, evidence or estimate: where the scale comes from.
  *   <li>{@code assumed_parts}: which of passengers, holds and fuel were shared out.
+ *   <li>{@code blanks_as_none}: how many zones, holds, tanks or totals were blank and counted as nothing, though the
+ *       heading map does not say that a blank means it.
  *   <li>{@code standard_masses}: the scheme by which passengers, bags and crew count where no actual mass is given.
  *   <li>{@code last_minute_load_kg}, {@code last_minute_fuel_kg}: what came less what went at the last minute; all
  *       states are those after it.
  *   <li>{@code …_sd_kg}, {@code …_sd_pct_mac}: standard deviation of mass and CG; {@code …_chance}: chance from 0 to 1
  *       of being outside that limit; empty where the policy gives no spread or the input a state alone.
+ *   <li>{@code trim_thrust}: thrust rating of the take-off scale that was read, where it is for one rating.
  *   <li>{@code remedy_by}, {@code remedy_kg}, {@code remedy}: what would put a breached flight right.
  * </ul>
  */
@@ -118,9 +122,7 @@ final class FlightsCsv implements SeasonOutput {
                     "takeoff_fuel_kg",
                     flight -> FlightFigures.number(
                             flight.balance().fuel(), fuel -> fuel.takeoffKg().sum())),
-            text(
-                    "input_level",
-                    flight -> FlightFigures.inputLevel(flight.loading().load())),
+            text("input_level", flight -> flight.loading().load().level().label()),
             text("assumed", flight -> flight.assumed().isEmpty() ? "no" : "yes"),
             number("recorded_trim_units", flight -> flight.loading().recordedTrimUnits()),
             text("extras", FlightsCsv::extras),
@@ -129,6 +131,7 @@ final class FlightsCsv implements SeasonOutput {
                     "trim_basis",
                     flight -> FlightFigures.trimBasis(flight.balance().takeoffTrim())),
             text("assumed_parts", FlightFigures::assumed),
+            whole("blanks_as_none", flight -> flight.loading().blanksAsNone().size()),
             text("standard_masses", flight -> flight.loading().scheme().id()),
             number(
                     "last_minute_load_kg",
@@ -166,7 +169,8 @@ final class FlightsCsv implements SeasonOutput {
                             .map(remedy -> remedy.means().label())
                             .orElse("")),
             number("remedy_kg", flight -> FlightFigures.number(flight.remedy(), Remedy::massKg)),
-            text("remedy", RemedyCell::of));
+            text("remedy", RemedyCell::of),
+            text("trim_thrust", TrimSetting::thrust));
 
     /** The columns, as other formats need them. */
     static List<OutputColumn> columns() {

@@ -10,6 +10,7 @@ import org.steelyard.model.ImbalanceLimit;
 import org.steelyard.model.Tank;
 import org.steelyard.model.TankPoint;
 import org.steelyard.model.TankShare;
+import org.steelyard.model.Tolerance;
 
 /** A type's tanks with their arms, and the order in which they burn and fill, in words. */
 final class FuelTables {
@@ -31,7 +32,7 @@ final class FuelTables {
         for (Tank tank : fuel.tanks()) {
             for (TankPoint point : tank.armTable()) {
                 boolean first = point.equals(tank.armTable().get(0));
-                boolean full = point.quantityKg() >= tank.capacityKg() * (1 - 1e-9);
+                boolean full = !Tolerance.isBelowKg(point.quantityKg(), tank.capacityKg());
                 rows.add(List.of(
                         first ? tank.id() : "",
                         first ? tank.name() : "",
@@ -99,7 +100,8 @@ final class FuelTables {
         if (share.untilKg() == 0) {
             return "until empty";
         }
-        boolean full = share.untilKg() >= fuel.tanks().get(share.tank()).capacityKg() * (1 - 1e-9);
+        boolean full = !Tolerance.isBelowKg(
+                share.untilKg(), fuel.tanks().get(share.tank()).capacityKg());
         return full ? "until full" : "until " + units.massWithUnit(share.untilKg());
     }
 }

@@ -167,6 +167,7 @@ final class GradeBook {
         if (summary.untold() > 0) {
             news.add("On " + Shown.counted(summary.untold(), "sheet") + " the cause cannot be told.");
         }
+        summary.handedInTwice().ifPresent(words -> news.add(words + "."));
         if (!news.isEmpty()) {
             line(grid, String.join(" ", news), styles.news);
         }

@@ -35,7 +35,9 @@ final class GradeCsv {
                 "percent",
                 "result",
                 "cause",
-                "certainty"));
+                "certainty",
+                "handed_in",
+                "gave_way"));
         for (ItemRule rule : scheme.items()) {
             String item = rule.item().key().replace('-', '_');
             headings.addAll(List.of(item + "_claimed", item + "_right", item + "_outcome", item + "_points"));
@@ -55,7 +57,9 @@ final class GradeCsv {
                 .number(Math.round(sheet.percent() * 100) / 100.0)
                 .text(GradeWords.verdict(sheet))
                 .text(GradeWords.cause(sheet))
-                .text(GradeWords.sure(sheet));
+                .text(GradeWords.sure(sheet))
+                .number(sheet.handedIn().times())
+                .text(GradeWords.gaveWay(sheet.handedIn(), "; "));
         for (ItemRule rule : scheme.items()) {
             Optional<MarkedItem> item = item(sheet, rule.item());
             if (item.isPresent()) {

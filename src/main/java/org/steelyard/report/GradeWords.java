@@ -4,8 +4,10 @@ import java.util.List;
 import org.steelyard.grade.Diagnosis;
 import org.steelyard.grade.Explanation;
 import org.steelyard.grade.FigureText;
+import org.steelyard.grade.HandedIn;
 import org.steelyard.grade.MarkedSheet;
 import org.steelyard.grade.Outcome;
+import org.steelyard.model.Origin;
 import org.steelyard.model.SheetItem;
 
 /** Words of marks that workbook, page and table share. */
@@ -27,6 +29,23 @@ final class GradeWords {
         return sheet.passed() ? "pass" : "fail";
     }
 
+    /** That a student handed in an exercise more than once, for the student; blank otherwise. */
+    static String handedIn(HandedIn handed) {
+        if (!handed.isRepeated()) {
+            return "";
+        }
+        String often = "Handed in " + HandedIn.times(handed.times()) + ": ";
+        return handed.gaveWay().isEmpty()
+                ? often + "each sheet counts."
+                : often + "this sheet counts, and that of " + gaveWay(handed, " and ") + " does not, as the "
+                        + handed.rule().label() + ".";
+    }
+
+    static String gaveWay(HandedIn handed, String between) {
+        return String.join(
+                between, handed.gaveWay().stream().map(Origin::toString).toList());
+    }
+
     /** Whether nothing at all was entered. */
     static boolean isEmpty(MarkedSheet sheet) {
         return sheet.items().stream().allMatch(item -> item.outcome() == Outcome.MISSING);
@@ -44,6 +63,9 @@ final class GradeWords {
             return "cannot tell; first wrong: "
                     + String.join(
                             ", ", cannot.first().stream().map(SheetItem::label).toList());
+        }
+        if (sheet.diagnosis() instanceof Diagnosis.Rounding) {
+            return "rounding";
         }
         return isEmpty(sheet) ? "nothing entered" : "";
     }

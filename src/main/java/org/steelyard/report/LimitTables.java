@@ -1,10 +1,11 @@
 package org.steelyard.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.steelyard.check.FindingText;
 import org.steelyard.model.AircraftType;
-import org.steelyard.model.Amounts;
 import org.steelyard.model.Envelope;
 import org.steelyard.model.LimitLine;
 import org.steelyard.model.LimitPoint;
@@ -12,10 +13,12 @@ import org.steelyard.model.Straightness;
 import org.steelyard.model.TrimPoint;
 import org.steelyard.model.TrimScale;
 import org.steelyard.model.TrimTable;
-import org.steelyard.model.TrimUnit;
 
 /** A type's envelopes by their vertices, and its trim scales by their points. */
 final class LimitTables {
+
+    private static final int MOST_DECIMALS = 3;
+    private static final double SAME = 1e-6;
 
     private final AircraftType type;
     private final TypeUnits units;
@@ -73,7 +76,7 @@ final class LimitTables {
                     scale.flaps(),
                     scale.thrustRating().isBlank() ? "any" : scale.thrustRating(),
                     scale.basis().label(),
-                    scale.unit() == TrimUnit.UNITS ? "units" : "degrees",
+                    scale.unit().measure().label(),
                     PlainNumber.of(scale.stepUnits()),
                     trim(scale, scale.bandLowUnits(), scale.stepUnits()) + " to "
                             + trim(scale, scale.bandHighUnits(), scale.stepUnits()),
@@ -91,35 +94,45 @@ final class LimitTables {
         return FindingText.trim(trimUnits, step, scale.unit());
     }
 
-    /** The points of a law: CGs down, masses across where it depends on them. */
-    private TypeTable points(TrimScale scale) {
+    /** The points of a law, to their last decimal: CGs down, masses across where it depends on them. */
+    TypeTable points(TrimScale scale) {
         List<String> headings = new ArrayList<>(List.of("#" + units.cgAxis()));
-        List<List<String>> rows = new ArrayList<>();
+        List<List<TrimPoint>> columns = new ArrayList<>();
         if (scale.law() instanceof TrimTable table) {
             for (int i = 0; i < table.massesKg().size(); i++) {
                 headings.add("#" + units.massWithUnit(table.massesKg().at(i)));
-            }
-            for (int j = 0; j < table.cgsPercentMac().size(); j++) {
-                List<String> row =
-                        new ArrayList<>(List.of(bare(table.cgsPercentMac().at(j))));
-                for (Amounts trims : table.trimUnits()) {
-                    row.add(trim(scale, trims.at(j), 0.01));
-                }
-                rows.add(row);
+                columns.add(table.pointsAt(table.massesKg().at(i)));
             }
         } else {
             headings.add("#trim");
-            for (TrimPoint point : scale.law().pointsAt(type.limits().maxTakeoffKg())) {
-                rows.add(List.of(bare(point.cgPercentMac()), trim(scale, point.trimUnits(), 0.01)));
+            columns.add(scale.law().pointsAt(type.limits().maxTakeoffKg()));
+        }
+        int cgDecimals = decimals(columns.get(0).stream().mapToDouble(point -> units.cgIn(point.cgPercentMac())), 1);
+        int decimals = decimals(columns.stream().flatMap(List::stream).mapToDouble(TrimPoint::trimUnits), 2);
+        List<List<String>> rows = new ArrayList<>();
+        for (int j = 0; j < columns.get(0).size(); j++) {
+            double cg = units.cgIn(columns.get(0).get(j).cgPercentMac());
+            List<String> row = new ArrayList<>(List.of(Shown.fixed(cg, cgDecimals)));
+            for (List<TrimPoint> column : columns) {
+                row.add(trim(scale, column.get(j).trimUnits(), Math.pow(10, -decimals)));
             }
+            rows.add(row);
         }
         return new TypeTable(name(scale), headings, rows, "");
     }
 
-    private String bare(double cgPercentMac) {
-        return units.speaksOfArms()
-                ? units.arm(type.geometry().chord().armAt(cgPercentMac))
-                : Shown.fixed(cgPercentMac, 1);
+    /** The fewest decimals, from so many on, that show every value as it is. */
+    private static int decimals(DoubleStream values, int least) {
+        double[] all = values.toArray();
+        int decimals = least;
+        while (decimals < MOST_DECIMALS && !areShown(all, Math.pow(10, decimals))) {
+            decimals++;
+        }
+        return decimals;
+    }
+
+    private static boolean areShown(double[] values, double steps) {
+        return Arrays.stream(values).allMatch(value -> Math.abs(value * steps - Math.rint(value * steps)) < SAME);
     }
 
     /** The phase and setting that a scale is for. */

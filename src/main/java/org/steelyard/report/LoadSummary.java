@@ -10,7 +10,9 @@ import org.steelyard.balance.TrimResult;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.EnvelopeMargin;
 import org.steelyard.check.FindingText;
+import org.steelyard.check.NotChecked;
 import org.steelyard.check.RecordedTrimText;
+import org.steelyard.check.Rounded;
 import org.steelyard.check.Status;
 import org.steelyard.check.Sureness;
 import org.steelyard.model.AircraftType;
@@ -19,6 +21,7 @@ import org.steelyard.model.CgForm;
 import org.steelyard.model.CgRange;
 import org.steelyard.model.DisplayUnits;
 import org.steelyard.model.Finding;
+import org.steelyard.model.FindingCode;
 import org.steelyard.model.FlightSetting;
 import org.steelyard.model.LoadPart;
 import org.steelyard.model.Loading;
@@ -27,6 +30,7 @@ import org.steelyard.model.MassMoment;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
+import org.steelyard.model.Tolerance;
 import org.steelyard.model.TrimBasis;
 import org.steelyard.model.TrimScale;
 import org.steelyard.remedy.PlaceRoom;
@@ -127,6 +131,23 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
     /** The verdict. */
     public Status status() {
         return flight.assessment().status();
+    }
+
+    /**
+     * What stands beside a setting of a flight that is out of limits; blank where it is not. A recorded setting that is
+     * off does not put the flight out of limits.
+     */
+    public String warning() {
+        boolean out = flight.assessment().findings().stream()
+                .anyMatch(finding -> finding.severity() == Severity.BREACH
+                        && finding.code() != FindingCode.TRIM_RECORDED
+                        && isSaid(finding));
+        return out ? "out of limits – do not depart as loaded" : "";
+    }
+
+    /** Without a mass only what concerns the trim is said. */
+    private boolean isSaid(Finding finding) {
+        return massKnown || concernsTrim(finding);
     }
 
     /** The trim for take-off; empty where there is no scale for the setting, or it does not reach. */
@@ -245,9 +266,8 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
             facts.add(new Fact("traffic load", mass(load.actualKg()) + " " + massUnit()));
             facts.add(new Fact(
                     "traffic load allowed",
-                    mass(load.allowedKg()) + " " + massUnit() + ", by the "
-                            + load.limitedBy().label()));
-            facts.add(new Fact("underload", mass(load.underloadKg()) + " " + massUnit()));
+                    permitted(load.allowedKg()) + ", by the " + load.limitedBy().label()));
+            facts.add(new Fact("underload", permitted(load.underloadKg())));
         });
         return facts;
     }
@@ -258,8 +278,9 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
             double roomKg = limitKg.getAsDouble() - state.get().massKg();
             facts.add(new Fact(
                     kind + " " + phase.label() + " mass",
-                    mass(limitKg.getAsDouble()) + " " + massUnit() + ", " + mass(Math.abs(roomKg))
-                            + (roomKg < 0 ? " exceeded" : " left")));
+                    mass(limitKg.getAsDouble()) + " " + massUnit() + ", "
+                            + PlainNumber.grouped(Math.abs(permittedShown(roomKg)), massDecimals())
+                            + (Tolerance.isOutside(roomKg, Quantity.MASS) ? " exceeded" : " left")));
         }
     }
 
@@ -300,11 +321,13 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
     public List<Line> findings() {
         List<Line> lines = new ArrayList<>();
         for (Finding finding : flight.assessment().findings()) {
-            if (massKnown || finding.quantity() == Quantity.TRIM || concernsTrim(finding)) {
+            if (isSaid(finding)) {
                 lines.add(new Line(finding.severity(), FindingText.sentence(finding, type())));
             }
         }
-        if (!massKnown) {
+        if (massKnown) {
+            NotChecked.of(type()).ifPresent(some -> lines.add(new Line(Severity.NOTE, some.sentence())));
+        } else {
             lines.add(new Line(Severity.NOTE, "no mass was given, so nothing but the trim is said or checked"));
         }
         return lines;
@@ -339,25 +362,30 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
         List<Fact> facts = new ArrayList<>();
         Optional<Room> room = massKnown ? RoomSearch.of(flight) : Optional.empty();
         room.ifPresent(found -> {
-            facts.add(new Fact("at any one place, on or off", floored(found.lastMinuteKg()) + " by mass, CG and trim"));
+            facts.add(
+                    new Fact("at any one place, on or off", permitted(found.lastMinuteKg()) + " by mass, CG and trim"));
             for (PlaceRoom place : found.places()) {
                 String persons = place.cabin() ? ", " + place.persons() + " adults" : "";
                 facts.add(new Fact(
                         place.name(),
-                        floored(place.roomKg()) + persons + ", by "
+                        permitted(place.roomKg()) + persons + ", by "
                                 + place.limitedBy().label()));
             }
         });
         return facts;
     }
 
-    /** A room, never rounded up. */
-    private String floored(double massKg) {
-        double shown = units().mass().fromKg(massKg);
-        double grains = Math.pow(10, FindingText.decimals(Quantity.MASS, type()));
-        return PlainNumber.grouped(
-                        Math.floor(shown * grains + 1e-6) / grains, FindingText.decimals(Quantity.MASS, type()))
-                + " " + massUnit();
+    /** A mass that may still come aboard, never rounded up. */
+    private String permitted(double massKg) {
+        return PlainNumber.grouped(permittedShown(massKg), massDecimals()) + " " + massUnit();
+    }
+
+    private double permittedShown(double massKg) {
+        return Rounded.down(units().mass().fromKg(massKg), massDecimals());
+    }
+
+    private int massDecimals() {
+        return FindingText.decimals(Quantity.MASS, type());
     }
 
     private static boolean concernsTrim(Finding finding) {
@@ -387,7 +415,7 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
     }
 
     private String mass(double massKg) {
-        return PlainNumber.grouped(units().mass().fromKg(massKg), FindingText.decimals(Quantity.MASS, type()));
+        return PlainNumber.grouped(units().mass().fromKg(massKg), massDecimals());
     }
 
     private String cg(double cgPercentMac) {
@@ -402,6 +430,7 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
                 ? units().length()
                         .fromM(roomPercentMac / 100 * type().geometry().chord().lengthM())
                 : roomPercentMac;
-        return String.format(Locale.ROOT, "%+." + FindingText.decimals(Quantity.CG, type()) + "f", shown);
+        int decimals = FindingText.decimals(Quantity.CG, type());
+        return String.format(Locale.ROOT, "%+." + decimals + "f", Rounded.down(shown, decimals));
     }
 }

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.CellStyle;
+import org.steelyard.model.Severity;
 import org.steelyard.report.LoadSummary.Fact;
 import org.steelyard.report.LoadSummary.State;
 import org.steelyard.report.LoadSummary.Trim;
@@ -44,6 +45,11 @@ final class LoadSummaryBook {
                         .append(' ')
                         .append(fact.value()));
         grid.row(18).data(facts.toString(), text(styles.subtitle));
+        if (summary.massKnown()) {
+            grid.row(20)
+                    .label("Verdict", styles.quiet)
+                    .label(WorkbookWords.status(summary.status()), styles.status(summary.status()));
+        }
         grid.row(30).label(Caution.TEXT, styles.caution);
         grid.join(0, LAST);
         trim();
@@ -60,13 +66,20 @@ final class LoadSummaryBook {
     private void trim() {
         section("Take-off trim to set");
         Optional<Trim> trim = summary.takeoffTrim();
-        WorkbookStyles.FigureStyle figure = styles.figure(WorkbookPalette.TINT, WorkbookPalette.INK);
+        boolean out = !summary.warning().isEmpty();
+        WorkbookStyles.FigureStyle figure = out
+                ? styles.figure(WorkbookPalette.BREACH_FILL, WorkbookPalette.BREACH_INK)
+                : styles.figure(WorkbookPalette.TINT, WorkbookPalette.INK);
         String shown = trim.map(Trim::setting).orElse("none");
         grid.row(44).data(shown, text(figure.figure()));
         grid.join(0, LAST);
         if (trim.isPresent()) {
+            if (out) {
+                grid.row(22).label(WorkbookWords.CROSS + summary.warning(), styles.severity(Severity.BREACH));
+                grid.join(0, LAST);
+            }
             if (trim.get().estimated()) {
-                grid.row(18).label("An estimate only", styles.severity(org.steelyard.model.Severity.MARGINAL));
+                grid.row(18).label("An estimate only", styles.severity(Severity.MARGINAL));
                 grid.join(0, LAST);
             }
             trim.get().facts().forEach(this::fact);
@@ -108,7 +121,6 @@ final class LoadSummaryBook {
 
     private void findings() {
         section("Findings");
-        grid.row().label(WorkbookWords.status(summary.status()), styles.status(summary.status()));
         for (LoadSummary.Line line : summary.findings()) {
             grid.row(line.sentence().length() > 90 ? 28 : 15)
                     .label(WorkbookWords.severity(line.severity()), styles.severity(line.severity()))

@@ -34,6 +34,7 @@ final class LoadSummaryPage {
             html.open("strong").data(fact.value()).close().close().text(" ");
         }
         html.close().closeBlock();
+        verdict();
         html.element("p", Caution.TEXT, "class", "caution");
         html.open("main").open("div", "class", "top");
         trim();
@@ -54,13 +55,27 @@ final class LoadSummaryPage {
         html.closeBlock();
     }
 
+    private void verdict() {
+        if (summary.massKnown()) {
+            html.open("p", "class", "verdict").text("Verdict: ");
+            Mark.of(summary.status()).draw(html, summary.status().label());
+            html.close().text("\n");
+        }
+    }
+
     private void trim() {
         html.open("section", "class", "trim").element("h2", "Take-off trim to set");
         Optional<Trim> trim = summary.takeoffTrim();
         if (trim.isEmpty()) {
             html.element("p", "none: see below", "class", "setting");
         } else {
-            html.element("p", trim.get().setting(), "class", "setting");
+            boolean out = !summary.warning().isEmpty();
+            html.element("p", trim.get().setting(), "class", out ? "setting out" : "setting");
+            if (out) {
+                html.open("p", "class", "warning");
+                Mark.BREACHED.draw(html, summary.warning());
+                html.close();
+            }
             if (trim.get().estimated()) {
                 html.element("p", "An estimate only", "class", "estimate");
             }
@@ -120,9 +135,6 @@ final class LoadSummaryPage {
 
     private void findings() {
         html.open("section").element("h2", "Findings");
-        html.open("p").text("Verdict: ");
-        Mark.of(summary.status()).draw(html, summary.status().label());
-        html.close();
         html.open("ul", "class", "findings");
         for (LoadSummary.Line line : summary.findings()) {
             html.open("li");

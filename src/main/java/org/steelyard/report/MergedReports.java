@@ -26,7 +26,7 @@ public final class MergedReports {
     /** So many rejected rows are shown. */
     public static final int REJECTED = Rejections.KEPT;
 
-    private static final int WORST = 20;
+    private static final int WORST = 10;
 
     /**
      * What is known of a season.
@@ -88,8 +88,6 @@ public final class MergedReports {
                 for (PlacedFlight placed : season.shown()) {
                     if (placed.place() < LISTED) {
                         book.flight(placed.flight());
-                    } else {
-                        book.see(placed.flight());
                     }
                     page.flight(placed.flight(), placed.place());
                 }
@@ -98,7 +96,7 @@ public final class MergedReports {
                     page.rejected(row);
                 }
                 page.seen(counts(season.summary()), season.reasons());
-                SeasonResult result = new SeasonResult(season.summary(), facts, season.fileProblems(), policy, files());
+                SeasonResult result = SeasonResult.of(season.summary(), facts, season.fileProblems(), policy, files());
                 statistics.finish(result);
                 book.finish(season.summary(), facts);
                 page.finish(result);

@@ -1,6 +1,7 @@
 package org.steelyard.report;
 
 import java.util.List;
+import org.steelyard.analyse.GroupSpread;
 
 /** How the figures of the outputs are computed, in words. */
 final class Methods {
@@ -29,8 +30,8 @@ final class Methods {
                     "typical_range",
                     "Typical range",
                     "from the 5th to the 95th percentile; each end with a 95 % interval by order statistics (binomial,"
-                            + " exact), open where there are too few flights; CG within a type, trim within a type and"
-                            + " flap setting"),
+                            + " exact), open where there are too few flights; CG within a type, trim within a type,"
+                            + " flap setting and, where the scale is for one, thrust rating"),
             new Method(
                     "drivers",
                     "What drives the spread",
@@ -40,12 +41,13 @@ final class Methods {
                     "groups_apart",
                     "Groups apart",
                     "take-off CG against the rest of the type by the rank test of Wilcoxon, Mann and Whitney, adjusted by"
-                            + " Holm over all groups of the kind; the farthest are taken out before the others are tested"
-                            + " again; below 5 % and from 0.2 sd on"),
+                            + " Holm over all groups of a kind and by Bonferroni over the kinds; the farthest are taken out"
+                            + " before the others are tested again; below 5 % and from 0.2 sd on"),
             new Method(
                     "unusual_flights",
                     "Unusual flights",
-                    "robust score 0.6745 (x - median) / MAD beyond 3.5 within type and flap setting"),
+                    "robust score 0.6745 (x - median) / MAD beyond 3.5 within type, flap setting and, where"
+                            + " the scale is for one, thrust rating"),
             new Method(
                     "drift",
                     "Drift by week",
@@ -69,8 +71,19 @@ final class Methods {
             new Method(
                     "worst_flights",
                     "Worst flights",
-                    "ranked by how far outside their worst limit lies, as a multiple of the distance that the policy"
-                            + " calls marginal for that kind of limit"));
+                    "by what is exceeded: CG, mass, structure, fuel, trim, last minute; within a kind by how far outside"
+                            + " its worst limit a flight lies, in % MAC, in units of trim or in percent of the limit; a"
+                            + " flight that exceeds several kinds stands under each"),
+            new Method(
+                    "worst_groups",
+                    "Worst tails and routes",
+                    "by the share of flights outside a limit, then by the share close to one; groups of few flights"
+                            + " come last and are not named as worst"),
+            new Method(
+                    "few_flights",
+                    "Few flights",
+                    "fewer than " + GroupSpread.FEW + ": the 5th and 95th percentile then lie between the two outermost"
+                            + " values"));
 
     private Methods() {}
 }

@@ -10,6 +10,7 @@ import org.steelyard.check.Contribution;
 import org.steelyard.check.CurtailedEnvelope;
 import org.steelyard.check.CurtailedPoint;
 import org.steelyard.check.FindingText;
+import org.steelyard.check.Rounded;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.CgForm;
 import org.steelyard.model.DisplayUnits;
@@ -62,8 +63,8 @@ public final class OperationalEnvelopePage {
             new OperationalPicture(envelope, type).draw(html);
             html.element("figcaption", "Dashed: as certified. Filled: operational.")
                     .closeBlock();
-            table("Forward limit", envelope.forward());
-            table("Aft limit", envelope.aft());
+            table("Forward limit", envelope.forward(), Rounded::up);
+            table("Aft limit", envelope.aft(), Rounded::down);
             html.closeBlock();
         }
     }
@@ -72,7 +73,8 @@ public final class OperationalEnvelopePage {
         return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
-    private void table(String name, List<CurtailedPoint> points) {
+    /** The operational limit is rounded inwards, as it is what is permitted. */
+    private void table(String name, List<CurtailedPoint> points, Inwards inwards) {
         DisplayUnits units = type.geometry().units();
         String[] headings = Stream.concat(
                         Stream.of(name + " at mass, " + units.mass().symbol()),
@@ -86,8 +88,8 @@ public final class OperationalEnvelopePage {
                 .toArray(String[]::new);
         Tables.open(html, name, "", headings);
         String cgUnit = FindingText.unit(Quantity.CG, type);
-        row("certified, " + cgUnit, points, point -> cg(point.certified()));
-        row("operational, " + cgUnit, points, point -> cg(point.operational()));
+        row("certified, " + cgUnit, points, point -> cg(point.certified(), (shown, decimals) -> shown));
+        row("operational, " + cgUnit, points, point -> cg(point.operational(), inwards));
         List<Contribution> causes = points.get(0).contributions();
         for (int i = 0; i < causes.size(); i++) {
             String cause = causes.get(i).cause();
@@ -115,12 +117,17 @@ public final class OperationalEnvelopePage {
         html.closeBlock();
     }
 
-    private String cg(LimitPoint point) {
+    private interface Inwards {
+        double of(double shown, int decimals);
+    }
+
+    private String cg(LimitPoint point, Inwards inwards) {
         DisplayUnits units = type.geometry().units();
         double shown = units.cg() == CgForm.ARM
                 ? units.length().fromM(point.armM())
                 : type.geometry().chord().percentAt(point.armM());
-        return Shown.fixed(shown, FindingText.decimals(Quantity.CG, type));
+        int decimals = FindingText.decimals(Quantity.CG, type);
+        return Shown.fixed(inwards.of(shown, decimals), decimals);
     }
 
     private boolean pounds() {

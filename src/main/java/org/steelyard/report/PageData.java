@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.steelyard.analyse.Spread;
 import org.steelyard.analyse.StatusCount;
 import org.steelyard.analyse.TrimGroup;
+import org.steelyard.analyse.TrimSetting;
 import org.steelyard.check.Status;
 import org.steelyard.model.Phase;
 
@@ -100,7 +101,7 @@ final class PageData {
         json.writeEndArray();
     }
 
-    /** Typical trim over all flights of the season, as (type, flaps, n, p5, median, p95). */
+    /** Typical trim over all flights of the season, as (type, flaps and thrust, n, p5, median, p95). */
     private static void typical(JsonGenerator json, List<TrimGroup> groups) throws IOException {
         json.writeArrayFieldStart("typical");
         for (TrimGroup group : groups) {
@@ -108,7 +109,7 @@ final class PageData {
             if (spread.isPresent()) {
                 json.writeStartArray();
                 json.writeString(group.typeId());
-                json.writeString(group.flaps());
+                json.writeString(TrimSetting.words(group.flaps(), group.thrust()));
                 json.writeNumber(spread.get().n());
                 PageJson.number(json, spread.get().p5(), PRECISE);
                 PageJson.number(json, spread.get().median(), PRECISE);

@@ -2,9 +2,8 @@ package org.steelyard.report;
 
 import org.steelyard.analyse.FindingCount;
 import org.steelyard.analyse.SeasonSummary;
-import org.steelyard.analyse.SeasonTables;
+import org.steelyard.analyse.StatusCount;
 import org.steelyard.check.FindingText;
-import tech.tablesaw.api.Row;
 
 /** Which kinds of findings there are, how many, and when. */
 final class PageFindings {
@@ -58,29 +57,20 @@ final class PageFindings {
         if (summary.months().isEmpty()) {
             return;
         }
-        SeasonTables.MonthByType months = SeasonTables.findingsByMonth(summary);
-        html.open("section", "id", "months").element("h2", "Breaches and marginals by month");
-        String[] headings = new String[months.typeIds().size() + 2];
-        headings[0] = "Month";
-        headings[headings.length - 1] = Tables.NUMBERS + "All types";
-        for (int i = 0; i < months.typeIds().size(); i++) {
-            headings[i + 1] = Tables.NUMBERS + months.typeIds().get(i);
-        }
-        Tables.open(html, "Findings by month and type", "", headings);
-        for (Row row : months.counts()) {
-            html.open("tr").element("th", row.getString("month"), "scope", "row");
-            for (int i = 0; i < months.typeIds().size(); i++) {
-                Tables.numbers(html, count(row, Integer.toString(i)));
-            }
-            Tables.numbers(html, count(row, "all"));
+        html.open("section", "id", "months").element("h2", "Breached and marginal flights by month");
+        Tables.open(html, "Flights by month", "", "Month", "#Flights", "#Breached", "#Share", "#Marginal", "#Share");
+        for (StatusCount month : summary.months()) {
+            html.open("tr").element("th", month.group(), "scope", "row");
+            Tables.numbers(
+                    html,
+                    Shown.count(month.flights()),
+                    Shown.count(month.breached()),
+                    Shown.share(month.breached(), month.flights()),
+                    Shown.count(month.marginal()),
+                    Shown.share(month.marginal(), month.flights()));
             html.closeBlock();
         }
         Tables.close(html);
-        html.element("p", "Findings, notes not counted. A dash: the type did not fly.", "class", "hint");
         html.closeBlock();
-    }
-
-    private static String count(Row row, String column) {
-        return row.isMissing(column) ? "–" : Shown.count(Math.round(row.getDouble(column)));
     }
 }

@@ -9,10 +9,12 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import org.steelyard.analyse.TrimSetting;
 import org.steelyard.balance.FuelBalance;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.EnvelopeMargin;
 import org.steelyard.check.FindingText;
+import org.steelyard.check.Rounded;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.Extra;
 import org.steelyard.model.Finding;
@@ -22,6 +24,7 @@ import org.steelyard.model.MassMoment;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Severity;
 import org.steelyard.model.TrimScale;
+import org.steelyard.model.TrimUnit;
 
 /**
  * One flight as the page's script reads it: an array without names, as there are thousands. In order: flight, date,
@@ -102,7 +105,7 @@ final class PageFlight {
         json.writeNumber(types.of(loading.type()));
         PageJson.text(json, ident.from(), NAME);
         PageJson.text(json, ident.to(), NAME);
-        PageJson.text(json, loading.setting().flaps(), NAME);
+        PageJson.text(json, TrimSetting.words(loading.setting().flaps(), TrimSetting.thrust(flight)), NAME);
         json.writeNumber(PageNumbers.of(flight.assessment().status()));
     }
 
@@ -117,7 +120,7 @@ final class PageFlight {
                         : flight.balance()
                                 .takeoffTrim()
                                 .map(trim -> recorded(recorded.getAsDouble(), trim.scale()))
-                                .orElse(PlainNumber.of(recorded.getAsDouble()) + " units, nose-up positive"));
+                                .orElse(SeasonWords.trim(recorded.getAsDouble(), TrimUnit.UNITS)));
     }
 
     private static String recorded(double units, TrimScale scale) {
@@ -146,8 +149,8 @@ final class PageFlight {
         json.writeStartArray();
         for (EnvelopeMargin margin : flight.assessment().margins()) {
             json.writeNumber(PageNumbers.of(margin.phase()));
-            PageJson.number(json, margin.forwardPercentMac(), PERCENT);
-            PageJson.number(json, margin.aftPercentMac(), PERCENT);
+            PageJson.number(json, Rounded.down(margin.forwardPercentMac(), PERCENT), PERCENT);
+            PageJson.number(json, Rounded.down(margin.aftPercentMac(), PERCENT), PERCENT);
         }
         json.writeEndArray();
     }

@@ -16,20 +16,22 @@ final class PageHead {
         html.open("header");
         html.element("p", "Season report", "class", "kind");
         html.open("h1").data(result.facts().season()).closeBlock();
-        html.element("p", headline(result.summary()), "class", "headline");
+        html.element("p", headline(result), "class", "headline");
         figures(html, result);
         bar(html, result.summary().all());
         highlights(html, result);
         html.element("p", Caution.TEXT, "class", "caution").closeBlock();
     }
 
-    private static String headline(SeasonSummary summary) {
-        StatusCount all = summary.all();
+    private static String headline(SeasonResult result) {
+        StatusCount all = result.summary().all();
+        boolean allChecked = result.facts().notChecked(result.summary()).isEmpty();
         if (all.flights() == 0) {
             return "No flights: no row of the input could be used.";
         }
         if (all.breached() + all.marginal() == 0) {
-            return "All flights are inside every limit and close to none.";
+            return "All flights are inside every limit " + (allChecked ? "" : "that was checked ")
+                    + "and close to none.";
         }
         return outside(all) + " " + close(all);
     }
@@ -106,9 +108,13 @@ final class PageHead {
                 .filter(count -> count.severity() == Severity.BREACH)
                 .findFirst()
                 .ifPresent(count -> commonest(html, count));
-        offender(html, "Tail with most breaches", summary.tails());
-        offender(html, "Route with most breaches", summary.routes());
+        SeasonWords.worstGroups(summary)
+                .forEach(sentence -> html.open("li").data(sentence).closeBlock());
         likelyOutside(html, result);
+        String notChecked = result.facts().notCheckedSentence(summary);
+        if (!notChecked.isEmpty()) {
+            html.open("li").data(notChecked).closeBlock();
+        }
         RunFacts facts = result.facts();
         html.open("li");
         html.text(Shown.counted(facts.rowsSeen(), "row") + " read from "
@@ -135,16 +141,6 @@ final class PageHead {
                 .text("Most frequent breach: ")
                 .element("strong", FindingText.kind(count.code(), count.severity()));
         html.text(", on " + Shown.counted(count.flights(), "flight") + ".").closeBlock();
-    }
-
-    private static void offender(Html html, String title, List<StatusCount> worstFirst) {
-        if (worstFirst.isEmpty() || worstFirst.get(0).breached() == 0) {
-            return;
-        }
-        StatusCount worst = worstFirst.get(0);
-        html.open("li").text(title + ": ").open("strong").data(worst.group()).close();
-        html.text(", " + Shown.count(worst.breached()) + " of " + Shown.counted(worst.flights(), "flight") + ".");
-        html.closeBlock();
     }
 
     private static void problems(Html html, SeasonResult result) {

@@ -2,6 +2,8 @@ package org.steelyard.report;
 
 import java.util.List;
 import java.util.Locale;
+import org.steelyard.analyse.Exceeded;
+import org.steelyard.analyse.GroupSpread;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.StatusCount;
 import org.steelyard.analyse.WorstFlight;
@@ -35,15 +37,20 @@ final class PageOffenders {
     private static void worst(Html html, List<WorstFlight> flights) {
         html.element(
                 "p",
-                "Farthest outside first. “Times” is how far outside the worst limit lies, as a multiple of the"
-                        + " distance that the policy calls marginal.",
+                "By what is exceeded, the farthest first; a flight that exceeds several limits stands under each.",
                 "class",
                 "hint");
-        Tables.open(html, "Worst flights", "stack", "Flight", "Tail", "Route", "What", "#Times", "Row");
-        for (WorstFlight worst : flights) {
-            row(html, worst);
+        for (Exceeded kind : Exceeded.values()) {
+            List<WorstFlight> some =
+                    flights.stream().filter(worst -> worst.exceeded() == kind).toList();
+            if (!some.isEmpty()) {
+                String title = "Outside a limit: " + kind.label();
+                html.element("h3", title);
+                Tables.open(html, title, "stack", "Flight", "Tail", "Route", "What", "#Beyond by", "Row");
+                some.forEach(worst -> row(html, worst));
+                Tables.close(html);
+            }
         }
-        Tables.close(html);
     }
 
     private static void row(Html html, WorstFlight worst) {
@@ -78,7 +85,7 @@ final class PageOffenders {
             html.open("div", "class", "quiet").text("→ ").data(remedy).close();
         }
         html.close();
-        html.element("td", Shown.fixed(worst.excess(), 1), "class", "number", "data-label", "Times");
+        html.element("td", SeasonWords.excess(worst), "class", "number", "data-label", "Beyond by");
         html.open("td", "class", "quiet", "data-label", "Row")
                 .data(loading.origin().toString());
         html.close().closeBlock();
@@ -92,17 +99,17 @@ final class PageOffenders {
 
     private static void groups(Html html, String kind, List<StatusCount> all, boolean offendersOnly) {
         List<StatusCount> shown = all.stream()
-                .filter(count -> !offendersOnly || count.breached() + count.marginal() > 0)
+                .filter(count -> !offendersOnly || count.breached() > 0)
                 .limit(ROWS)
                 .toList();
         html.open("div");
         if (shown.isEmpty()) {
             html.element("h3", kind)
-                    .element("p", "None to name.", "class", "quiet")
+                    .element("p", "None has a breached flight.", "class", "quiet")
                     .closeBlock();
             return;
         }
-        Tables.open(html, kind, "", kind, "#Breached", "#Marginal", "#Flights", "#Share");
+        Tables.open(html, kind, "", kind, "#Flights", "#Breached", "#Marginal", "#Share", "");
         for (StatusCount count : shown) {
             html.open("tr")
                     .open("th", "scope", "row", "class", "nowrap")
@@ -110,18 +117,20 @@ final class PageOffenders {
                     .close();
             Tables.numbers(
                     html,
+                    Shown.count(count.flights()),
                     Shown.count(count.breached()),
                     Shown.count(count.marginal()),
-                    Shown.count(count.flights()),
                     Shown.share(count.breached(), count.flights()));
-            html.closeBlock();
+            html.element("td", count.few() ? "few flights" : "", "class", "quiet")
+                    .closeBlock();
         }
         Tables.close(html);
-        if (all.size() > shown.size()) {
+        if (offendersOnly && all.size() > shown.size()) {
             html.element(
                     "p",
-                    "The worst " + shown.size() + " of " + Shown.count(all.size()) + "; all flights are in"
-                            + " flights.csv.",
+                    "The " + shown.size() + " with the greatest share breached of " + Shown.count(all.size())
+                            + ", those of fewer than " + GroupSpread.FEW
+                            + " flights last; all flights are in flights.csv.",
                     "class",
                     "hint");
         }

@@ -3,6 +3,8 @@ package org.steelyard.report;
 import java.util.List;
 import org.steelyard.analyse.RecordedTrimGroup;
 import org.steelyard.analyse.SeasonSummary;
+import org.steelyard.check.FindingText;
+import org.steelyard.model.TrimUnit;
 
 /** Recorded trim settings against the right ones: those most often off, by tail and by the policy's column. */
 final class PageRecordedTrim {
@@ -19,7 +21,7 @@ final class PageRecordedTrim {
         html.open("section", "id", "recorded-trim").element("h2", "Recorded trim against the right setting");
         html.element(
                 "p",
-                "Recorded less right setting, in units of the scale; positive is too much nose-up. Beyond: farther off"
+                "Recorded less right setting, in units of the scale; UP is too much nose-up. Beyond: farther off"
                         + " than the policy's marginal distance. Loads shared out from totals are left out.",
                 "class",
                 "hint");
@@ -58,7 +60,7 @@ final class PageRecordedTrim {
         Tables.numbers(
                 html,
                 Shown.count(group.flights()),
-                Shown.fixed(group.meanUnits(), 3),
+                FindingText.trim(group.meanUnits(), 0.001, TrimUnit.UNITS),
                 group.sdUnits().isPresent() ? Shown.fixed(group.sdUnits().getAsDouble(), 3) : "–",
                 Shown.count(group.noseUp()),
                 Shown.count(group.noseDown()),

@@ -5,14 +5,12 @@ import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.SeasonTables;
 import org.steelyard.analyse.StatusCount;
 import org.steelyard.analyse.TrimGroup;
-import org.steelyard.check.FindingText;
 import tech.tablesaw.api.Row;
 import tech.tablesaw.api.Table;
 
 /** How take-off trim and CG spread by type and flap setting, as pictures and figures. */
 final class PageTrim {
 
-    private static final double STEP = 0.01;
     private static final String[] HEADINGS = {
         "Type", "Flaps", "#n", "#Mean", "#SD", "#Min", "#P5", "#P25", "#Median", "#P75", "#P95", "#Max"
     };
@@ -30,7 +28,7 @@ final class PageTrim {
         table(html, groups, "Take-off trim", SeasonTables.trimSpread(summary), (row, column) -> {
             double units = row.getDouble(column);
             TrimGroup group = groups.get(row.getRowNumber());
-            return column.equals("sd") ? Shown.fixed(units, 2) : FindingText.trim(units, STEP, group.unit());
+            return column.equals("sd") ? Shown.fixed(units, 2) : SeasonWords.trim(units, group.unit());
         });
         html.element("h3", "Take-off CG, % MAC");
         table(

@@ -14,6 +14,7 @@ import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.TrimScale;
+import org.steelyard.model.TrimUnit;
 
 /**
  * The types for the page's script: names, envelopes in kg and % MAC, and how kg and % MAC become the units of the
@@ -33,7 +34,7 @@ final class PageTypes {
             json.writeStringField("id", type.id());
             json.writeStringField("name", type.name());
             units(json, type);
-            trim(json, type.trimScales());
+            trim(json, type);
             json.writeObjectFieldStart("envelopes");
             for (Envelope envelope : type.envelopes()) {
                 outline(json, envelope, type.geometry().chord());
@@ -65,11 +66,14 @@ final class PageTypes {
         };
     }
 
-    private static void trim(JsonGenerator json, List<TrimScale> scales) throws IOException {
-        List<TrimScale> takeoff =
-                scales.stream().filter(scale -> scale.phase() == Phase.TAKEOFF).toList();
-        json.writeStringField(
-                "trimUnit", takeoff.isEmpty() ? "" : takeoff.get(0).unit().symbol());
+    private static void trim(JsonGenerator json, AircraftType type) throws IOException {
+        List<TrimScale> takeoff = type.trimScales().stream()
+                .filter(scale -> scale.phase() == Phase.TAKEOFF)
+                .toList();
+        TrimUnit unit = type.trimUnit(Phase.TAKEOFF).orElse(TrimUnit.UNITS);
+        json.writeStringField("trimUnit", unit.symbol());
+        json.writeNumberField(
+                "trimSign", unit.numbering().isPlain() ? (int) unit.numbering().turned(1) : 0);
         number(
                 json,
                 "trimStep",

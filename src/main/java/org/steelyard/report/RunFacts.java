@@ -1,7 +1,11 @@
 package org.steelyard.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
+import org.steelyard.analyse.SeasonSummary;
+import org.steelyard.check.NotChecked;
 
 /**
  * What a run read and under which rules, so that its results can be traced and repeated. Nothing in it depends on the
@@ -15,6 +19,7 @@ import java.util.Objects;
  * @param skipped files of the season's folder and sheets of its workbooks that were not read, with the reason
  * @param skippedRows rows that were passed over
  * @param remarks what else is to be known of the results, in sentences, as bounds of errors and what is left out
+ * @param notChecked of each type of the configuration that has not an envelope for each phase, in which it has none
  */
 public record RunFacts(
         String season,
@@ -24,7 +29,8 @@ public record RunFacts(
         List<ConfigFile> config,
         List<SkippedFile> skipped,
         SkippedRows skippedRows,
-        List<String> remarks) {
+        List<String> remarks,
+        List<NotChecked> notChecked) {
 
     /** Copies the lists. */
     public RunFacts {
@@ -34,6 +40,31 @@ public record RunFacts(
         skipped = List.copyOf(skipped);
         Objects.requireNonNull(skippedRows);
         remarks = List.copyOf(remarks);
+        notChecked = List.copyOf(notChecked);
+    }
+
+    /**
+     * A run with types that have an envelope for each phase.
+     *
+     * @param season name of the season
+     * @param version version of the program
+     * @param options options that change results, as name=value
+     * @param inputs season files in the order in which they were read
+     * @param config configuration files
+     * @param skipped files and sheets that were not read, with the reason
+     * @param skippedRows rows that were passed over
+     * @param remarks what else is to be known of the results
+     */
+    public RunFacts(
+            String season,
+            String version,
+            List<String> options,
+            List<InputFile> inputs,
+            List<ConfigFile> config,
+            List<SkippedFile> skipped,
+            SkippedRows skippedRows,
+            List<String> remarks) {
+        this(season, version, options, inputs, config, skipped, skippedRows, remarks, List.of());
     }
 
     /**
@@ -155,6 +186,48 @@ public record RunFacts(
      * @param reason why not
      */
     public record SkippedFile(String name, String reason) {}
+
+    /**
+     * What is not checked of the flights of a season.
+     *
+     * @param summary the season
+     * @return of each type with flights that has not an envelope for each phase
+     */
+    public List<NotChecked> notChecked(SeasonSummary summary) {
+        return notChecked.stream()
+                .filter(one ->
+                        summary.types().stream().anyMatch(type -> type.group().equals(one.type())))
+                .toList();
+    }
+
+    /**
+     * What is not checked of the flights of a season, in a sentence.
+     *
+     * @param summary the season
+     * @return blank where all is checked
+     */
+    public String notCheckedSentence(SeasonSummary summary) {
+        List<NotChecked> some = notChecked(summary);
+        return some.isEmpty()
+                ? ""
+                : "No CG is checked where a type has no envelope: "
+                        + some.stream()
+                                .map(one -> one.type() + " " + one.when())
+                                .collect(Collectors.joining("; "))
+                        + ".";
+    }
+
+    /**
+     * The same facts with one more remark.
+     *
+     * @param remark a sentence
+     * @return the facts, the remark last
+     */
+    RunFacts with(String remark) {
+        List<String> more = new ArrayList<>(remarks);
+        more.add(remark);
+        return new RunFacts(season, version, options, inputs, config, skipped, skippedRows, more, notChecked);
+    }
 
     /**
      * Rows over all season files.

@@ -12,8 +12,12 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.function.Function;
 import org.steelyard.analyse.FindingCount;
+import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.StatusCount;
+import org.steelyard.check.NotChecked;
+import org.steelyard.model.FindingCode;
 import org.steelyard.model.InputProblem;
+import org.steelyard.model.Phase;
 import org.steelyard.model.Policy;
 import org.steelyard.model.SkippedRow;
 
@@ -54,8 +58,9 @@ final class RunJson implements SeasonOutput {
             tree.set("remarks", texts(facts.remarks()));
         }
         tree.set("rows", rows(facts));
-        tree.set("flights", flights(result.summary().all()));
+        tree.set("flights", flights(result.summary()));
         tree.set("findings", list(result.summary().findings(), RunJson::finding));
+        tree.set("not_checked", list(facts.notChecked(result.summary()), RunJson::notChecked));
         tree.set("inputs", list(facts.inputs(), RunJson::input));
         tree.set("file_problems", list(result.fileProblems(), RunJson::problem));
         tree.set("skipped", list(facts.skipped(), RunJson::skipped));
@@ -79,12 +84,14 @@ final class RunJson implements SeasonOutput {
                 .put("skipped", facts.skippedRowCount());
     }
 
-    private static ObjectNode flights(StatusCount all) {
+    private static ObjectNode flights(SeasonSummary summary) {
+        StatusCount all = summary.all();
         return JSON.objectNode()
                 .put("total", all.flights())
                 .put("clean", all.clean())
                 .put("marginal", all.marginal())
-                .put("breached", all.breached());
+                .put("breached", all.breached())
+                .put("blanks_as_none", summary.flightsWith(FindingCode.BLANK_LOAD));
     }
 
     private static ObjectNode finding(FindingCount count) {
@@ -93,6 +100,12 @@ final class RunJson implements SeasonOutput {
                 .put("severity", count.severity().label())
                 .put("findings", count.findings())
                 .put("flights", count.flights());
+    }
+
+    private static ObjectNode notChecked(NotChecked some) {
+        ObjectNode node = JSON.objectNode().put("type", some.type());
+        node.set("phases", texts(some.phases().stream().map(Phase::label).toList()));
+        return node;
     }
 
     private static ObjectNode input(RunFacts.InputFile input) {
@@ -164,6 +177,7 @@ final class RunJson implements SeasonOutput {
                         tree.put("chance_worth_a_look_pct", rule.percent()).put("chance_decides", rule.decides()));
         policy.spread().ifPresent(rule -> tree.put("seating", rule.seating().label()));
         tree.put("remedy_reserve_pct_mac", policy.remedyReservePercentMac());
+        tree.put("remedy_fuel_reserve_pct_capacity", policy.remedyFuelReservePercent());
         return tree;
     }
 

@@ -12,7 +12,9 @@ import org.apache.poi.ss.usermodel.CellStyle;
 import org.steelyard.analyse.SeasonChange;
 import org.steelyard.analyse.SeasonChange.Figure;
 import org.steelyard.analyse.SeasonChange.Verdict;
+import org.steelyard.analyse.TrimSetting;
 import org.steelyard.model.Severity;
+import org.steelyard.model.TrimUnit;
 
 /** Writes a comparison of two seasons as a workbook to read and a table to compute with. */
 public final class SeasonChangeFiles {
@@ -23,6 +25,11 @@ public final class SeasonChangeFiles {
     /** Name of the table. */
     public static final String TABLE = "change.csv";
 
+    /** What a verdict means. */
+    static final String METHOD = "Beyond chance means that two seasons without a difference would be told apart, in"
+            + " whatever this comparison looks at, at most once in twenty: chances are adjusted over all of it by Holm's"
+            + " weighted method, each figure by each grouping with the same weight.";
+
     private static final int COLUMNS = 13;
     private static final int LINES = 12;
 
@@ -31,6 +38,7 @@ public final class SeasonChangeFiles {
             "grouping",
             "type",
             "flaps",
+            "thrust",
             "group",
             "unit",
             "flights_before",
@@ -71,6 +79,7 @@ public final class SeasonChangeFiles {
                         .text(change.grouping())
                         .text(change.typeId())
                         .text(change.flaps())
+                        .text(change.thrust())
                         .text(change.group())
                         .text(change.figure().unit())
                         .whole(change.flightsBefore())
@@ -100,7 +109,7 @@ public final class SeasonChangeFiles {
                     book,
                     "What moved",
                     after + " against " + before,
-                    "Beyond chance at 5 %, adjusted by Holm over all groups of one grouping and figure. Means: interval and"
+                    METHOD + " Means: interval and"
                             + " chance by Welch, effect in sd. Shares: interval by Newcombe, chance by Fisher's exact test,"
                             + " effect as Cohen's h. Groups from 10 flights on in both seasons. Difference: after less before.");
             part(
@@ -194,19 +203,20 @@ public final class SeasonChangeFiles {
 
     private static void line(SmallBook book, SheetGrid grid, SeasonChange change) {
         WorkbookStyles styles = book.styles();
+        CellStyle figure = change.figure() == Figure.TAKEOFF_TRIM ? styles.trim.plain() : styles.decimals(2);
         SheetRow row = grid.row();
         for (String words : Arrays.asList(
                 change.figure().label() + ", " + change.figure().unit(),
                 change.grouping(),
                 change.typeId(),
-                change.flaps(),
+                TrimSetting.words(change.flaps(), change.thrust()),
                 change.group())) {
             row.data(words, styles.text);
         }
         row.number(change.flightsBefore(), styles.whole.plain())
                 .number(change.flightsAfter(), styles.whole.plain())
-                .number(change.before(), styles.decimals(2))
-                .number(change.after(), styles.decimals(2))
+                .number(change.before(), figure)
+                .number(change.after(), figure)
                 .number(change.difference(), styles.signed.plain())
                 .data(interval(change), styles.setting)
                 .data(
@@ -263,7 +273,7 @@ public final class SeasonChangeFiles {
         lines.add("");
         lines.add(WorkbookWords.count(within, "comparison") + " within chance, "
                 + WorkbookWords.number(SeasonChange.having(changes, Verdict.FEW).size())
-                + " with too few flights; chances adjusted by Holm.");
+                + " with too few flights. " + METHOD);
         return lines;
     }
 
@@ -277,6 +287,12 @@ public final class SeasonChangeFiles {
         }
     }
 
+    private static String shown(Figure figure, double value, String unit) {
+        return figure == Figure.TAKEOFF_TRIM
+                ? SeasonWords.trim(value, TrimUnit.UNITS)
+                : String.format(Locale.ROOT, "%.2f", value) + unit;
+    }
+
     /** One change in words. */
     static String sentence(SeasonChange change) {
         String what = change.grouping().equals("type")
@@ -285,13 +301,15 @@ public final class SeasonChangeFiles {
                         + change.figure().label();
         return String.format(
                 Locale.ROOT,
-                "%s%s, %s %.2f to %.2f %s (%s, chance %s)",
+                "%s%s, %s %s to %s (%s, chance %s)",
                 change.typeId(),
-                change.flaps().isBlank() ? "" : " flaps " + change.flaps(),
+                change.flaps().isBlank() ? "" : " flaps " + TrimSetting.words(change.flaps(), change.thrust()),
                 what,
-                change.before().orElse(0),
-                change.after().orElse(0),
-                change.figure().unit(),
+                shown(change.figure(), change.before().orElse(0), ""),
+                shown(
+                        change.figure(),
+                        change.after().orElse(0),
+                        " " + change.figure().unit()),
                 interval(change),
                 SheetDrivers.chance(change.chance().orElse(1)));
     }

@@ -210,7 +210,7 @@ public final class SeasonReports implements AutoCloseable {
     public SeasonSummary finish(RunFacts facts) throws IOException {
         putSingle();
         line.drain();
-        SeasonResult result = new SeasonResult(tally.summary(), facts, fileProblems, policy, folder.files());
+        SeasonResult result = SeasonResult.of(tally.summary(), facts, fileProblems, policy, folder.files());
         for (SeasonOutput output : outputs) {
             output.finish(result);
         }

@@ -1,7 +1,9 @@
 package org.steelyard.report;
 
 import java.util.List;
+import java.util.Locale;
 import org.steelyard.analyse.SeasonSummary;
+import org.steelyard.model.FindingCode;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Policy;
 
@@ -20,5 +22,24 @@ record SeasonResult(
     SeasonResult {
         fileProblems = List.copyOf(fileProblems);
         files = List.copyOf(files);
+    }
+
+    /** The end of a season, with the facts told what its flights say of the inputs. */
+    static SeasonResult of(
+            SeasonSummary summary,
+            RunFacts facts,
+            List<InputProblem> fileProblems,
+            Policy policy,
+            List<OutputFile> files) {
+        long blank = summary.flightsWith(FindingCode.BLANK_LOAD);
+        RunFacts told = blank == 0
+                ? facts
+                : facts.with(String.format(
+                        Locale.ROOT,
+                        "%,d %s blank load cells, which were counted as none because no heading map says what a blank"
+                                + " means (blank: none, or blank: missing).",
+                        blank,
+                        blank == 1 ? "flight has" : "flights have"));
+        return new SeasonResult(summary, told, fileProblems, policy, files);
     }
 }

@@ -39,7 +39,6 @@ public final class SeasonWorkbook implements AutoCloseable {
     private final StreamedSheets streamed;
     private final WorkbookStyles listStyles = WorkbookStyles.forLists(book);
     private final WorkbookStyles styles = WorkbookStyles.forPages(book);
-    private final WorkbookTrimSteps steps = new WorkbookTrimSteps();
     private final WorkbookText text;
     private final SheetRoll findingRows;
     private final SheetRoll noteRows;
@@ -94,11 +93,6 @@ public final class SeasonWorkbook implements AutoCloseable {
                 () -> new SeasonWorkbook(file, policy, WorkbookLimits.FORMAT, Optional.of(listing)));
     }
 
-    /** Takes a flight into account that is not listed. */
-    void see(AuditedFlight flight) {
-        steps.see(flight);
-    }
-
     /**
      * Adds a flight with its findings.
      *
@@ -111,7 +105,6 @@ public final class SeasonWorkbook implements AutoCloseable {
 
     /** Keeps a place for the next flights with their findings; what is begun first is to be added first. */
     Work begin(List<AuditedFlight> batch) throws IOException {
-        batch.forEach(steps::see);
         return DiskFault.checkedMaking(() -> Work.all(List.of(flights.begin(batch), findings.begin(batch))));
     }
 
@@ -146,8 +139,8 @@ public final class SeasonWorkbook implements AutoCloseable {
         WorkbookPage page = new WorkbookPage(text.cell(facts.season()));
         SheetsOfStatistics statistics = new SheetsOfStatistics(book, listStyles, styles, text, this::roll);
         statistics.write(summary, page);
-        new SheetOverview(grid(SheetOverview.NAME), styles, steps).write(summary, facts, policy, page);
-        new SheetTrimSpread(grid(SheetTrimSpread.NAME), styles, steps).write(summary.trim(), page);
+        new SheetOverview(grid(SheetOverview.NAME), styles).write(summary, facts, policy, page);
+        new SheetTrimSpread(grid(SheetTrimSpread.NAME), styles).write(summary.trim(), page);
         boolean recordedTrim = !summary.recordedTrim().isEmpty();
         if (recordedTrim) {
             new SheetRecordedTrim(grid(SheetRecordedTrim.NAME), styles).write(summary.recordedTrim(), page);

@@ -1,11 +1,9 @@
 package org.steelyard.report;
 
-import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import java.util.function.Function;
 import org.apache.poi.ss.util.WorkbookUtil;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -14,7 +12,6 @@ import org.steelyard.analyse.FindingCount;
 import org.steelyard.analyse.FlightCloud;
 import org.steelyard.analyse.FlightCloud.OfType;
 import org.steelyard.analyse.GroupSpread;
-import org.steelyard.analyse.MonthCount;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.check.FindingText;
 import org.steelyard.model.Severity;
@@ -141,19 +138,12 @@ final class SheetCharts {
     }
 
     private void months(SeasonSummary season, XSSFSheet sheet) {
-        TreeMap<YearMonth, long[]> sums = new TreeMap<>();
-        for (MonthCount month : season.months()) {
-            long[] sum = sums.computeIfAbsent(month.month(), absent -> new long[3]);
-            sum[0] += month.flights();
-            sum[1] += month.breached();
-            sum[2] += month.marginal();
-        }
-        if (sums.isEmpty()) {
+        if (season.months().isEmpty()) {
             return;
         }
-        List<Line> lines = new ArrayList<>();
-        sums.forEach(
-                (month, sum) -> lines.add(Line.of(month.toString(), 100.0 * sum[1] / sum[0], 100.0 * sum[2] / sum[0])));
+        List<Line> lines = season.months().stream()
+                .map(month -> Line.of(month.group(), 100 * month.shareBreached(), 100 * month.shareMarginal()))
+                .toList();
         double most = lines.stream()
                 .mapToDouble(line -> line.figures().stream()
                         .mapToDouble(OptionalDouble::getAsDouble)
@@ -173,7 +163,7 @@ final class SheetCharts {
     private void type(FlightCloud cloud, OfType type, List<GroupSpread> spreads) {
         String id = type.type().id();
         List<String> settings = TypeCharts.settings(id, spreads).stream()
-                .map(GroupSpread::flaps)
+                .map(TypeCharts::setting)
                 .sorted(GroupSpread.BY_FLAPS)
                 .toList();
         SheetRoll rows = rolls.apply(

@@ -8,6 +8,7 @@ import org.steelyard.analyse.GroupApart;
 import org.steelyard.analyse.SeasonStatistics;
 import org.steelyard.analyse.SpreadDrivers;
 import org.steelyard.analyse.SpreadDrivers.Driver;
+import org.steelyard.analyse.TrimSetting;
 import org.steelyard.report.WorkbookChart.Place;
 
 /** What drives the spread of take-off CG and trim, and which tails, routes and pilots lie apart. */
@@ -37,7 +38,7 @@ final class SheetDrivers {
                 "Exact split of the variance. The pull of a part is c = m (a − ā) / M: its mass times its distance from the"
                         + " mean CG over the take-off mass; the pulls of a flight add up to its CG less the mean. Share ="
                         + " Cov(c, CG) / Var(CG), all together 100 %; below zero the part evens out what others do. Trim goes"
-                        + " by way of CG within one flap setting; what a straight line does not explain is the scale's own."
+                        + " by way of CG within one flap setting (and thrust rating, where the scale is for one); what a straight line does not explain is the scale's own."
                         + " Only flights that give zones, holds and tanks count. Parts that move together share the credit.",
                 44);
         if (statistics.drivers().isEmpty()) {
@@ -54,8 +55,9 @@ final class SheetDrivers {
                 String.format(
                         Locale.ROOT,
                         "Apart from their type: mean take-off CG against the rest of the type. Chance by the rank test of"
-                                + " Wilcoxon, Mann and Whitney, adjusted by Holm over all groups of the kind, so that at most one"
-                                + " season in twenty lists any group of a kind by chance; groups from %d flights on, listed below"
+                                + " Wilcoxon, Mann and Whitney, adjusted by Holm over all groups of a kind and by"
+                                + " Bonferroni over the kinds, so that at most one season in twenty lists any group by"
+                                + " chance; groups from %d flights on, listed below"
                                 + " %.0f %% and from %.1f sd on. Interval of the difference by Welch, 95 %%.",
                         GroupApart.FEWEST,
                         100 * GroupApart.CHANCE,
@@ -97,7 +99,7 @@ final class SheetDrivers {
         drivers.drivers().stream().filter(SheetDrivers::isWorthALine).forEach(this::driver);
         if (Math.abs(drivers.scaleShare()) > WORTH_A_LINE) {
             grid.row()
-                    .label("the scale itself: bends, mass, thrust", styles.text.plain())
+                    .label("the scale itself: bends, mass", styles.text.plain())
                     .number(drivers.scaleShare(), styles.share);
         }
         int last = grid.position() - 1;
@@ -146,8 +148,9 @@ final class SheetDrivers {
     }
 
     private static String title(SpreadDrivers drivers) {
-        return drivers.typeId() + (drivers.flaps().isBlank() ? "" : ", flaps " + drivers.flaps()) + ": spread of "
-                + drivers.measure().label();
+        return drivers.typeId()
+                + (drivers.flaps().isBlank() ? "" : ", flaps " + TrimSetting.words(drivers.flaps(), drivers.thrust()))
+                + ": spread of " + drivers.measure().label();
     }
 
     private void apart(ApartResult result) {

@@ -13,6 +13,7 @@ import org.steelyard.check.Assessment;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.EnvelopeMargin;
 import org.steelyard.check.FindingText;
+import org.steelyard.check.Rounded;
 import org.steelyard.check.Status;
 import org.steelyard.check.TrafficLoad;
 import org.steelyard.model.Extra;
@@ -23,7 +24,9 @@ import org.steelyard.model.Loading;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
+import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
+import org.steelyard.model.Tolerance;
 import org.steelyard.report.SeasonOutput.Work;
 
 /** One row for each flight, in the order of the input. */
@@ -88,6 +91,9 @@ final class SheetFlights {
     private static final List<Phase> STATES =
             List.of(Phase.DRY_OPERATING, Phase.ZERO_FUEL, Phase.RAMP, Phase.TAKEOFF, Phase.LANDING);
 
+    /** What is permitted is rounded down to what is shown; the full figures are in flights.csv. */
+    private static final int PERCENT_DECIMALS = 2;
+
     private final SheetRoll roll;
     private final WorkbookStyles styles;
 
@@ -108,7 +114,7 @@ final class SheetFlights {
         identity(row, loading, assessment.status());
         row.data(loading.setting().flaps(), styles.text);
         trim(row, balance.takeoffTrim(), worst(assessment, TRIM, Phase.TAKEOFF));
-        row.number(loading.recordedTrimUnits(), styles.signed.plain());
+        row.number(loading.recordedTrimUnits(), styles.trim.plain());
         states(row, flight, loading.type().geometry().chord());
         margins(row, assessment);
         trafficLoad(row, assessment.trafficLoad());
@@ -141,7 +147,7 @@ final class SheetFlights {
         var scale = trim.get().scale();
         String setting = FindingText.trim(trim.get().settingUnits().getAsDouble(), scale.stepUnits(), scale.unit());
         row.label(setting, styles.settingBySeverity.styleFor(worst))
-                .number(trim.get().trimUnits(), styles.signed.styleFor(worst));
+                .number(trim.get().trimUnits(), styles.trim.styleFor(worst));
     }
 
     private void states(SheetRow row, AuditedFlight flight, MeanChord chord) {
@@ -174,11 +180,15 @@ final class SheetFlights {
         }
         margin(
                 row,
-                forward.forwardPercentMac(),
+                Rounded.down(forward.forwardPercentMac(), PERCENT_DECIMALS),
                 forward.phase(),
                 styles.twoDecimals.styleFor(worst(assessment, FORWARD)));
-        margin(row, aft.aftPercentMac(), aft.phase(), styles.twoDecimals.styleFor(worst(assessment, AFT)));
-        margin(row, mass.massKg(), mass.phase(), orBreach(mass.massKg()));
+        margin(
+                row,
+                Rounded.down(aft.aftPercentMac(), PERCENT_DECIMALS),
+                aft.phase(),
+                styles.twoDecimals.styleFor(worst(assessment, AFT)));
+        margin(row, Rounded.down(mass.massKg(), 0), mass.phase(), orBreach(mass.massKg()));
     }
 
     private void margin(SheetRow row, double room, Phase phase, CellStyle style) {
@@ -186,7 +196,7 @@ final class SheetFlights {
     }
 
     private CellStyle orBreach(double roomKg) {
-        return roomKg < 0 ? styles.whole.breach() : styles.whole.plain();
+        return Tolerance.isOutside(roomKg, Quantity.MASS) ? styles.whole.breach() : styles.whole.plain();
     }
 
     private static Severity worst(Assessment assessment, Set<FindingCode> codes) {
@@ -215,8 +225,10 @@ final class SheetFlights {
             return;
         }
         row.number(load.get().actualKg(), styles.whole.plain())
-                .number(load.get().allowedKg(), styles.whole.plain())
-                .number(load.get().underloadKg(), orBreach(load.get().underloadKg()))
+                .number(Rounded.down(load.get().allowedKg(), 0), styles.whole.plain())
+                .number(
+                        Rounded.down(load.get().underloadKg(), 0),
+                        orBreach(load.get().underloadKg()))
                 .label(load.get().limitedBy().label(), styles.text.plain());
     }
 

@@ -12,9 +12,6 @@ final class SheetOverview {
 
     static final String NAME = "Overview";
 
-    /** Below this a share or a percentile says little. */
-    static final int FEW = 10;
-
     /** First column of the page and of a left table. */
     static final int LEFT = 1;
 
@@ -32,20 +29,18 @@ final class SheetOverview {
 
     private final SheetGrid grid;
     private final WorkbookStyles styles;
-    private final WorkbookTrimSteps steps;
 
-    SheetOverview(SheetGrid grid, WorkbookStyles styles, WorkbookTrimSteps steps) {
+    SheetOverview(SheetGrid grid, WorkbookStyles styles) {
         this.grid = grid;
         this.styles = styles;
-        this.steps = steps;
     }
 
     void write(SeasonSummary season, RunFacts facts, Policy policy, WorkbookPage page) {
         widths();
         title(facts);
-        boxes(season.all(), facts);
+        boxes(season, facts);
         news(season, facts, policy);
-        new SheetOverviewTables(grid, styles, steps).write(season);
+        new SheetOverviewTables(grid, styles).write(season);
         caution();
         page.setUp(grid.sheet(), 1, 1);
     }
@@ -70,7 +65,9 @@ final class SheetOverview {
         grid.gap(6);
     }
 
-    private void boxes(StatusCount all, RunFacts facts) {
+    private void boxes(SeasonSummary season, RunFacts facts) {
+        StatusCount all = season.all();
+        String inside = facts.notChecked(season).isEmpty() ? "inside every limit" : "inside every limit checked";
         Box[] boxes = {
             new Box(
                     "Flights",
@@ -80,7 +77,7 @@ final class SheetOverview {
             new Box(
                     WorkbookWords.DISC + "Clean",
                     all.clean(),
-                    share(all.clean(), all, "inside every limit"),
+                    share(all.clean(), all, inside),
                     styles.figure(WorkbookPalette.CLEAN_FILL, WorkbookPalette.CLEAN_INK)),
             new Box(
                     WorkbookWords.DIAMOND + "Marginal",
@@ -124,7 +121,7 @@ final class SheetOverview {
     }
 
     private void news(SeasonSummary season, RunFacts facts, Policy policy) {
-        String news = WorkbookNews.of(season, facts.rejected()) + WorkbookNews.likelyOutside(season, policy);
+        String news = WorkbookNews.of(season, facts) + WorkbookNews.likelyOutside(season, policy);
         int lines = 1 + news.length() / NEWS_CHARS_A_LINE;
         grid.row(8 + 17 * lines).at(LEFT).label(news, styles.news);
         grid.join(LEFT, END);

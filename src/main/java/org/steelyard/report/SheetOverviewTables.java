@@ -1,12 +1,10 @@
 package org.steelyard.report;
 
 import static org.steelyard.report.SheetOverview.END;
-import static org.steelyard.report.SheetOverview.FEW;
 import static org.steelyard.report.SheetOverview.LEFT;
 import static org.steelyard.report.SheetOverview.RIGHT;
 import static org.steelyard.report.SheetOverview.TABLE;
 
-import java.util.Comparator;
 import java.util.List;
 import org.steelyard.analyse.FindingCount;
 import org.steelyard.analyse.SeasonSummary;
@@ -22,23 +20,21 @@ import org.steelyard.model.Severity;
 /** The tables of the overview: as much as fits on its page, with a line that says where the rest is. */
 final class SheetOverviewTables {
 
-    private static final int REMEDY_CHARS = 112;
-    private static final int WORST_ROWS = 8;
+    private static final int FOUND = RIGHT - 1;
+    private static final int LINE_CHARS = 100;
     private static final int TABLE_ROWS = 9;
     private static final int GROUP_ROWS = 5;
 
     private final SheetGrid grid;
     private final WorkbookStyles styles;
-    private final WorkbookTrimSteps steps;
 
-    SheetOverviewTables(SheetGrid grid, WorkbookStyles styles, WorkbookTrimSteps steps) {
+    SheetOverviewTables(SheetGrid grid, WorkbookStyles styles) {
         this.grid = grid;
         this.styles = styles;
-        this.steps = steps;
     }
 
     void write(SeasonSummary season) {
-        worst(season.worst(), season.all().breached());
+        worst(season.worstBriefly(), season.all().breached());
         typicalAndKinds(season);
         offenders(season);
     }
@@ -49,44 +45,48 @@ final class SheetOverviewTables {
         }
         section(LEFT, END, "Farthest outside");
         SheetRow head = grid.row(15).at(LEFT);
-        for (String heading : List.of("Flight", "Date", "Tail", "Type", "From", "To", "What was found")) {
+        for (String heading : List.of("Exceeded", "Date", "Flight", "Tail", "Type", "From", "To", "What was found")) {
             head.label(heading, styles.tableHeading);
-            if (heading.equals("To")) {
-                head.at(RIGHT - 2);
-            }
         }
-        grid.join(RIGHT - 2, END);
-        worst.stream().limit(WORST_ROWS).forEach(this::worst);
-        more(LEFT, END, breached - Math.min(worst.size(), WORST_ROWS), "breached flight", SheetFindings.LAYOUT.name());
+        grid.join(FOUND, END);
+        worst.forEach(this::worst);
+        long shown = worst.stream().map(WorstFlight::flight).distinct().count();
+        more(LEFT, END, breached - shown, "breached flight", SheetFindings.LAYOUT.name());
         grid.gap(6);
     }
 
     private void worst(WorstFlight worst) {
         Loading loading = worst.flight().loading();
         FlightIdent ident = loading.flight();
-        grid.row(14)
+        String sentence = WorkbookWords.sentence(FindingText.sentence(worst.finding(), loading.type()));
+        grid.row(heightOf(sentence))
                 .at(LEFT)
-                .data(ident.flight(), styles.text)
+                .label(worst.exceeded().label(), styles.text.plain())
                 .date(ident.date(), styles)
+                .data(ident.flight(), styles.text)
                 .data(loading.tail().registration(), styles.text)
                 .data(loading.type().id(), styles.text)
                 .data(ident.from(), styles.text)
                 .data(ident.to(), styles.text)
-                .at(RIGHT - 2)
-                .data(WorkbookWords.sentence(FindingText.sentence(worst.finding(), loading.type())), styles.text);
-        grid.join(RIGHT - 2, END);
+                .data(sentence, styles.wrapped);
+        grid.join(FOUND, END);
         String remedy = RemedyCell.of(worst.flight());
         if (!remedy.isEmpty()) {
-            grid.row(remedy.length() > REMEDY_CHARS ? 26 : 14)
-                    .at(RIGHT - 2)
+            grid.row(heightOf(remedy))
+                    .at(FOUND)
                     .data("→ " + remedy, new WorkbookStyles.TextStyle(styles.quiet, styles.quiet));
-            grid.join(RIGHT - 2, END);
+            grid.join(FOUND, END);
         }
+    }
+
+    /** A row for one line of the column, or for two. */
+    private static int heightOf(String text) {
+        return text.length() > LINE_CHARS ? 26 : 14;
     }
 
     private void typicalAndKinds(SeasonSummary season) {
         int top = grid.position();
-        typical(season.trim());
+        typical(SeasonWords.withTrim(season));
         int below = grid.position();
         grid.moveTo(top);
         kinds(season.findings());
@@ -96,7 +96,11 @@ final class SheetOverviewTables {
 
     private void typical(List<TrimGroup> groups) {
         section(LEFT, LEFT + TABLE - 1, "Typical take-off trim");
-        head(LEFT, 2, "Type", "Flaps", "Flights", "25 %", "Median", "75 %", "CG median,\n% MAC");
+        head(LEFT, 2, "Type", "Flaps", "Flights", "5 %", "Median", "95 %", "CG median,\n% MAC");
+        if (groups.isEmpty()) {
+            grid.row(14).at(LEFT).label(SeasonWords.NO_TRIM, styles.quiet);
+            grid.join(LEFT, LEFT + TABLE - 1);
+        }
         groups.stream().limit(TABLE_ROWS).forEach(this::typical);
         more(LEFT, LEFT + TABLE - 1, groups.size() - TABLE_ROWS, "group", SheetTrimSpread.NAME);
     }
@@ -105,16 +109,9 @@ final class SheetOverviewTables {
         SheetRow row = grid.row(14)
                 .at(LEFT)
                 .data(group.typeId(), styles.text)
-                .data(group.flapsShown(), styles.text)
-                .number(group.cgPercentMac().n(), styles.whole.plain());
-        if (group.trimUnits().isPresent()) {
-            Spread trim = group.trimUnits().get();
-            row.label(steps.text(group, trim.p25()), styles.setting.plain())
-                    .label(steps.text(group, trim.median()), styles.setting.plain())
-                    .label(steps.text(group, trim.p75()), styles.setting.plain());
-        } else {
-            row.label("no scale", styles.quietRight).skip(2);
-        }
+                .data(group.flapsShown(), styles.fitted)
+                .number(group.trimUnits().map(Spread::n).orElse(0L), styles.whole.plain());
+        SeasonWords.typical(group).forEach(trim -> row.label(trim, styles.setting.plain()));
         row.number(group.cgPercentMac().median(), styles.decimals(1));
     }
 
@@ -153,7 +150,8 @@ final class SheetOverviewTables {
     }
 
     private void groups(int from, String title, String what, List<StatusCount> groups) {
-        List<StatusCount> ranked = ranked(groups);
+        List<StatusCount> ranked =
+                groups.stream().filter(count -> count.breached() > 0).toList();
         section(from, from + TABLE - 1, title);
         head(from, 2, what, "", "Flights", "Breached", "Marginal", "Share", "");
         if (ranked.isEmpty()) {
@@ -163,28 +161,13 @@ final class SheetOverviewTables {
         ranked.stream().limit(GROUP_ROWS).forEach(count -> group(from, count));
     }
 
-    /** Those with few flights last: one bad flight of one says little. */
-    static List<StatusCount> ranked(List<StatusCount> groups) {
-        return groups.stream()
-                .filter(count -> count.breached() > 0)
-                .sorted(Comparator.comparing((StatusCount count) -> count.flights() < FEW)
-                        .thenComparing(SheetOverviewTables::shareBreached, Comparator.reverseOrder())
-                        .thenComparing(StatusCount::breached, Comparator.reverseOrder())
-                        .thenComparing(StatusCount::group))
-                .toList();
-    }
-
-    private static double shareBreached(StatusCount count) {
-        return (double) count.breached() / count.flights();
-    }
-
     private void group(int from, StatusCount count) {
         SheetRow row = grid.row(14).at(from).data(count.group(), styles.text).at(from + 2);
         row.number(count.flights(), styles.whole.plain())
                 .number(count.breached(), styles.whole.plain())
                 .number(count.marginal(), styles.whole.plain())
-                .number(shareBreached(count), styles.share);
-        if (count.flights() < FEW) {
+                .number(count.shareBreached(), styles.share);
+        if (count.few()) {
             row.label("few flights", styles.quietRight);
         }
         grid.join(from, from + 1);

@@ -54,8 +54,8 @@ final class SheetPoints {
             columns.add(SheetColumn.number(sentence(phase) + " CG, % MAC", 12));
             columns.add(SheetColumn.number(sentence(phase) + " mass, kg", 12));
         }
-        settings.forEach(flaps ->
-                columns.add(SheetColumn.number("Take-off trim, flaps " + TypeCharts.shown(flaps) + ", units", 12)));
+        settings.forEach(setting ->
+                columns.add(SheetColumn.number("Take-off trim, flaps " + TypeCharts.shown(setting) + ", units", 12)));
         return new SheetLayout(name, note(type), columns, 2, 3, 1);
     }
 
@@ -90,14 +90,14 @@ final class SheetPoints {
                 .number((long) point.order() + 1, styles.whole.plain())
                 .data(point.tail(), styles.text)
                 .label(WorkbookWords.status(point.status()), styles.status(point.status()))
-                .data(point.flaps(), styles.text);
+                .data(point.setting(), styles.fitted);
         for (Phase phase : PHASES) {
             row.number(cloud.value(point, cg(phase)), styles.decimals(2))
                     .number(cloud.massKg(point, phase), styles.whole.plain());
         }
-        for (String flaps : settings) {
-            if (flaps.equals(point.flaps())) {
-                row.number(cloud.value(point, Measure.TAKEOFF_TRIM), styles.decimals(3));
+        for (String setting : settings) {
+            if (setting.equals(point.setting())) {
+                row.number(cloud.value(point, Measure.TAKEOFF_TRIM), styles.trim.plain());
             } else {
                 row.skip(1);
             }
@@ -120,12 +120,12 @@ final class SheetPoints {
         return cgColumn(phase) + 1;
     }
 
-    int trimColumn(String flaps) {
-        return FIRST_FIGURE + 2 * PHASES.size() + place(flaps);
+    int trimColumn(String setting) {
+        return FIRST_FIGURE + 2 * PHASES.size() + place(setting);
     }
 
-    int place(String flaps) {
-        return settings.indexOf(flaps);
+    int place(String setting) {
+        return settings.indexOf(setting);
     }
 
     Optional<Rows> rows(Status status) {

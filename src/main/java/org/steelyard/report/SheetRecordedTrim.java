@@ -19,7 +19,7 @@ final class SheetRecordedTrim {
     SheetRecordedTrim(SheetGrid grid, WorkbookStyles styles) {
         this.grid = grid;
         this.styles = styles;
-        difference = styles.format("+0.000;-0.000;0.000");
+        difference = styles.format(SeasonWords.trimFormat(3));
     }
 
     void write(List<RecordedTrimGroup> groups, WorkbookPage page) {
@@ -27,7 +27,7 @@ final class SheetRecordedTrim {
         grid.row(30).label("Recorded take-off trim against the right setting", styles.title);
         grid.row(30)
                 .label(
-                        "Difference: recorded less right setting, both in steps of the indicator; positive is too much"
+                        "Difference: recorded less right setting, both in steps of the indicator; UP is too much"
                                 + " nose-up. Only flights that have both, and whose load was not shared out from totals. Beyond: farther off than the policy's marginal"
                                 + " distance. sd with divisor n − 1, none for one flight.",
                         styles.remark);

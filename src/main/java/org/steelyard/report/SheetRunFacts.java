@@ -140,7 +140,7 @@ final class SheetRunFacts {
         section("Methods");
         line(
                 "Status",
-                "Breached: outside at least one limit. Marginal: inside every limit, close to at least one."
+                "Breached: outside at least one limit. Marginal: inside every limit checked, close to at least one."
                         + " Clean: neither; notes leave a flight clean. A point on a limit is inside.");
         line("Close to a limit", distances(policy));
         line(
@@ -154,7 +154,8 @@ final class SheetRunFacts {
         line(
                 "Trim",
                 "Nose-up positive; 0.2 UP is nose-up, 1.1 DN nose-down. A setting is the trim rounded to the step of"
-                        + " the scale, halves to nose-up; a scale is never extended.");
+                        + " the scale, as the scale says (halves to nose-up where it says nothing), never out of its band; a"
+                        + " scale is never extended.");
         policy.recordedTrim().ifPresent(rule -> line("Recorded trim", recordedTrim(rule)));
         line(
                 "Percentiles",

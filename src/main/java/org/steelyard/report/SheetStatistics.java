@@ -3,6 +3,7 @@ package org.steelyard.report;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.steelyard.analyse.GroupSpread;
+import org.steelyard.analyse.Measure;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.SeasonTables;
 import tech.tablesaw.api.Row;
@@ -14,13 +15,14 @@ final class SheetStatistics {
 
     static final SheetLayout LAYOUT = new SheetLayout(
             "Trim and CG statistics",
-            "CG within a type, trim within a type and flap setting. Percentiles inclusive; p5 and p95 with 95 % intervals"
+            "CG within a type, trim within a type, flap setting and thrust rating of the scale. Percentiles inclusive; p5 and p95 with 95 % intervals"
                     + " by order statistics (binomial), blank where too few flights reach so far. Few: under "
                     + GroupSpread.FEW + " flights, where p5 and p95 lie between the two outermost values.",
             List.of(
                     SheetColumn.text("Grouping", 14),
                     SheetColumn.text("Type", 12),
                     SheetColumn.text("Flaps", 9),
+                    SheetColumn.text("Thrust", 9),
                     SheetColumn.text("Group", 22),
                     SheetColumn.text("Measure", 14),
                     SheetColumn.text("Unit", 9),
@@ -45,10 +47,12 @@ final class SheetStatistics {
             1,
             2);
 
-    private static final int WORDS = 6;
-    private static final int FIRST_FIGURE = 7;
-    private static final int SHARES = 20;
-    private static final int FEW = 22;
+    private static final int WORDS = 7;
+    private static final int MEASURE = 5;
+    private static final int SD = 9;
+    private static final int FIRST_FIGURE = 8;
+    private static final int SHARES = 21;
+    private static final int FEW = 23;
 
     private final SheetRoll roll;
     private final WorkbookStyles styles;
@@ -69,8 +73,9 @@ final class SheetStatistics {
             row.data(figures.getString(column), styles.text);
         }
         row.number(figures.getLong(WORDS), styles.whole.plain());
+        boolean trim = figures.getString(MEASURE).equals(Measure.TAKEOFF_TRIM.label());
         for (int column = FIRST_FIGURE; column < SHARES; column++) {
-            row.number(number(figures, column), styles.decimals(2));
+            row.number(number(figures, column), trim && column != SD ? styles.trim.plain() : styles.decimals(2));
         }
         row.number(number(figures, SHARES), styles.share)
                 .number(number(figures, SHARES + 1), styles.share)

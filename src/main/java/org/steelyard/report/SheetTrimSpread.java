@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
 import org.apache.poi.ss.usermodel.CellStyle;
+import org.steelyard.analyse.GroupSpread;
 import org.steelyard.analyse.Spread;
 import org.steelyard.analyse.TrimGroup;
 
@@ -17,12 +18,10 @@ final class SheetTrimSpread {
 
     private final SheetGrid grid;
     private final WorkbookStyles styles;
-    private final WorkbookTrimSteps steps;
 
-    SheetTrimSpread(SheetGrid grid, WorkbookStyles styles, WorkbookTrimSteps steps) {
+    SheetTrimSpread(SheetGrid grid, WorkbookStyles styles) {
         this.grid = grid;
         this.styles = styles;
-        this.steps = steps;
     }
 
     void write(List<TrimGroup> groups, WorkbookPage page) {
@@ -30,14 +29,13 @@ final class SheetTrimSpread {
         grid.row(30).label("Spread of take-off trim and CG by type and flap setting", styles.title);
         grid.row(30)
                 .label(
-                        "Trim is nose-up positive. Percentiles by the inclusive method: linear between order statistics"
+                        "UP is nose-up, DN nose-down. Percentiles by the inclusive method: linear between order statistics"
                                 + " at rank 1 + p (n − 1). sd with divisor n − 1, none for one flight. Groups of fewer than "
-                                + SheetOverview.FEW + " flights are marked: their figures say little.",
+                                + GroupSpread.FEW + " flights are marked: their figures say little.",
                         styles.remark);
         grid.join(0, COLUMNS - 1);
         grid.gap(8);
-        table("Take-off trim in units, nose-up positive", false, groups, this::trimNumbers);
-        table("The same as a setting reads (UP nose-up, DN nose-down)", false, groups, this::trimTexts);
+        table("Take-off trim in units", false, groups, this::trim);
         table(
                 "Take-off CG in % MAC, and how many flights of the group are marginal or breached",
                 true, groups, this::cg);
@@ -62,11 +60,11 @@ final class SheetTrimSpread {
     }
 
     private SheetRow group(TrimGroup group) {
-        return grid.row().data(group.typeId(), styles.text).data(group.flapsShown(), styles.text);
+        return grid.row().data(group.typeId(), styles.text).data(group.flapsShown(), styles.fitted);
     }
 
-    private void trimNumbers(TrimGroup group) {
-        numbers(group, group.trimUnits(), styles.signed.plain());
+    private void trim(TrimGroup group) {
+        numbers(group, group.trimUnits(), styles.trim.plain());
     }
 
     private void cg(TrimGroup group) {
@@ -89,20 +87,6 @@ final class SheetTrimSpread {
         return row;
     }
 
-    private void trimTexts(TrimGroup group) {
-        SheetRow row = group(group);
-        if (group.trimUnits().isEmpty()) {
-            noScale(row);
-            return;
-        }
-        Spread s = group.trimUnits().get();
-        row.number(s.n(), styles.whole.plain())
-                .label(steps.text(group, s.mean()), styles.setting.plain())
-                .number(s.sd(), styles.decimals(2));
-        order(s, value -> row.label(steps.text(group, value), styles.setting.plain()));
-        few(row, s);
-    }
-
     private static void order(Spread s, DoubleConsumer line) {
         for (double value : new double[] {s.min(), s.p5(), s.p25(), s.median(), s.p75(), s.p95(), s.max()}) {
             line.accept(value);
@@ -114,7 +98,7 @@ final class SheetTrimSpread {
     }
 
     private void few(SheetRow row, Spread spread) {
-        if (spread.n() < SheetOverview.FEW) {
+        if (spread.few()) {
             row.at(COLUMNS - 1).label("few flights", styles.quietRight);
         }
     }

@@ -2,7 +2,10 @@ package org.steelyard.report;
 
 import java.util.List;
 import java.util.Locale;
+import org.apache.poi.ss.usermodel.CellStyle;
 import org.steelyard.analyse.GroupSpread;
+import org.steelyard.analyse.Measure;
+import org.steelyard.analyse.TrimSetting;
 import org.steelyard.analyse.UnusualFlight;
 
 /** Flights far from the others of their type and flap setting, with the reason. */
@@ -16,8 +19,8 @@ final class SheetUnusual {
             "Unusual flights",
             String.format(
                     Locale.ROOT,
-                    "Robust score 0.6745 (x − median) / MAD within type and flap setting, beyond %.1f either way (Iglewicz"
-                            + " and Hoaglin); of normal values chance lists 1 in 2,000 in large groups, 1 in 150 in groups"
+                    "Robust score 0.6745 (x − median) / MAD within type, flap setting and thrust rating of the"
+                            + " scale, beyond %.1f either way (Iglewicz and Hoaglin); of normal values chance lists 1 in 2,000 in large groups, 1 in 150 in groups"
                             + " of %d, the smallest. Unusual is not wrong: findings say what is.",
                     UnusualFlight.SCORE,
                     GroupSpread.FEW),
@@ -54,6 +57,7 @@ final class SheetUnusual {
     }
 
     private void write(UnusualFlight one) {
+        CellStyle figure = one.measure() == Measure.TAKEOFF_TRIM ? styles.trim.plain() : styles.decimals(2);
         String why = WorkbookWords.sentence(one.reason());
         roll.next()
                 .lines(1 + why.length() / WHY_CHARS)
@@ -62,12 +66,12 @@ final class SheetUnusual {
                 .date(one.flight().date(), styles)
                 .data(one.tail(), styles.text)
                 .data(one.typeId(), styles.text)
-                .data(one.flaps(), styles.text)
+                .data(TrimSetting.words(one.flaps(), one.thrust()), styles.fitted)
                 .data(one.flight().from(), styles.text)
                 .data(one.flight().to(), styles.text)
                 .label(one.measure().label(), styles.text.plain())
-                .number(one.value(), styles.decimals(2))
-                .number(one.median(), styles.decimals(2))
+                .number(one.value(), figure)
+                .number(one.median(), figure)
                 .label(one.measure().unit(), styles.text.plain())
                 .data(why, styles.wrapped)
                 .data(one.origin().file(), styles.text)

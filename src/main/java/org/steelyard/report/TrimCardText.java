@@ -59,12 +59,16 @@ final class TrimCardText {
         }
         notes.add(String.format(
                 Locale.ROOT,
-                "Each setting is that for the middle of its bands, to the indicator's step of %s; within its cell it is at"
-                        + " most %s from the exact trim. UP is nose-up, DN nose-down.",
+                "Each setting is that for the middle of its bands, %s (steps of %s), never out of the band; within its cell"
+                        + " it is at most %s from the exact trim.%s",
+                scale.rounding().words(),
                 amount(scale.stepUnits(), scale.stepUnits()),
-                amount(card.coarsenessUnits(), 0.01)));
+                amount(card.coarsenessUnits(), 0.01),
+                scale.unit().numbering().isPlain() ? "" : " UP is nose-up, DN nose-down."));
         notes.add("Permitted band: " + FindingText.trim(scale.bandLowUnits(), scale.stepUnits(), scale.unit()) + " to "
                 + FindingText.trim(scale.bandHighUnits(), scale.stepUnits(), scale.unit()) + ".");
+        notes.add("A setting says nothing of the limits: hold mass and CG against them first. Out of limits, do not"
+                + " depart as loaded.");
         if (!card.byMass()) {
             notes.add("The scale does not depend on mass: one column holds for every mass.");
         }
@@ -72,7 +76,7 @@ final class TrimCardText {
     }
 
     private String amount(double units, double step) {
-        return FindingText.trim(units, step, card.scale().unit()).replace(" UP", "")
+        return FindingText.trimAmount(units, step, card.scale().unit())
                 + (card.scale().unit().symbol().isEmpty() ? " units" : "");
     }
 
@@ -140,7 +144,8 @@ final class TrimCardText {
 
     String cell(Cell cell) {
         return switch (cell.place()) {
-            case USABLE, OUTSIDE_BAND -> shown(cell.settingUnits().orElseThrow());
+            case USABLE -> shown(cell.settingUnits().orElseThrow());
+            case OUTSIDE_BAND -> "(" + shown(cell.settingUnits().orElseThrow()) + ")";
             case OUTSIDE_ENVELOPE -> NOTHING;
             case OFF_SCALE -> OFF_SCALE;
         };

@@ -150,7 +150,7 @@ final class TrimCardsBook {
     }
 
     private static String key() {
-        return "“off” and hatched: the scale gives no setting there. Empty and shaded: outside the envelope. Pale: outside"
-                + " the permitted band.";
+        return "“off” and hatched: the scale gives no setting there. Empty and shaded: outside the envelope. In brackets and pale:"
+                + " outside the permitted band, not to be set.";
     }
 }

@@ -88,7 +88,12 @@ final class TrimCardsPage {
         html.open("ul", "class", "key");
         item(html, card, TrimCard.Place.OFF_SCALE, "off", "the scale gives no setting here");
         item(html, card, TrimCard.Place.OUTSIDE_ENVELOPE, "empty", "outside the envelope");
-        item(html, card, TrimCard.Place.OUTSIDE_BAND, "struck out", "outside the permitted band");
+        item(
+                html,
+                card,
+                TrimCard.Place.OUTSIDE_BAND,
+                "in brackets, struck out",
+                "outside the permitted band, not to be set");
         html.closeBlock();
     }
 

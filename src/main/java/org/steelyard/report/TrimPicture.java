@@ -13,13 +13,15 @@ import org.steelyard.model.TrimUnit;
 final class TrimPicture {
 
     private static final double WIDTH = 420;
-    private static final double LEFT = 92;
+    private static final double LEAST_LEFT = 92;
+    private static final double LETTER = 6.2;
     private static final double RIGHT = 404;
     private static final double TOP = 6;
     private static final double ROW = 30;
 
     private final String typeName;
     private final List<TrimGroup> groups;
+    private final double left;
     private final Scale trim;
     private final double bottom;
 
@@ -27,46 +29,58 @@ final class TrimPicture {
     TrimPicture(String typeName, List<TrimGroup> groups) {
         this.typeName = typeName;
         this.groups = List.copyOf(groups);
+        left = groups.stream()
+                .mapToDouble(group -> 14 + LETTER * label(group).length())
+                .reduce(LEAST_LEFT, Math::max);
         Range range = new Range();
         for (TrimGroup group : groups) {
             Spread spread = group.trimUnits().orElseThrow();
             range.add(spread.min());
             range.add(spread.max());
         }
-        trim = range.grown(0.08).scale(LEFT, RIGHT);
+        trim = range.grown(0.08).scale(left, RIGHT);
         bottom = TOP + ROW * groups.size();
     }
 
     void draw(Html html) {
         Svg.open(html, "picture", WIDTH, bottom + 40, "Spread of take-off trim of " + typeName + " by flap setting");
-        TrimUnit unit = groups.get(0).unit();
+        TrimUnit unit = commonUnit();
         for (double mark : trim.marks(4)) {
             Svg.line(html, mark == 0 ? "grid zero" : "grid", trim.px(mark), TOP, trim.px(mark), bottom);
             String label = FindingText.trim(mark, Math.pow(10, -trim.decimals(4)), unit);
             Svg.text(html, trim.px(mark), bottom + 16, "middle", label);
         }
-        Svg.text(html, (LEFT + RIGHT) / 2, bottom + 34, "middle", "take-off trim" + unitText(unit));
+        Svg.text(html, (left + RIGHT) / 2, bottom + 34, "middle", "take-off trim" + unitText(unit));
         for (int i = 0; i < groups.size(); i++) {
             row(html, groups.get(i), TOP + ROW * (i + 0.5));
         }
         html.closeBlock();
     }
 
+    /** The groups' unit; where their scales differ, numbers alone with UP and DN. */
+    private TrimUnit commonUnit() {
+        TrimUnit first = groups.get(0).unit();
+        return groups.stream().allMatch(group -> group.unit().equals(first)) ? first : TrimUnit.UNITS;
+    }
+
     private static String unitText(TrimUnit unit) {
-        return unit == TrimUnit.UNITS ? ", units" : "";
+        return unit.symbol().isEmpty() ? ", units" : "";
+    }
+
+    private static String label(TrimGroup group) {
+        return "flaps " + group.flapsShown();
     }
 
     private void row(Html html, TrimGroup group, double y) {
         Spread spread = group.trimUnits().orElseThrow();
-        String flaps = "flaps " + group.flapsShown();
-        Svg.text(html, LEFT - 8, y - 1, "end", flaps);
+        Svg.text(html, left - 8, y - 1, "end", label(group));
         html.element(
                 "text",
                 Shown.counted(spread.n(), "flight"),
                 "class",
                 "small",
                 "x",
-                Svg.px(LEFT - 8),
+                Svg.px(left - 8),
                 "y",
                 Svg.px(y + 10),
                 "text-anchor",

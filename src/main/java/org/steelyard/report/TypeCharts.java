@@ -15,11 +15,14 @@ import org.steelyard.analyse.FlightCloud.Point;
 import org.steelyard.analyse.GroupSpread;
 import org.steelyard.analyse.Measure;
 import org.steelyard.analyse.Spread;
+import org.steelyard.analyse.TrimSetting;
+import org.steelyard.check.FindingText;
 import org.steelyard.check.Status;
 import org.steelyard.model.Envelope;
 import org.steelyard.model.LimitPoint;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
+import org.steelyard.model.TrimUnit;
 import org.steelyard.report.ChartDataSheet.Line;
 import org.steelyard.report.WorkbookChart.Look;
 import org.steelyard.report.WorkbookChart.Place;
@@ -32,7 +35,7 @@ final class TypeCharts {
 
     private static final int SETTINGS = 6;
     private static final int CELLS = 16;
-    private static final String TRIM_TITLE = "Take-off trim, units (nose-up positive)";
+    private static final String TRIM_TITLE = "Take-off trim, units";
 
     private final XSSFSheet sheet;
     private final ChartDataSheet small;
@@ -152,27 +155,32 @@ final class TypeCharts {
                         ? cloud.value(point, Measure.TAKEOFF_CG)
                         : OptionalDouble.empty()));
         Optional<ChartAxis> up =
-                ChartAxis.around(TRIM_TITLE, values(point -> cloud.value(point, Measure.TAKEOFF_TRIM)));
+                ChartAxis.ofTrim(TRIM_TITLE, values(point -> cloud.value(point, Measure.TAKEOFF_TRIM)));
         if (across.isEmpty() || up.isEmpty()) {
             return;
         }
         WorkbookChart chart = new WorkbookChart(sheet, next(), "Take-off trim against CG by flap setting")
                 .scatter(across.get(), up.get());
         for (int i = 0; i < settings.size(); i++) {
-            String flaps = settings.get(i).flaps();
-            int column = points.trimColumn(flaps);
+            String setting = setting(settings.get(i));
+            int column = points.trimColumn(setting);
             points.rows()
                     .ifPresent(rows -> chart.points(
-                            "flaps " + shown(flaps),
-                            Look.ofSetting(points.place(flaps)),
+                            "flaps " + shown(setting),
+                            Look.ofSetting(points.place(setting)),
                             points.cells(rows, SheetPoints.cgColumn(Phase.TAKEOFF)),
                             points.cells(rows, column)));
         }
         chart.draw(true);
     }
 
-    static String shown(String flaps) {
-        return flaps.isBlank() ? "not given" : flaps;
+    /** Flaps and thrust of a group, as points have them. */
+    static String setting(GroupSpread spread) {
+        return TrimSetting.words(spread.flaps(), spread.thrust());
+    }
+
+    static String shown(String setting) {
+        return setting.isBlank() ? "not given" : setting;
     }
 
     private void histogram(GroupSpread setting) {
@@ -184,14 +192,14 @@ final class TypeCharts {
                 / CELLS;
         double round = Math.pow(10, Math.floor(Math.log10(width)));
         width = width / round > 5 ? 5 * round : width / round > 2 ? 2 * round : round;
-        var cells = cloud.cells(setting.typeId(), setting.flaps(), Measure.TAKEOFF_TRIM, width);
+        var cells = cloud.cells(setting.setting(), Measure.TAKEOFF_TRIM, width);
         List<Line> lines = new ArrayList<>();
         for (int i = 0; i < cells.counts().size(); i++) {
             double middle = cells.first() + i * cells.width();
             boolean typical = middle + cells.width() / 2 > spread.p5() && middle - cells.width() / 2 <= spread.p95();
             OptionalDouble count = OptionalDouble.of(cells.counts().get(i).doubleValue());
             lines.add(new Line(
-                    decimals(middle, width),
+                    FindingText.trim(middle, width, TrimUnit.UNITS),
                     typical ? List.of(count, OptionalDouble.empty()) : List.of(OptionalDouble.empty(), count)));
         }
         double most =
@@ -199,9 +207,9 @@ final class TypeCharts {
         String title = String.format(
                 Locale.ROOT,
                 "Take-off trim with flaps %s: typical %s to %s, n = %,d",
-                shown(setting.flaps()),
-                decimals(spread.p5(), 0.01),
-                decimals(spread.p95(), 0.01),
+                shown(setting(setting)),
+                SeasonWords.trim(spread.p5(), TrimUnit.UNITS),
+                SeasonWords.trim(spread.p95(), TrimUnit.UNITS),
                 spread.n());
         var table = small.write(
                 type.type().id() + ": " + title, List.of("trim, units", "typical (p5 to p95)", "rarer"), lines);
@@ -212,24 +220,17 @@ final class TypeCharts {
         chart.draw(true);
     }
 
-    private static String decimals(double value, double step) {
-        int decimals = (int) Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
-        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
-        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
-    }
-
     private void months(GroupSpread setting) {
         List<GroupSpread> months = spreads.stream()
                 .filter(row -> row.grouping().equals("month")
                         && row.measure() == Measure.TAKEOFF_TRIM
-                        && row.typeId().equals(setting.typeId())
-                        && row.flaps().equals(setting.flaps()))
+                        && row.setting().equals(setting.setting()))
                 .toList();
         if (months.size() < 2) {
             return;
         }
-        String title = "Take-off trim by month with flaps " + shown(setting.flaps());
-        var table = small.write(
+        String title = "Take-off trim by month with flaps " + shown(setting(setting));
+        var table = small.writeTrim(
                 type.type().id() + ": " + title,
                 List.of("month", "95th percentile", "median", "5th percentile"),
                 months.stream()
@@ -243,7 +244,7 @@ final class TypeCharts {
                 .flatMapToDouble(month ->
                         DoubleStream.of(month.spread().p5(), month.spread().p95()));
         WorkbookChart chart = new WorkbookChart(sheet, next(), title)
-                .lines("Month", ChartAxis.around(TRIM_TITLE, all).orElseThrow());
+                .lines("Month", ChartAxis.ofTrim(TRIM_TITLE, all).orElseThrow());
         chart.line("95th percentile", Look.SECOND, true, true, table.names(), table.figures(0));
         chart.line("median", Look.FIRST, false, true, table.names(), table.figures(1));
         chart.line("5th percentile", Look.THIRD, true, true, table.names(), table.figures(2));

@@ -17,6 +17,7 @@ import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.BarGrouping;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.Grouping;
 import org.apache.poi.xddf.usermodel.chart.LegendPosition;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
@@ -177,7 +178,9 @@ final class WorkbookChart {
         XDDFValueAxis y = numbers(chart.createValueAxis(AxisPosition.LEFT), up);
         y.setCrossBetween(AxisCrossBetween.BETWEEN);
         cross(x, y);
-        data = chart.createData(ChartTypes.LINE, x, y);
+        XDDFLineChartData lines = (XDDFLineChartData) chart.createData(ChartTypes.LINE, x, y);
+        lines.setGrouping(Grouping.STANDARD);
+        data = lines;
         return this;
     }
 

@@ -15,17 +15,29 @@ final class WorkbookNews {
 
     private WorkbookNews() {}
 
+    static String of(SeasonSummary season, RunFacts facts) {
+        String checked = facts.notChecked(season).isEmpty() ? "" : " that was checked";
+        String notChecked = facts.notCheckedSentence(season);
+        return of(season, facts.rejected(), checked) + (notChecked.isEmpty() ? "" : " " + notChecked);
+    }
+
     static String of(SeasonSummary season, long rejected) {
+        return of(season, rejected, "");
+    }
+
+    private static String of(SeasonSummary season, long rejected, String checked) {
         StatusCount all = season.all();
         if (all.flights() == 0) {
             return "No flight was accepted" + (rejected == 0 ? "." : "; " + rows(rejected) + " rejected.");
         }
         if (all.breached() > 0) {
-            return share(all.breached(), all.flights()) + " outside a limit." + most(season, Severity.BREACH);
+            String worst = String.join(" ", SeasonWords.worstGroups(season));
+            return share(all.breached(), all.flights()) + " outside a limit." + most(season, Severity.BREACH)
+                    + (worst.isEmpty() ? "" : " " + worst);
         }
         String inside = all.flights() == 1
-                ? "The one flight is inside every limit"
-                : "All " + WorkbookWords.count(all.flights(), "flight") + " are inside every limit";
+                ? "The one flight is inside every limit" + checked
+                : "All " + WorkbookWords.count(all.flights(), "flight") + " are inside every limit" + checked;
         return all.marginal() == 0
                 ? inside + " and close to none."
                 : inside + "; " + share(all.marginal(), all.flights()) + " close to one."
@@ -53,36 +65,15 @@ final class WorkbookNews {
     }
 
     private static String most(SeasonSummary season, Severity severity) {
-        String kind = mostFrequent(season.findings(), severity)
+        return mostFrequent(season.findings(), severity)
                 .map(count -> " Most often: " + FindingText.kind(count.code(), severity) + " ("
                         + WorkbookWords.count(count.flights(), "flight") + ").")
                 .orElse("");
-        return kind + tail(season.tails(), severity);
     }
 
     private static Optional<FindingCount> mostFrequent(List<FindingCount> counts, Severity severity) {
         return counts.stream()
                 .filter(count -> count.severity() == severity)
                 .reduce((a, b) -> b.flights() > a.flights() ? b : a);
-    }
-
-    /** Names a tail only if it stands out: more than one flight, and more than any other tail has. */
-    private static String tail(List<StatusCount> tails, Severity severity) {
-        if (tails.size() < 2
-                || of(tails.get(0), severity) < 2
-                || of(tails.get(0), severity) == second(tails, severity)) {
-            return "";
-        }
-        StatusCount first = tails.get(0);
-        return " Tail with most of them: " + first.group() + " (" + WorkbookWords.number(of(first, severity))
-                + " of its " + WorkbookWords.count(first.flights(), "flight") + ").";
-    }
-
-    private static long second(List<StatusCount> tails, Severity severity) {
-        return of(tails.get(1), severity);
-    }
-
-    private static long of(StatusCount count, Severity severity) {
-        return severity == Severity.BREACH ? count.breached() : count.marginal();
     }
 }

@@ -35,7 +35,8 @@ enum WorkbookPalette {
         return String.format(Locale.ROOT, "%06X", rgb);
     }
 
+    /** With the byte of opacity, which the format asks for. */
     XSSFColor color() {
-        return new XSSFColor(new byte[] {(byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb});
+        return new XSSFColor(new byte[] {(byte) 0xFF, (byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb});
     }
 }

@@ -63,6 +63,11 @@ final class WorkbookStyleMaker {
         return this;
     }
 
+    WorkbookStyleMaker fitted() {
+        style.setShrinkToFit(true);
+        return this;
+    }
+
     WorkbookStyleMaker indented() {
         style.setAlignment(HorizontalAlignment.LEFT);
         style.setIndention((short) 1);

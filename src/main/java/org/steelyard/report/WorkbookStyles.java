@@ -63,12 +63,14 @@ final class WorkbookStyles {
     final CellStyle blank;
     final TextStyle text;
     final TextStyle wrapped;
+    final TextStyle fitted;
     final TextStyle original;
     final TextStyle originalHeading;
     final TextStyle setting;
     final NumberStyle whole;
     final NumberStyle twoDecimals;
     final NumberStyle signed;
+    final NumberStyle trim;
     final NumberStyle settingBySeverity;
     final CellStyle date;
     final CellStyle rowNumber;
@@ -115,12 +117,14 @@ final class WorkbookStyles {
         blank = style().made();
         text = textStyle(style().indented());
         wrapped = textStyle(style().indented().wrap());
+        fitted = textStyle(style().indented().fitted());
         original = textStyle(style().indented().format("@"));
         originalHeading = textStyle(style().indented().format("@").bold().fill(WorkbookPalette.TINT));
         setting = textStyle(style().right());
         whole = numberStyle(WHOLE);
         twoDecimals = numberStyle(TWO_DECIMALS);
         signed = numberStyle(SIGNED);
+        trim = numberStyle(SeasonWords.trimFormat(2));
         settingBySeverity = numberStyle("General");
         decimals = new CellStyle[] {
             whole.plain(), style().format(ONE_DECIMAL).made(), twoDecimals.plain(), format(THREE_DECIMALS)

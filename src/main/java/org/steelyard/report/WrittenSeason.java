@@ -100,6 +100,7 @@ public final class WrittenSeason {
         return new SeasonSide.Flight(
                 cell(row, "type", file),
                 cell(row, "flaps", file),
+                cell(row, "trim_thrust", file),
                 groups,
                 number(row, "tow_cg_pct_mac", file).orElseThrow(() -> unreadable(row, "tow_cg_pct_mac", "", file)),
                 number(row, "trim_units", file),

@@ -1,5 +1,6 @@
 package org.steelyard.run;
 
+import java.io.IOException;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.model.RejectedRow;
 import org.steelyard.model.SkippedRow;
@@ -10,18 +11,65 @@ import org.steelyard.read.RowReader;
 /** A row after its worker: a flight, an item of one, a row that cannot be used, or nothing. */
 sealed interface AuditedRow {
 
+    /** Hands the row to the taker's method for its kind. */
+    void to(Taker taker) throws IOException;
+
+    /** One method for each kind of row, so that none can be counted as another. */
+    interface Taker {
+
+        void take(Flight flight) throws IOException;
+
+        void take(Item item);
+
+        void take(Rejected rejected) throws IOException;
+
+        void take(Blank blank);
+
+        void take(Skipped skipped) throws IOException;
+    }
+
     /** A flight with all that was computed of it, and its row in case it does not stand. */
-    record Flight(AuditedFlight flight, FlightKey key, RowReader reader, RawRow row) implements AuditedRow {}
+    record Flight(AuditedFlight flight, FlightKey key, RowReader reader, RawRow row) implements AuditedRow {
+
+        @Override
+        public void to(Taker taker) throws IOException {
+            taker.take(this);
+        }
+    }
 
     /** A row that is an item of the load of a flight. */
-    record Item() implements AuditedRow {}
+    record Item() implements AuditedRow {
+
+        @Override
+        public void to(Taker taker) {
+            taker.take(this);
+        }
+    }
 
     /** A row that is no flight. */
-    record Rejected(RejectedRow row) implements AuditedRow {}
+    record Rejected(RejectedRow row) implements AuditedRow {
+
+        @Override
+        public void to(Taker taker) throws IOException {
+            taker.take(this);
+        }
+    }
 
     /** A row without content. */
-    record Blank() implements AuditedRow {}
+    record Blank() implements AuditedRow {
+
+        @Override
+        public void to(Taker taker) {
+            taker.take(this);
+        }
+    }
 
     /** A row that is passed over. */
-    record Skipped(SkippedRow row) implements AuditedRow {}
+    record Skipped(SkippedRow row) implements AuditedRow {
+
+        @Override
+        public void to(Taker taker) throws IOException {
+            taker.take(this);
+        }
+    }
 }

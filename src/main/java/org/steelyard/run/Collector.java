@@ -18,7 +18,7 @@ import org.steelyard.report.SeasonReports;
 import org.steelyard.report.SkippedRows;
 
 /** Takes what the workers made in the order of the input, counts it and hands it to the reports. */
-final class Collector {
+final class Collector implements Step.Taker, AuditedRow.Taker {
 
     private final BlockingQueue<Future<Step>> steps;
     private final SeasonReports reports;
@@ -40,6 +40,8 @@ final class Collector {
     private long countedAgain;
     private long countedToo;
     private String firstCounted = "";
+    private List<AuditedFlight> flights = new ArrayList<>();
+    private boolean ended;
 
     Collector(
             BlockingQueue<Future<Step>> steps,
@@ -72,10 +74,8 @@ final class Collector {
 
     /** Runs until there are no more files. */
     void collect() throws IOException, InterruptedException {
-        Step step = next();
-        while (!(step instanceof Step.End)) {
-            take(step);
-            step = next();
+        while (!ended) {
+            next().to(this);
         }
     }
 
@@ -87,49 +87,68 @@ final class Collector {
         }
     }
 
-    private void take(Step step) throws IOException {
-        if (step instanceof Step.Rows rows) {
-            take(rows.rows());
-            allRows += rows.rows().size();
-            progress.rows(allRows);
-        } else if (step instanceof Step.FileBegins begins) {
-            file = begins;
-            accepted = 0;
-            rejected = 0;
-            blank = 0;
-            items = 0;
-            skipped = 0;
-            countedAgain = 0;
-            countedToo = 0;
-            firstCounted = "";
-            progress.file(begins.name(), begins.number(), files);
-        } else if (step instanceof Step.FileEnds ends) {
-            end(ends);
-        } else if (step instanceof Step.Failed failed) {
-            throw rethrown(failed.cause());
-        }
+    @Override
+    public void take(Step.FileBegins begins) {
+        file = begins;
+        accepted = 0;
+        rejected = 0;
+        blank = 0;
+        items = 0;
+        skipped = 0;
+        countedAgain = 0;
+        countedToo = 0;
+        firstCounted = "";
+        progress.file(begins.name(), begins.number(), files);
     }
 
-    private void take(List<AuditedRow> rows) throws IOException {
-        List<AuditedFlight> flights = new ArrayList<>(rows.size());
-        for (AuditedRow row : rows) {
-            if (row instanceof AuditedRow.Flight flight) {
-                if (stands(flight)) {
-                    flights.add(flight.flight());
-                }
-            } else if (row instanceof AuditedRow.Rejected reject) {
-                reject(reject.row());
-            } else if (row instanceof AuditedRow.Item) {
-                accepted++;
-                items++;
-            } else if (row instanceof AuditedRow.Skipped skip) {
-                skip(skip.row());
-            } else {
-                blank++;
-            }
+    @Override
+    public void take(Step.Rows rows) throws IOException {
+        flights = new ArrayList<>(rows.rows().size());
+        for (AuditedRow row : rows.rows()) {
+            row.to(this);
         }
         accepted += flights.size();
         reports.flights(flights);
+        allRows += rows.rows().size();
+        progress.rows(allRows);
+    }
+
+    @Override
+    public void take(Step.End end) {
+        ended = true;
+    }
+
+    @Override
+    public void take(Step.Failed failed) throws IOException {
+        throw rethrown(failed.cause());
+    }
+
+    @Override
+    public void take(AuditedRow.Flight flight) throws IOException {
+        if (stands(flight)) {
+            flights.add(flight.flight());
+        }
+    }
+
+    @Override
+    public void take(AuditedRow.Item item) {
+        accepted++;
+        items++;
+    }
+
+    @Override
+    public void take(AuditedRow.Rejected reject) throws IOException {
+        reject(reject.row());
+    }
+
+    @Override
+    public void take(AuditedRow.Blank empty) {
+        blank++;
+    }
+
+    @Override
+    public void take(AuditedRow.Skipped skip) throws IOException {
+        skip(skip.row());
     }
 
     /** Whether the flight counts; one that does not goes where it is listed. */
@@ -177,7 +196,8 @@ final class Collector {
         }
     }
 
-    private void end(Step.FileEnds ends) {
+    @Override
+    public void take(Step.FileEnds ends) {
         inputs.add(new InputFile(
                 file.name(),
                 file.sha256(),

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import org.steelyard.config.TrimYaml;
 import org.steelyard.model.Phase;
+import org.steelyard.model.SettingRounding;
 import org.steelyard.model.TrimBasis;
 import org.steelyard.model.TrimPoint;
 import org.steelyard.model.TrimScale;
@@ -50,6 +51,7 @@ public record FittedScale(ScaleEvidence evidence, ScaleFit fit, TrimScale scale)
                 step,
                 present.map(TrimScale::bandLowUnits).orElseGet(() -> outwards(fit, step, false)),
                 present.map(TrimScale::bandHighUnits).orElseGet(() -> outwards(fit, step, true)),
+                present.map(TrimScale::rounding).orElse(SettingRounding.NEAREST_HALFWAY_UP),
                 TrimBasis.EVIDENCE);
         return new FittedScale(evidence, fit, scale);
     }

@@ -12,13 +12,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.steelyard.config.Configuration;
 import org.steelyard.grade.Exercise;
+import org.steelyard.grade.MarkedItem;
 import org.steelyard.grade.MarkedSheet;
 import org.steelyard.grade.Marker;
+import org.steelyard.model.Claim;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Loading;
 import org.steelyard.model.MarkingScheme;
 import org.steelyard.model.Origin;
 import org.steelyard.model.ProblemCode;
+import org.steelyard.model.SheetItem;
 import org.steelyard.model.StudentSheet;
 import org.steelyard.read.GradeInput;
 import org.steelyard.read.GradeReader;
@@ -34,7 +37,7 @@ public final class GradeRun {
 
     private final Configuration configuration;
     private final MarkingScheme scheme;
-    private final List<MarkedSheet> marked = new ArrayList<>();
+    private final HandedSheets handed;
     private final List<InputProblem> problems = new ArrayList<>();
     private final Map<String, Loading> exercises = new LinkedHashMap<>();
     private final Map<Loading, Marker> markers = new HashMap<>();
@@ -42,7 +45,7 @@ public final class GradeRun {
     /**
      * A marked class.
      *
-     * @param sheets marked sheets in the order in which they were read
+     * @param sheets marked sheets in the order in which they were read, without those that give way to another
      * @param problems what could not be used
      */
     public record Outcome(List<MarkedSheet> sheets, List<InputProblem> problems) {
@@ -57,6 +60,7 @@ public final class GradeRun {
     private GradeRun(Configuration configuration, MarkingScheme scheme) {
         this.configuration = configuration;
         this.scheme = scheme;
+        handed = new HandedSheets(scheme.handedInTwice());
     }
 
     /**
@@ -83,7 +87,8 @@ public final class GradeRun {
         GradeInput input = GradeReader.sheets(path, tails, options, exercises.orElse(Path.of(EXERCISES)));
         run.problems.addAll(input.problems());
         input.sheets().forEach(run::sheet);
-        return new Outcome(run.marked, run.problems.stream().distinct().toList());
+        List<MarkedSheet> marked = run.marked();
+        return new Outcome(marked, run.problems.stream().distinct().toList());
     }
 
     private static Optional<Path> beside(Path path) {
@@ -124,9 +129,44 @@ public final class GradeRun {
                             : "one of " + String.join(", ", names())));
             return;
         }
-        Marker marker = markers.computeIfAbsent(
-                alone(loading.get()), given -> new Marker(Exercise.of(given, configuration.policy()), scheme));
-        marked.add(marker.mark(one.sheet()));
+        handed.add(one.sheet(), alone(loading.get()));
+    }
+
+    private List<MarkedSheet> marked() {
+        List<MarkedSheet> marked = new ArrayList<>();
+        for (HandedSheets.Handed one : handed.standing(problems)) {
+            Marker marker = markers.computeIfAbsent(
+                    one.loading(), given -> new Marker(Exercise.of(given, configuration.policy()), scheme));
+            MarkedSheet sheet = marker.mark(one.sheet()).with(handed.among(one));
+            unread(sheet);
+            marked.add(sheet);
+        }
+        return marked;
+    }
+
+    /** Tells what turned out to have no meaning, or two, when it was held against what was asked. */
+    private void unread(MarkedSheet sheet) {
+        for (MarkedItem item : sheet.items()) {
+            Claim claim = sheet.sheet().claims().get(item.item());
+            boolean told = claim instanceof Claim.Unreadable;
+            if (item.outcome() == org.steelyard.grade.Outcome.UNREADABLE && !told) {
+                problems.add(new InputProblem(
+                        sheet.sheet().origin(),
+                        item.item().label(),
+                        ProblemCode.CONTRADICTION,
+                        "the answer of " + sheet.sheet().student() + " cannot be read",
+                        item.claimed(),
+                        expected(item.item())));
+            }
+        }
+    }
+
+    private static String expected(SheetItem item) {
+        return switch (item.kind()) {
+            case VERDICT -> "in limits or out of limits, and not both";
+            case LIMIT -> "one of zero-fuel, take-off, landing, ramp";
+            default -> "one reading: the sign may stand for thousands or for decimals";
+        };
     }
 
     /** A loading without where it was read and what is carried along: rows with the same one share their answers. */

@@ -10,7 +10,6 @@ import org.steelyard.model.AircraftType;
 import org.steelyard.model.Envelope;
 import org.steelyard.model.Field;
 import org.steelyard.model.InputProblem;
-import org.steelyard.model.Load;
 import org.steelyard.model.Loading;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.Origin;
@@ -121,8 +120,7 @@ public final class OneFlight {
             return refusal(parsed);
         }
         Loading loading = accepted.loading();
-        boolean state = loading.load() instanceof Load.TakeoffGiven || loading.load() instanceof Load.ZeroFuelGiven;
-        if (anyTail && !state) {
+        if (anyTail && !loading.load().isState()) {
             return refusal(
                     TYPE,
                     ProblemCode.MISSING,

@@ -8,6 +8,8 @@ import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.Checker;
 import org.steelyard.model.Loading;
 import org.steelyard.model.Policy;
+import org.steelyard.model.RejectedRow;
+import org.steelyard.model.SkippedRow;
 import org.steelyard.read.ParsedRow;
 import org.steelyard.read.RawRow;
 import org.steelyard.read.RawRows;
@@ -33,20 +35,32 @@ public final class RowAuditor {
     }
 
     private AuditedRow audit(ParsedRow parsed, RowReader reader, RawRow row) {
-        if (parsed instanceof ParsedRow.Accepted accepted) {
-            Loading loading = accepted.loading();
-            return new AuditedRow.Flight(audit(loading, policy), reader.key(row, loading), reader, row);
-        }
-        if (parsed instanceof ParsedRow.Rejected rejected) {
-            return new AuditedRow.Rejected(rejected.row());
-        }
-        if (parsed instanceof ParsedRow.Item) {
-            return new AuditedRow.Item();
-        }
-        if (parsed instanceof ParsedRow.Skipped skipped) {
-            return new AuditedRow.Skipped(skipped.row());
-        }
-        return new AuditedRow.Blank();
+        return parsed.match(new ParsedRow.Cases<AuditedRow, RuntimeException>() {
+            @Override
+            public AuditedRow accepted(Loading loading) {
+                return new AuditedRow.Flight(RowAuditor.audit(loading, policy), reader.key(row, loading), reader, row);
+            }
+
+            @Override
+            public AuditedRow item() {
+                return new AuditedRow.Item();
+            }
+
+            @Override
+            public AuditedRow rejected(RejectedRow rejected) {
+                return new AuditedRow.Rejected(rejected);
+            }
+
+            @Override
+            public AuditedRow blank() {
+                return new AuditedRow.Blank();
+            }
+
+            @Override
+            public AuditedRow skipped(SkippedRow skipped) {
+                return new AuditedRow.Skipped(skipped);
+            }
+        });
     }
 
     /**

@@ -9,6 +9,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Stream;
 import org.steelyard.analyse.SeasonSummary;
+import org.steelyard.check.NotChecked;
 import org.steelyard.read.SeasonFiles;
 import org.steelyard.read.SeasonFolder;
 import org.steelyard.read.SeasonUnreadableException;
@@ -115,6 +116,10 @@ public final class SeasonRun {
                 collector.inputs(),
                 config,
                 skipped,
-                collector.skippedRows());
+                collector.skippedRows(),
+                List.of(),
+                request.configuration().types().values().stream()
+                        .flatMap(type -> NotChecked.of(type).stream())
+                        .toList());
     }
 }

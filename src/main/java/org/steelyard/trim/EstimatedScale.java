@@ -13,6 +13,7 @@ import org.steelyard.model.LimitPoint;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
+import org.steelyard.model.SettingRounding;
 import org.steelyard.model.TakeoffSpeed;
 import org.steelyard.model.TrimBasis;
 import org.steelyard.model.TrimLaw;
@@ -68,6 +69,7 @@ public record EstimatedScale(TrimScale scale, double staticMarginPercentMac, dou
                 indicator.stepUnits(),
                 indicator.bandLowUnits(),
                 indicator.bandHighUnits(),
+                SettingRounding.NEAREST_HALFWAY_UP,
                 TrimBasis.ESTIMATE);
         return new EstimatedScale(
                 scale,

@@ -10,7 +10,7 @@ public final class SettingRange {
     private SettingRange() {}
 
     /**
-     * The CGs whose trim rounds to a setting: those whose trim lies within half a step of it.
+     * The CGs whose trim rounds to a setting, by the scale's rounding and band.
      *
      * @param scale the scale
      * @param settingUnits a setting in units, nose-up positive
@@ -18,7 +18,6 @@ public final class SettingRange {
      * @return the range of CG in % MAC; empty where no CG of the scale has that setting
      */
     public static Optional<CgRange> of(TrimScale scale, double settingUnits, double massKg) {
-        double halfStep = scale.stepUnits() / 2;
-        return scale.law().cgFor(settingUnits - halfStep, settingUnits + halfStep, massKg);
+        return scale.law().cgFor(scale.leastTrimUnits(settingUnits), scale.greatestTrimUnits(settingUnits), massKg);
     }
 }

@@ -10,6 +10,7 @@ import org.steelyard.model.Envelope;
 import org.steelyard.model.LimitPoint;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
+import org.steelyard.model.Tolerance;
 import org.steelyard.model.TrimScale;
 import org.steelyard.model.TrimTable;
 import org.steelyard.trim.TrimCard.Band;
@@ -144,16 +145,12 @@ public final class TrimCards {
         List<SettingBand> settings = new ArrayList<>();
         for (long i = most; i >= least; i--) {
             double setting = scale.settingFor(i * scale.stepUnits());
-            if (isPermitted(setting)) {
+            if (scale.isInBand(setting)) {
                 SettingRange.of(scale, setting, mass.middle())
                         .ifPresent(cgs -> settings.add(new SettingBand(setting, cgs)));
             }
         }
         return settings;
-    }
-
-    private boolean isPermitted(double setting) {
-        return setting >= scale.bandLowUnits() - ROUNDING && setting <= scale.bandHighUnits() + ROUNDING;
     }
 
     private Cell cell(Band cg, Band mass) {
@@ -165,15 +162,17 @@ public final class TrimCards {
             return new Cell(Place.OFF_SCALE, OptionalDouble.empty());
         }
         double setting = scale.settingFor(trim.getAsDouble());
-        return new Cell(isPermitted(setting) ? Place.USABLE : Place.OUTSIDE_BAND, OptionalDouble.of(setting));
+        return new Cell(scale.isInBand(setting) ? Place.USABLE : Place.OUTSIDE_BAND, OptionalDouble.of(setting));
     }
 
     private boolean touchesEnvelope(Band cg, Band mass) {
         for (int i = 0; i < MASSES_LOOKED_AT; i++) {
             double massKg = mass.from() + i * (mass.to() - mass.from()) / (MASSES_LOOKED_AT - 1);
             if (envelope.reaches(massKg)
-                    && cg.to() > chord.percentAt(envelope.forward().armAtM(massKg))
-                    && cg.from() < chord.percentAt(envelope.aft().armAtM(massKg))) {
+                    && Tolerance.isAft(
+                            cg.to(), chord.percentAt(envelope.forward().armAtM(massKg)))
+                    && Tolerance.isAhead(
+                            cg.from(), chord.percentAt(envelope.aft().armAtM(massKg)))) {
                 return true;
             }
         }

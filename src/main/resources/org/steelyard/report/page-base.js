@@ -58,6 +58,12 @@ function fixed(number, decimals) {
   return number < 0 && /[1-9]/.test(digits) ? '−' + digits : digits;
 }
 
+/** What is permitted, never rounded up to so many decimals. */
+function down(number, decimals) {
+  const grains = 10 ** decimals;
+  return Math.floor(number * grains + 1e-5) / grains;
+}
+
 function count(number) {
   return fixed(number, 0);
 }
@@ -66,8 +72,12 @@ function counted(number, noun) {
   return count(number) + ' ' + noun + (number === 1 ? '' : 's');
 }
 
-/** A trim as pilots say it. */
-function trimText(units, decimals, unit) {
+/** A trim as pilots say it; a sign is that of a scale of plain numbers, 0 of one with UP and DN. */
+function trimText(units, decimals, unit, sign = 0) {
+  if (sign) {
+    const number = (sign * units).toFixed(decimals);
+    return (/[1-9]/.test(number) ? number : number.replace('-', '')) + unit;
+  }
   const digits = Math.abs(units).toFixed(decimals);
   return digits + unit + (/[1-9]/.test(digits) ? (units > 0 ? ' UP' : ' DN') : '');
 }

@@ -44,6 +44,7 @@ class FlightPanel {
     const add = (name, value) => list.append(el('dt', {}, name), el('dd', {}, value));
     add('Take-off trim', el('span', {}, el('strong', {class: 'big-trim'}, flight.setting || 'none'),
       Number.isNaN(flight.trim) ? '' : ` exact ${type.trimText(flight.trim)}` + (flight.flaps ? `, flaps ${flight.flaps}` : '')));
+    if (flight.isOutOfLimits) add('', el('strong', {}, mark('breached', 'out of limits – do not depart as loaded')));
     if (flight.recorded) add('Recorded', flight.recorded);
     if (flight.landingSetting) add('Landing trim', flight.landingSetting);
     return list;
@@ -78,7 +79,7 @@ class FlightPanel {
   }
 
   room(type, percent) {
-    return fixed(type.cgDistance(percent), type.cgDecimals) + (percent < 0 ? ' outside' : '');
+    return fixed(down(type.cgDistance(percent), type.cgDecimals), type.cgDecimals) + (percent < 0 ? ' outside' : '');
   }
 
   findings(flight) {
@@ -87,7 +88,7 @@ class FlightPanel {
       list.append(el('li', {}, mark(lookOfSeverity(kind.severity), SEVERITIES[kind.severity]), ' ', data(sentence[0].toUpperCase() + sentence.slice(1) + '.')));
     }
     if (flight.moreFindings) list.append(el('li', {}, `${count(flight.moreFindings)} more: see findings.csv.`));
-    if (!list.hasChildNodes()) list.append(el('li', {}, 'Nothing was found: inside every limit and close to none.'));
+    if (!list.hasChildNodes()) list.append(el('li', {}, 'Nothing was found: inside every limit that was checked, and close to none.'));
     return list;
   }
 

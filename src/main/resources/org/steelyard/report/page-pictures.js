@@ -158,8 +158,14 @@ function spreadOf(known) {
     p5: at(0.05), p25: at(0.25), median: at(0.5), p75: at(0.75), p95: at(0.95)};
 }
 
+/** What figures over more than one trim scale say little of. */
+function together(flights) {
+  const scales = new Set(flights.map(flight => flight.flaps)).size;
+  return scales > 1 ? `Of ${scales} trim scales together; choose flaps to see one. ` : '';
+}
+
 function spreadWords(type, s) {
-  return `Median ${type.trimText(s.median)}, 90 % between ${type.trimText(s.p5)} and ${type.trimText(s.p95)}, `
+  return together(s.known) + `Median ${type.trimText(s.median)}, 90 % between ${type.trimText(s.p5)} and ${type.trimText(s.p95)}, `
     + `${page.season.thinned ? 'about ' : ''}${counted(Math.round(s.n), 'flight')}`
     + (page.season.thinned ? ', estimated from those on the page.' : '.');
 }
@@ -180,7 +186,7 @@ class Histogram {
     const most = Math.max(...bins.counts);
     const words = i => `${type.trimText(bins.from + i * bins.width)} to ${type.trimText(bins.from + (i + 1) * bins.width)}`;
     this.plot.show({
-      x: {label: 'take-off trim' + (type.trimUnit ? '' : ', units'), text: v => trimText(v, tidy(v).includes('.') ? tidy(v).split('.')[1].length : 0, type.trimUnit),
+      x: {label: 'take-off trim' + (type.trimUnit ? '' : ', units'), text: v => type.trimText(v, tidy(v).includes('.') ? tidy(v).split('.')[1].length : 0),
         home: grown([bins.from, bins.from + bins.counts.length * bins.width], 0.03)},
       y: {label: 'flights', text: v => v % 1 === 0 ? count(v) : '', home: [0, most * 1.08]},
       label: `Histogram of take-off trim. ${spreadWords(type, s)}`,
@@ -236,7 +242,7 @@ class TrimByCg {
     const ends = this.ends(points);
     this.plot.show({
       x: {label: `take-off CG, ${type.cgUnit}`, text: tidy, home: grown(extent(points.map(p => p.x)), 0.08)},
-      y: {label: 'take-off trim' + (type.trimUnit ? '' : ', units'), text: v => trimText(v, 1, type.trimUnit), home: grown(extent(points.map(p => p.y)), 0.1)},
+      y: {label: 'take-off trim' + (type.trimUnit ? '' : ', units'), text: v => type.trimText(v, 1), home: grown(extent(points.map(p => p.y)), 0.1)},
       label: `Take-off trim against CG of ${counted(points.length, 'flight')}.`,
       points,
       words: point => flightWords(point.flight, `CG ${fixed(point.x, type.cgDecimals)} ${type.cgUnit}`,
@@ -263,13 +269,15 @@ class TrimByCg {
     ctx.font = `600 ${12 * ratio}px system-ui, sans-serif`;
     ctx.fillStyle = palette.ink;
     ctx.textAlign = 'right';
-    const x = Math.max(u.bbox.left + 64 * ratio, px(Math.min(...ends.map(end => end.from))) - 14 * ratio);
+    const name = end => 'flaps ' + (end.flaps || 'not given');
+    const widest = Math.max(56 * ratio, ...ends.map(end => ctx.measureText(name(end)).width));
+    const x = Math.max(u.bbox.left + widest + 8 * ratio, px(Math.min(...ends.map(end => end.from))) - 14 * ratio);
     let last = -Infinity;
     for (const end of [...ends].sort((a, b) => b.at.y - a.at.y)) {
       const y = Math.max(last + 16 * ratio, py(end.at.y));
       last = y;
       line(ctx, x + 3 * ratio, y, px(end.at.x), py(end.at.y), ratio);
-      write(ctx, 'flaps ' + (end.flaps || 'not given'), x, y + 4 * ratio, ratio);
+      write(ctx, name(end), x, y + 4 * ratio, ratio);
     }
   }
 }
@@ -285,12 +293,12 @@ class TrimByMonth {
     for (const flight of page.season.byTrim) if (asked.has(flight)) byMonth.get(flight.month).push(flight);
     const boxes = [...byMonth].map(([month, of]) => ({month, s: spreadOf(of)}));
     const known = boxes.filter(box => box.s);
-    this.caption.textContent = known.length ? 'Box: the middle half, with the median; line: 5th to 95th percentile.' : NO_TRIM;
+    this.caption.textContent = known.length ? together(known.flatMap(box => box.s.known)) + 'Box: the middle half, with the median; line: 5th to 95th percentile.' : NO_TRIM;
     if (!known.length) return this.plot.show(EMPTY);
     const range = extent(known.flatMap(({s}) => [s.p5, s.p95]));
     this.plot.show({
       x: {label: 'month', text: i => boxes[i] ? boxes[i].month : '', home: [-0.6, boxes.length - 0.4]},
-      y: {label: 'take-off trim' + (type.trimUnit ? '' : ', units'), text: v => trimText(v, 1, type.trimUnit), home: grown(range, 0.15)},
+      y: {label: 'take-off trim' + (type.trimUnit ? '' : ', units'), text: v => type.trimText(v, 1), home: grown(range, 0.15)},
       label: 'Take-off trim by month. ' + known.map(({month, s}) => `${month}: median ${type.trimText(s.median)}`).join('; ') + '.',
       tell: x => {
         const box = boxes[Math.round(x)];

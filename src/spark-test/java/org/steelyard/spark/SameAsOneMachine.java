@@ -264,22 +264,24 @@ final class SameAsOneMachine {
         }
     }
 
-    /** The flights' figures by grouping, type, flaps, group and measure, sorted. */
+    /** The flights' figures by grouping, type, flaps, thrust, group and measure, sorted. */
     private Map<String, double[]> values() throws IOException {
         Map<String, List<Double>> lists = new HashMap<>();
         for (Map<String, String> row : table(one.resolve("flights.csv"))) {
             String type = row.get("type");
-            String flaps = row.get("flaps");
+            String thrust = row.get("trim_thrust");
+            String scale = row.get("flaps") + "|" + thrust;
+            String setting = row.get("flaps") + (thrust.isEmpty() ? "" : ", thrust " + thrust);
             Map<String, String> groups = Map.of(
                     "type", type,
-                    "flap setting", flaps,
+                    "flap setting", setting,
                     "tail", row.get("tail"),
                     "route", row.get("from") + "–" + row.get("to"),
                     "month", row.get("date").substring(0, 7));
             COLUMN_OF.forEach((measure, column) -> {
                 String value = row.get(column);
                 if (!value.isEmpty()) {
-                    String within = measure.equals("take-off trim") ? flaps : "";
+                    String within = measure.equals("take-off trim") ? scale : "|";
                     groups.forEach((grouping, group) -> lists.computeIfAbsent(
                                     String.join("|", grouping, type, within, group, measure),
                                     key -> new ArrayList<>())
@@ -303,6 +305,7 @@ final class SameAsOneMachine {
                 row.get("grouping"),
                 row.get("type"),
                 row.get("flaps"),
+                row.get("thrust"),
                 row.get("group").equals("not given") ? "" : row.get("group"),
                 row.get("measure")));
         if (percent == null || sorted == null) {

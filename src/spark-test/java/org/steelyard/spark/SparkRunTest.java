@@ -42,6 +42,7 @@ import org.steelyard.run.Progress;
 import org.steelyard.run.SeasonOutcome;
 import org.steelyard.run.SeasonRequest;
 import org.steelyard.run.SeasonRun;
+import org.steelyard.samples.WorkbookStandard;
 
 /** The audit on one machine is the other computation here. */
 class SparkRunTest {
@@ -115,6 +116,7 @@ class SparkRunTest {
 
             assertThat(SameAsOneMachine.compare(one, reports()).differences()).isEmpty();
         }
+        assertThat(WorkbookStandard.faults(reports().resolve("season.xlsx"))).isEmpty();
         assertThat(folder.resolve("spark")).isDirectoryNotContaining("glob:**.writing-*");
         for (String output : List.of("report.html", "run.json")) {
             assertThat(Files.readString(reports().resolve(output))).contains("simulation, training and analysis only");

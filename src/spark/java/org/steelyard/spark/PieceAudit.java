@@ -111,16 +111,37 @@ final class PieceAudit {
             throws IOException {
         List<ParsedRow> parsed = batch.parse();
         for (int i = 0; i < parsed.size(); i++) {
-            ParsedRow row = parsed.get(i);
-            if (row instanceof ParsedRow.Accepted accepted) {
-                flight(accepted.loading(), batch.reader(), batch.rows().get(i), others, flights, findings);
-            } else if (row instanceof ParsedRow.Rejected rejected) {
-                reject(rejected.row(), others);
-            } else if (row instanceof ParsedRow.Skipped skipped) {
-                skip(skipped.row(), others);
-            } else {
-                rows.blank++;
-            }
+            RawRow row = batch.rows().get(i);
+            parsed.get(i).match(new ParsedRow.Cases<Void, IOException>() {
+                @Override
+                public Void accepted(Loading loading) throws IOException {
+                    flight(loading, batch.reader(), row, others, flights, findings);
+                    return null;
+                }
+
+                @Override
+                public Void item() {
+                    throw new IllegalStateException("a season with load items in files of their own is refused");
+                }
+
+                @Override
+                public Void rejected(RejectedRow rejected) throws IOException {
+                    reject(rejected, others);
+                    return null;
+                }
+
+                @Override
+                public Void blank() {
+                    rows.blank++;
+                    return null;
+                }
+
+                @Override
+                public Void skipped(SkippedRow skipped) throws IOException {
+                    skip(skipped, others);
+                    return null;
+                }
+            });
         }
     }
 
@@ -143,7 +164,6 @@ final class PieceAudit {
         part.choice.offer(
                 new PlacedFlight(place, flight),
                 MergedReports.pageRank(place),
-                policy,
                 () -> new Part.Shown(piece.file(), sheet, row));
         place++;
         flights.write(OutputRows.flight(flight));

@@ -26,6 +26,7 @@ import org.apache.spark.storage.StorageLevel;
 import org.steelyard.analyse.MergeableTally;
 import org.steelyard.analyse.PlacedFlight;
 import org.steelyard.analyse.SeasonSummary;
+import org.steelyard.check.NotChecked;
 import org.steelyard.model.DuplicateRule;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Origin;
@@ -360,7 +361,7 @@ public final class SparkRun {
             throw new SeasonUnreadableException(problems);
         }
         List<PlacedFlight> shown = shown(all.choice.chosen());
-        SeasonSummary summary = all.tally.summary(request.configuration().types(), policy, shown);
+        SeasonSummary summary = all.tally.summary(request.configuration().types(), shown);
         List<String> written;
         try (Scratch scratch = new Scratch()) {
             MergedReports.write(
@@ -407,7 +408,10 @@ public final class SparkRun {
                 config,
                 skipped,
                 rows,
-                Remarks.of(all.tally, all.firstRejected().size(), rejected(inputs)));
+                Remarks.of(all.tally, all.firstRejected().size(), rejected(inputs)),
+                request.configuration().types().values().stream()
+                        .flatMap(type -> NotChecked.of(type).stream())
+                        .toList());
     }
 
     private static long rejected(List<RunFacts.InputFile> inputs) {

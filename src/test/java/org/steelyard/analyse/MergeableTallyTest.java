@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.steelyard.check.AuditedFlight;
+import org.steelyard.model.AircraftType;
 import org.steelyard.samples.PlantedSeason;
 import org.steelyard.samples.SampleJet;
 
@@ -99,6 +100,10 @@ class MergeableTallyTest {
     }
 
     private static SeasonSummary merged(List<AuditedFlight> season, int parts) {
+        return merged(season, parts, SampleJet.type());
+    }
+
+    static SeasonSummary merged(List<AuditedFlight> season, int parts, AircraftType type) {
         List<MergeableTally> tallies = new ArrayList<>();
         List<FlightChoice<Integer>> choices = new ArrayList<>();
         for (int part = 0; part < parts; part++) {
@@ -109,7 +114,7 @@ class MergeableTallyTest {
             int part = (int) ((long) place * parts / season.size());
             int row = place;
             tallies.get(part).add(season.get(place), PlantedSeason.POLICY);
-            choices.get(part).offer(new PlacedFlight(place, season.get(place)), place, PlantedSeason.POLICY, () -> row);
+            choices.get(part).offer(new PlacedFlight(place, season.get(place)), place, () -> row);
         }
         MergeableTally all = copy(tallies.get(parts - 1));
         FlightChoice<Integer> chosen = copy(choices.get(parts - 1));
@@ -120,7 +125,7 @@ class MergeableTallyTest {
         List<PlacedFlight> shown = chosen.chosen().entrySet().stream()
                 .map(entry -> new PlacedFlight(entry.getKey(), season.get(entry.getValue())))
                 .toList();
-        return all.summary(Map.of(SampleJet.type().id(), SampleJet.type()), PlantedSeason.POLICY, shown);
+        return all.summary(Map.of(type.id(), type), shown);
     }
 
     /** As it goes from machine to machine. */
@@ -204,11 +209,11 @@ class MergeableTallyTest {
         TrimGroup group = merged.trim().get(0);
         assertThat(merged.statistics()
                         .cloud()
-                        .cells(group.typeId(), group.flaps(), Measure.TAKEOFF_TRIM, 0.1)
+                        .cells(group.setting(), Measure.TAKEOFF_TRIM, 0.1)
                         .counts())
                 .isEqualTo(held.statistics()
                         .cloud()
-                        .cells(group.typeId(), group.flaps(), Measure.TAKEOFF_TRIM, 0.1)
+                        .cells(group.setting(), Measure.TAKEOFF_TRIM, 0.1)
                         .counts());
     }
 

@@ -4,14 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.steelyard.report.Flights.POLICY;
 import static org.steelyard.report.Flights.SINGLE;
-import static org.steelyard.report.Flights.aft;
 import static org.steelyard.report.Flights.flight;
 
-import java.time.LocalDate;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.steelyard.check.AuditedFlight;
-import org.steelyard.model.Severity;
 import tech.tablesaw.api.Table;
 
 class SeasonTablesTest {
@@ -31,7 +28,9 @@ class SeasonTablesTest {
                 flight("4").tail("ZZ-L", SINGLE).takeoff(900, 25).build());
         Table trim = SeasonTables.trimSpread(summary);
         assertThat(trim.columnNames())
-                .containsExactly("type", "flaps", "n", "mean", "sd", "min", "p5", "p25", "median", "p75", "p95", "max");
+                .containsExactly(
+                        "type", "flaps", "thrust", "n", "mean", "sd", "min", "p5", "p25", "median", "p75", "p95",
+                        "max");
         assertThat(trim.stringColumn("type").asList()).containsExactly("J180", "J180", "L4");
         assertThat(trim.stringColumn("flaps").asList()).containsExactly("5", "15", "");
         assertThat(trim.longColumn("n").asObjectArray()).containsExactly(2L, 1L, 0L);
@@ -59,34 +58,7 @@ class SeasonTablesTest {
     }
 
     @Test
-    void findingsAreCrossedByMonthAndType() {
-        SeasonTables.MonthByType months = SeasonTables.findingsByMonth(summary(
-                flight("1")
-                        .on(LocalDate.of(2025, 2, 1))
-                        .found(aft(Severity.BREACH, -1))
-                        .build(),
-                flight("2")
-                        .on(LocalDate.of(2025, 1, 3))
-                        .found(aft(Severity.BREACH, -1), aft(Severity.MARGINAL, 0.1))
-                        .build(),
-                flight("3").on(LocalDate.of(2025, 1, 9)).build(),
-                flight("4")
-                        .on(LocalDate.of(2025, 1, 9))
-                        .tail("ZZ-L", SINGLE)
-                        .found(aft(Severity.BREACH, -1))
-                        .build()));
-        assertThat(months.typeIds()).containsExactly("J180", "L4");
-        Table counts = months.counts();
-        assertThat(counts.stringColumn("month").asList()).containsExactly("2025-01", "2025-02");
-        assertThat(counts.numberColumn("0").asDoubleArray()).containsExactly(2, 1);
-        assertThat(counts.numberColumn("1").get(0)).isEqualTo(1.0);
-        assertThat(counts.numberColumn("1").isMissing(1)).isTrue();
-        assertThat(counts.numberColumn("all").asDoubleArray()).containsExactly(3, 1);
-    }
-
-    @Test
     void aSeasonWithoutFlightsHasTablesWithoutRows() {
         assertThat(SeasonTables.trimSpread(summary()).rowCount()).isZero();
-        assertThat(SeasonTables.findingsByMonth(summary()).counts().rowCount()).isZero();
     }
 }

@@ -129,15 +129,19 @@ class CheckerEdgesTest {
     }
 
     @Test
-    void aMassOffTheTrimScaleIsToldInWordsAndACgOffItWithNumbers() {
+    void whatTheTrimScaleDoesNotReachIsNamed() {
         TrimTable law = new TrimTable(
                 Amounts.of(50_000, 52_000), Amounts.of(20, 30), List.of(Amounts.of(2, -2), Amounts.of(2, -2)));
         TrimScale scale = new TrimScale(Phase.TAKEOFF, "5", "", TrimUnit.UNITS, law, 0.1, -3, 3);
         AircraftType type = jet(SampleJet.type().envelopes(), List.of(), List.of(scale));
         Finding byMass = check(type, SampleJet.loaded()).findings().get(0);
         assertThat(byMass.code()).isEqualTo(FindingCode.TRIM_OFF_SCALE);
-        assertThat(byMass.quantity()).isEqualTo(Quantity.NONE);
-        assertThat(byMass.subject()).contains("a mass of 53200 kg").contains("20.0 to 30.0 % MAC");
+        assertThat(byMass.quantity()).isEqualTo(Quantity.MASS);
+        assertThat(byMass.limit()).isEqualTo(52_000);
+        assertThat(byMass.margin()).isCloseTo(-1_200, within(1e-6));
+        assertThat(byMass.subject())
+                .contains("a mass of 53200 kg; it is for masses from 50000 kg to 52000 kg")
+                .doesNotContain("% MAC");
         Finding forward = offScale(type, 19);
         assertThat(forward.value()).isCloseTo(19, within(1e-9));
         assertThat(forward.limit()).isEqualTo(20);
@@ -320,8 +324,8 @@ class CheckerEdgesTest {
         assertThat(notes(SampleJet.loaded()
                         .load(new Load.TakeoffGiven(MassMoment.at(50_000, 17)))
                         .fuel(new Fuel.NotGiven())))
-                .containsExactly("take-off: the take-off mass and CG were taken as given; crew, zones and holds are not"
-                        + " checked");
+                .containsExactly("take-off: the take-off mass and CG were taken as given; crew, zones, holds, tanks,"
+                        + " zero fuel, ramp, flight and landing are not checked");
         assertThat(notes(SampleJet.loaded())).isEmpty();
     }
 

@@ -100,8 +100,8 @@ class CheckerTest {
                         "breach tank-capacity: left tank 5100 kg is 100 kg above its limit of 5000 kg"),
                 Arguments.of(
                         SampleJet.loaded().tanks(3600, 3000, 2000),
-                        "breach fuel-imbalance: fuel imbalance between left tank and right tank at ramp 600 kg is 100 kg"
-                                + " above the limit of 500 kg"),
+                        "breach fuel-imbalance: fuel imbalance of 600 kg at ramp between left tank and right tank with"
+                                + " 8600 kg aboard is 100 kg above the limit of 500 kg"),
                 Arguments.of(
                         SampleJet.loaded().tanks(2000, 2000, 0).burn(200, 4000),
                         "breach fuel-short: taxi and trip burn 4200 kg but 4000 kg is aboard"));
@@ -124,7 +124,7 @@ class CheckerTest {
         double cgPercentMac = 25 + 100 * (2800 * 2 + 2000 * 2) / zeroFuelKg / 4;
         Finding finding = assessment.findings().get(0);
         assertThat(text(finding))
-                .startsWith("breach cg-aft: zero fuel CG 30.19 % MAC is 0.19 % MAC behind the aft limit");
+                .startsWith("breach cg-aft: zero fuel CG 30.19 % MAC is 0.20 % MAC behind the aft limit");
         assertThat(finding.value()).isCloseTo(cgPercentMac, within(1e-9));
         assertThat(finding.limit()).isCloseTo(30, within(1e-9));
         assertThat(finding.margin()).isCloseTo(30 - cgPercentMac, within(1e-9));

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.steelyard.model.AircraftType;
@@ -17,10 +19,76 @@ import org.steelyard.model.Phase;
 import org.steelyard.model.SeatingRule;
 import org.steelyard.model.Side;
 import org.steelyard.model.SpreadRule;
+import org.steelyard.samples.EdgeTable;
+import org.steelyard.samples.EdgeTopic;
 import org.steelyard.samples.Rows;
 import org.steelyard.samples.SampleJet;
 
 class CurtailmentTest {
+
+    private static final EdgeTable EDGES = new EdgeTable(CurtailmentTest.class);
+
+    @AfterAll
+    static void write() {
+        EDGES.write();
+    }
+
+    /**
+     * The sample without a cabin: three holds of 3,000 kg at 15, 17 and 19 m, lightest mass 41,000 kg, envelopes from
+     * there to 60,000 kg. The allowance for bags and their position is nothing where nothing is loaded.
+     */
+    private static CurtailedEnvelope freighter(SpreadRule rule) {
+        return Curtailment.of(type(List.of(), List.of()), rule, 2).get(0);
+    }
+
+    private static CurtailedPoint at(CurtailedEnvelope envelope, double massKg) {
+        return envelope.forward().stream()
+                .filter(point -> point.certified().massKg() == massKg)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String taken(CurtailedEnvelope envelope, double massKg) {
+        CurtailedPoint point = at(envelope, massKg);
+        return String.format(Locale.ROOT, "%.0f kg m", point.takenKgM());
+    }
+
+    /** 2 × 0.5 m × the root of the squares of what lies in each hold, the largest filled first. */
+    @Test
+    void anEmptyFreighterDoesNotLoseTheAllowanceOfFullHolds() {
+        CurtailedEnvelope envelope = freighter(new SpreadRule(SeatingRule.RANDOM, 0, 0, 0, 0, 0, 0.5, 0, 0, 0, 0));
+
+        EDGES.row(
+                EdgeTopic.FREIGHTER,
+                "empty at 41,000 kg: as much as with a quarter of the holds' 9,000 kg, 2,250 kg in one",
+                "2250 kg m",
+                taken(envelope, 41_000));
+        EDGES.row(
+                EdgeTopic.FREIGHTER,
+                "half of it, at 45,500 kg: as much as with three quarters, 3,000, 3,000 and 750 kg",
+                "4308 kg m",
+                taken(envelope, 45_500));
+        EDGES.row(EdgeTopic.FREIGHTER, "at 60,000 kg: all three holds full", "5196 kg m", taken(envelope, 60_000));
+    }
+
+    /** By a loop of its own over every 50 kg of load: nowhere is less taken off than is due there. */
+    @Test
+    void betweenTheVerticesOfAFreighterNoLessIsTakenOffThanIsDue() {
+        CurtailedEnvelope envelope = freighter(new SpreadRule(SeatingRule.RANDOM, 0, 0, 0, 0, 0, 0.5, 0, 0, 0, 0));
+        for (double massKg = 41_000; massKg <= 60_000; massKg += 50) {
+            double leftKg = massKg - 41_000;
+            double squares = 0;
+            for (int hold = 0; hold < 3; hold++) {
+                double hereKg = Math.min(3000, leftKg);
+                squares += hereKg * hereKg;
+                leftKg -= hereKg;
+            }
+            double takenKgM = (envelope.operational().forward().armAtM(massKg)
+                            - envelope.certified().forward().armAtM(massKg))
+                    * massKg;
+            assertThat(takenKgM).as("%.0f kg", massKg).isGreaterThanOrEqualTo(2 * 0.5 * Math.sqrt(squares) - 1e-6);
+        }
+    }
 
     private static final double LB_IN = 0.45359237 * 0.0254;
     private static final SpreadRule NOTHING = new SpreadRule(SeatingRule.RANDOM, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);

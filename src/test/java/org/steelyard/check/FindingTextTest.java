@@ -45,13 +45,13 @@ class FindingTextTest {
         Finding aft =
                 new Finding(FindingCode.CG_AFT, Severity.BREACH, Phase.TAKEOFF, "aft limit", Quantity.CG, 31, 30, -1);
         assertThat(FindingText.sentence(aft, inPoundsAndInches()))
-                .isEqualTo("take-off CG 678.74 in is 1.57 in behind the aft limit of 677.17 in");
+                .isEqualTo("take-off CG 678.74 in is 1.58 in behind the aft limit of 677.17 in");
         assertThat(FindingText.sentence(aft, SampleJet.type()))
                 .isEqualTo("take-off CG 31.00 % MAC is 1.00 % MAC behind the aft limit of 30.00 % MAC");
         Finding mass = new Finding(
                 FindingCode.HOLD_MASS, Severity.BREACH, Phase.ZERO_FUEL, "hold 1", Quantity.MASS, 1100, 1000, -100);
         assertThat(FindingText.sentence(mass, inPoundsAndInches()))
-                .isEqualTo("hold 1 2425 lb is 220 lb above its limit of 2205 lb");
+                .isEqualTo("hold 1 2425 lb is 221 lb above its limit of 2205 lb");
         Finding floor = new Finding(
                 FindingCode.FLOOR_AREA,
                 Severity.BREACH,
@@ -76,7 +76,8 @@ class FindingTextTest {
         "3, 1, UNITS, 3 UP",
         "-2.5, 0.5, DEGREES, 2.5° DN"
     })
-    void trimReadsAsPilotsSayIt(double trim, double step, TrimUnit unit, String text) {
+    void trimReadsAsPilotsSayIt(double trim, double step, TrimUnit.Measure measure, String text) {
+        TrimUnit unit = new TrimUnit(measure, TrimUnit.Numbering.UP_DN);
         assertThat(FindingText.trim(trim, step, unit)).isEqualTo(text);
     }
 }

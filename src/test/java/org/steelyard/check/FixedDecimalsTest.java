@@ -52,6 +52,18 @@ class FixedDecimalsTest {
         }
     }
 
+    /** What is subtracted comes out a last digit beside a whole number. */
+    @Test
+    void aNumberBesideAWholeOneIsWrittenAsByTheFormatter() {
+        for (int whole = 1; whole < 3_000; whole++) {
+            for (int decimals = 0; decimals < 4; decimals++) {
+                double value = whole / Math.pow(10, decimals);
+                holds(Math.nextDown(value), decimals);
+                holds(Math.nextUp(value), decimals);
+            }
+        }
+    }
+
     @Test
     void anyNumberIsWrittenAsByTheFormatter() {
         Random random = new Random(17);

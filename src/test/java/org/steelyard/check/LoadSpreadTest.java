@@ -32,6 +32,7 @@ import org.steelyard.model.Load;
 import org.steelyard.model.Loading;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.MassScheme;
+import org.steelyard.model.MeanChord;
 import org.steelyard.model.PassengerCategory;
 import org.steelyard.model.Passengers;
 import org.steelyard.model.Phase;
@@ -203,7 +204,11 @@ class LoadSpreadTest {
         assertThat(draws.massSdKg())
                 .isCloseTo(spread.massSdKg(), within(5 * spread.massSdKg() / Math.sqrt(2.0 * DRAWS)));
         for (int k = 0; k < outside.length; k++) {
-            double chance = LineChance.of(lines.get(k), spread).chance();
+            double chance = LineChance.of(
+                            lines.get(k),
+                            spread,
+                            drawn.loading().type().geometry().chord())
+                    .chance();
             assertThat(chance).isCloseTo(CHANCES[k], within(0.05 * CHANCES[k]));
             double error = Math.sqrt(chance * (1 - chance) / DRAWS);
             double drawnChance = (double) outside[k] / DRAWS;
@@ -428,7 +433,7 @@ class LoadSpreadTest {
             double momentKgM = 850_000 + 900 * z + Math.sqrt(9e6 - 900 * 900) * random.nextGaussian();
             outside += line.roomM(massKg, momentKgM / massKg) < 0 ? 1 : 0;
         }
-        double chance = LineChance.of(line, state).chance();
+        double chance = LineChance.of(line, state, new MeanChord(16, 4)).chance();
 
         assertThat((double) outside / draws).isCloseTo(chance, within(4 * Math.sqrt(chance * (1 - chance) / draws)));
     }

@@ -114,10 +114,10 @@ class PathApproachTest {
     }
 
     @Test
-    void aPathOutsideTheMassesOfTheLineHasNoApproach() {
+    void aPathBelowTheMassesOfTheLineHasNoApproach() {
         LimitLine line =
                 new LimitLine(Side.AFT, Straightness.ARM, List.of(new LimitPoint(50, 10), new LimitPoint(100, 10)));
-        FuelPath path = new FuelPath(List.of(new MassMoment(140, 1560), new MassMoment(110, 1240)));
+        FuelPath path = new FuelPath(List.of(new MassMoment(49, 520), new MassMoment(30, 330)));
         assertThat(PathApproach.find(path, line)).isEmpty();
     }
 }

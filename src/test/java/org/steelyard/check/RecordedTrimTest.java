@@ -24,6 +24,7 @@ import org.steelyard.model.Passengers;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Policy;
 import org.steelyard.model.RecordedTrimRule;
+import org.steelyard.model.SettingRounding;
 import org.steelyard.model.Severity;
 import org.steelyard.model.SharingRule;
 import org.steelyard.model.Tail;
@@ -53,6 +54,7 @@ class RecordedTrimTest {
                         0.1,
                         -5,
                         5,
+                        SettingRounding.NEAREST_HALFWAY_UP,
                         basis))
                 .toList();
         return new AircraftType(

@@ -76,10 +76,10 @@ class AgainstCommandTest {
                 .contains("simulation, training and analysis only");
         assertThat(table("summer-against-spring"))
                 .startsWith(
-                        "figure,grouping,type,flaps,group,unit,flights_before,flights_after,before,after,difference,")
-                .contains("breached flights,pilot,jet180,,owl,%,20,20,0,100,100,")
+                        "figure,grouping,type,flaps,thrust,group,unit,flights_before,flights_after,before,after,difference,")
+                .contains("breached flights,pilot,jet180,,,owl,%,20,20,0,100,100,")
                 .contains("new offender")
-                .contains("flights with the finding,kind of finding,jet180,,Too much in a hold,%,80,80,0,25,25,");
+                .contains("flights with the finding,kind of finding,jet180,,,Too much in a hold,%,80,80,0,25,25,");
         assertThat(reports().resolve("summer-against-spring")).isDirectoryContaining("glob:**/change.xlsx");
 
         assertThat(against(reports().resolve("spring"), reports().resolve("summer")))

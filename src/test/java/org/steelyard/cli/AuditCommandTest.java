@@ -148,6 +148,39 @@ class AuditCommandTest {
         }
     }
 
+    /** Hold 2 and zone F are left blank by a map that does not say what that means. */
+    @Test
+    void blankLoadCellsThatNobodyExplainsAreCountedOnEveryOutput() throws IOException {
+        Path config = Files.createDirectories(folder.resolve("silent"));
+        copy(Path.of("config"), config);
+        Path house = config.resolve("columns/house.yaml");
+        Files.writeString(house, Files.readString(house).replace("blank: none\n", ""));
+        String blank = CLEAN.replace(",20,800,1200,", ",,800,,");
+        assertThat(audit(season(blank, AFT), "--config", config.toString())).isZero();
+        assertThat(out.toString()).contains("  blanks             1 with blank load cells, counted as none;");
+        assertThat(report("season", "run.json"))
+                .contains("\"blanks_as_none\" : 1")
+                .contains("1 flight has blank load");
+        assertThat(report("season", "report.html")).contains("1 flight has blank load cells");
+        assertThat(report("season", "findings.csv"))
+                .contains("blank-load,ramp,")
+                .contains("2 blank load cells were counted as none: pax F, hold 2 kg");
+        List<String> flights = report("season", "flights.csv").lines().toList();
+        int column = List.of(flights.get(0).split(",", -1)).indexOf("blanks_as_none");
+        assertThat(flights.stream().skip(1).map(line -> line.split(",", -1)[column]))
+                .containsExactly("2", "0");
+        try (XSSFWorkbook workbook = new XSSFWorkbook(
+                Files.newInputStream(reports().resolve("season").resolve("season.xlsx")))) {
+            assertThat(workbook.getSheet("Run facts"))
+                    .anyMatch(row -> row.getCell(1) != null
+                            && row.getCell(1).toString().startsWith("1 flight has blank load cells"));
+        }
+        assertThat(audit(season(blank, AFT))).isZero();
+        assertThat(report("season", "run.json"))
+                .contains("\"blanks_as_none\" : 0")
+                .doesNotContain("remarks");
+    }
+
     @Test
     void rejectedRowsAreNoFailureUnlessAskedFor() {
         String bad = CLEAN.replace("QI-JAA", "QI-XXX");

@@ -36,6 +36,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.ConfigResult;
+import org.steelyard.samples.WorkbookStandard;
 import org.w3c.dom.Attr;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -109,6 +110,13 @@ class HostileOutputsTest {
             }
         }
         assertThat(evil).isGreaterThan(500);
+    }
+
+    @Test
+    void everyWorkbookFollowsTheStandard() throws IOException {
+        for (Path file : ending(".xlsx")) {
+            assertThat(WorkbookStandard.faults(file)).as(file.toString()).isEmpty();
+        }
     }
 
     @Test

@@ -108,7 +108,8 @@ class ProposeMapCommandTest {
         "ledger-2026-08.xlsx, ledger, 500,",
         "club-2026.csv, club, 150,",
     })
-    void aDraftedMapReadsTheSameFlightsAsTheMapThatIsThere(String name, String shipped, int fewest, String trim) {
+    void aDraftedMapReadsTheSameFlightsAsTheMapThatIsThere(String name, String shipped, int fewest, String trim)
+            throws IOException {
         Path file = DEMO.resolve(name);
         Path map = config.resolve("columns/drafted.yaml");
         List<String> arguments = new ArrayList<>(List.of(
@@ -128,6 +129,9 @@ class ProposeMapCommandTest {
         assertThat(exit).isZero();
         assertThat(out.toString()).doesNotContain("To decide:").doesNotContain("Left out until");
 
+        String written = Files.readString(map);
+        assertThat(written).contains("\n# blank: none\n");
+        Files.writeString(map, written.replace("\n# blank: none\n", "\nblank: none\n"));
         Configuration configuration = load();
         Outcome drafted = Outcome.of(file, "drafted", configuration);
         Outcome expected = Outcome.of(file, shipped, configuration);

@@ -57,7 +57,7 @@ class ConfigFolderTest {
                         "types/example.yaml:9:masses.max-ramp: the unit is missing (value '5730'; expected a mass in kg,"
                                 + " lb or t, as '18500 kg')",
                         "types/example.yaml:37:groups[2].zones[1]: unknown zone (value 'C'; expected A or B)",
-                        "types/example.yaml:114:trim[3].law.slope: trim must not turn nose-up as the CG moves aft, as a"
+                        "types/example.yaml:117:trim[3].law.slope: trim must not turn nose-up as the CG moves aft, as a"
                                 + " slope of 0.15 says; is the sign of the scale right");
     }
 
@@ -75,7 +75,7 @@ class ConfigFolderTest {
         edit(TYPE, text -> text.replace("positive: nose-down", "positive: nose-low"));
 
         assertThat(messages())
-                .containsExactly("types/example.yaml:97:trim[2].positive: unknown word; the nearest that is known is"
+                .containsExactly("types/example.yaml:98:trim[2].positive: unknown word; the nearest that is known is"
                         + " 'nose-down' (value 'nose-low'; expected nose-up or nose-down)");
     }
 

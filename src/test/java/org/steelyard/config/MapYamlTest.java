@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.steelyard.model.BlankLoad;
 import org.steelyard.model.ColumnMap;
 import org.steelyard.model.ColumnRule;
 import org.steelyard.model.ColumnUnit;
@@ -66,7 +67,8 @@ class MapYamlTest {
                                 PassengerCategory.CHILD,
                                 ColumnUnit.NONE,
                                 List.of(),
-                                false),
+                                false,
+                                BlankLoad.MISSING),
                         rule("Fuel # {1} & more", Field.FUEL, "left tip", ColumnUnit.US_GALLON),
                         rule("% MAC", Field.TAKEOFF_CG, "", ColumnUnit.PERCENT_MAC),
                         rule("Départ \\ 'x' \"y\"", Field.FROM, "", ColumnUnit.NONE),
@@ -76,7 +78,8 @@ class MapYamlTest {
                         rule("*x", Field.IGNORED, "", ColumnUnit.NONE)),
                 SourceForm.FLIGHTS,
                 "example-scheme",
-                ColumnMap.MergedCells.FILL_DOWN);
+                ColumnMap.MergedCells.FILL_DOWN,
+                BlankLoad.NONE);
         String yaml = MapYaml.of(
                 map, List.of("a head: with signs", "two\nlines"), Map.of("*x", "left out: why # not\nso", "no", " "));
         assertThat(yaml)

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.steelyard.model.Amounts;
 import org.steelyard.model.CgRange;
 import org.steelyard.model.Phase;
+import org.steelyard.model.SettingRounding;
 import org.steelyard.model.TrimBasis;
 import org.steelyard.model.TrimLaw;
 import org.steelyard.model.TrimPoint;
@@ -27,8 +28,10 @@ import org.steelyard.model.TrimUnit;
 /** What is written as a trim section is put into the example type's file and read back by the loader. */
 class TrimYamlTest {
 
+    private static final SettingRounding ROUNDING = SettingRounding.NOSE_UP;
+
     private static TrimScale scale(String flaps, String thrust, TrimUnit unit, TrimLaw law, TrimBasis basis) {
-        return new TrimScale(Phase.TAKEOFF, flaps, thrust, unit, law, 0.25, -2.5, 4, basis);
+        return new TrimScale(Phase.TAKEOFF, flaps, thrust, unit, law, 0.25, -2.5, 4, ROUNDING, basis);
     }
 
     static Stream<TrimScale> scales() {
@@ -56,7 +59,21 @@ class TrimYamlTest {
                         "",
                         TrimUnit.UNITS,
                         new TrimSlope(new TrimPoint(27.5, 0.2), -0.1543, new CgRange(9, 36)),
-                        TrimBasis.DOCUMENT));
+                        TrimBasis.DOCUMENT),
+                plain(TrimUnit.Numbering.PLAIN, 2, 9),
+                plain(TrimUnit.Numbering.PLAIN_NOSE_DOWN, -9, 0));
+    }
+
+    private static TrimScale plain(TrimUnit.Numbering numbering, double lowUnits, double highUnits) {
+        return new TrimScale(
+                Phase.TAKEOFF,
+                "10",
+                "",
+                new TrimUnit(TrimUnit.Measure.UNITS, numbering),
+                new TrimSlope(new TrimPoint(25, (lowUnits + highUnits) / 2), -0.2, new CgRange(9, 36)),
+                0.25,
+                lowUnits,
+                highUnits);
     }
 
     private static TrimScale readBack(Path folder, TrimScale scale) {
@@ -85,6 +102,7 @@ class TrimYamlTest {
         assertThat(read.unit()).isEqualTo(scale.unit());
         assertThat(read.basis()).isEqualTo(scale.basis());
         assertThat(read.stepUnits()).isEqualTo(scale.stepUnits());
+        assertThat(read.rounding()).isEqualTo(scale.rounding());
         assertThat(read.bandLowUnits()).isEqualTo(scale.bandLowUnits());
         assertThat(read.bandHighUnits()).isEqualTo(scale.bandHighUnits());
         CgRange range = scale.law().cgRange();

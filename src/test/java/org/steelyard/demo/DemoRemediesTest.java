@@ -47,12 +47,16 @@ class DemoRemediesTest {
                                 .status())
                         .as("%s: %s", loading.origin(), remedy.get().sentence())
                         .isNotEqualTo(Status.BREACHED);
-                assertThat(remedy.get().proved()).isTrue();
+                assertThat(byLoad(remedy.get()).proved()).isTrue();
                 assertThat(remedy.get().massKg()).isPositive();
                 cured++;
             }
         }
         assertThat(cured).isGreaterThan(20);
+    }
+
+    private static Remedy byLoad(Remedy remedy) {
+        return remedy.means() == RemedyMeans.FUEL ? remedy.other().orElseThrow() : remedy;
     }
 
     private static AuditedFlight audited(Loading loading) {

@@ -53,8 +53,8 @@ final class MadeClass {
 
     private static ItemRule rule(SheetItem item) {
         return switch (item.kind()) {
-            case MASS -> new ItemRule(item, 1, 3, 0, 5);
-            case CG -> new ItemRule(item, 1, 0.1, 0, 0.1);
+            case MASS -> new ItemRule(item, 1, 3, 0, 0.5);
+            case CG -> new ItemRule(item, 1, 0.1, 0, 0.05);
             case TRIM -> new ItemRule(item, 1, 0.05, 0, 0.05);
             default -> new ItemRule(item, 1, 0, 0, 0);
         };

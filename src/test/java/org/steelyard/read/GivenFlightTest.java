@@ -80,6 +80,17 @@ class GivenFlightTest {
     }
 
     @Test
+    void theDensityOfTheFlightIsThatOfItsTanks() {
+        Loading loading = accepted(
+                "passengers=30", "fuel.left=1000L", "fuel.right=800kg", "trip-fuel=1t", "fuel-density=0.75kg/L");
+        assertThat(loading.fuel().densityKgPerL()).hasValue(0.75);
+        assertThat(loading.tanks().densityKgPerL()).isEqualTo(0.75);
+        assertThat(((Fuel.ByTank) loading.fuel()).tanksKg().at(0)).isEqualTo(750);
+        assertThat(accepted("passengers=30", "fuel=6t", "trip-fuel=5t").tanks())
+                .isSameAs(loading.type().fuel());
+    }
+
+    @Test
     void aCategoryWithoutAPlaceIsInTotal() {
         Loading loading = accepted("passengers=30", "passengers.infant=2", "fuel=6t", "trip-fuel=5t");
         assertThat(loading.load())
@@ -98,7 +109,6 @@ class GivenFlightTest {
                 "nonsense=3 | nonsense: unknown name (value '3'; expected one of flight, date, tail",
                 "hold-mass.1.x=3kg | hold-mass.1.x: unknown passenger category 'x'",
                 "hold-mass.9=3kg | hold-mass.9: type SAMPLE has no hold 9",
-                "flaps=99 | flaps: unknown take-off flaps",
             })
     void whatDoesNotFitIsNamedWithItsReason(String pair, String message) {
         assertThat(refused("takeoff-cg=25%", pair))

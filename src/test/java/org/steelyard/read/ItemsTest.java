@@ -292,7 +292,7 @@ class ItemsTest {
         assertThat(read("flights.csv", FLIGHTS + flight("3;;;;;;100;1500;0.75"), "items.csv", litres)
                         .flight()
                         .fuel())
-                .isEqualTo(new Fuel.ByTank(Amounts.of(750, 375), 100, 1500));
+                .isEqualTo(new Fuel.ByTank(Amounts.of(750, 375), 100, 1500, OptionalDouble.of(0.75)));
         assertThat(read("flights.csv", FLIGHTS + flight("3;;;;;;100;1500;"), "items.csv", litres)
                         .flight()
                         .fuel())

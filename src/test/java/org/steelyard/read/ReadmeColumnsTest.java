@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.steelyard.model.BlankLoad;
 import org.steelyard.model.ColumnUnit;
 import org.steelyard.model.Field;
 import org.steelyard.model.SourceForm;
@@ -53,7 +54,7 @@ class ReadmeColumnsTest {
         List<String> kinds = new ArrayList<>();
         for (String place : List.of("A", "1", "left", "cockpit")) {
             BoundColumn column = BoundColumn.of(0, 0, "h", Fixtures.rule("h", field, place, unit));
-            if (new TypePlan(Fixtures.TWIN, List.of(column), new Names(List.of())).place(column) >= 0) {
+            if (new TypePlan(Fixtures.TWIN, List.of(column), new Names(List.of()), BlankLoad.NONE).place(column) >= 0) {
                 kinds.add(
                         switch (place) {
                             case "A" -> "zone";

@@ -121,10 +121,6 @@ class RowParserTest {
                         + " separator; a heading map with 'decimal: comma' reads 12,5)",
                 "Hold 1 |12,5|not a number (value '12,5'; expected digits with a decimal point, as 12.5, and no thousands"
                         + " separator; a heading map with 'decimal: comma' reads 12,5)",
-                "Flaps  |20|unknown take-off flaps (value '20'; expected one of 5, 15, as the type has them, or blank)",
-                "Flaps  |05|unknown take-off flaps (value '05'; expected one of 5, 15, as the type has them, or blank)",
-                "Thrust |MAX|unknown thrust rating (value 'MAX'; expected one of TO1, TO2, as the type has them, or blank)",
-                "Landing flaps|5|unknown landing flaps (value '5'; expected one of 30, as the type has them, or blank)",
                 "Pantry |short|unknown pantry code (value 'short'; expected one of std, long, as the type has them, or blank)",
                 "TO limit|0|out of range (value '0'; expected a mass of more than 0 and at most 1,000,000 kg)",
                 "Density|0.4|out of range (value '0.4'; expected a density from 0.5 to 1.0 kg/L)",
@@ -140,6 +136,22 @@ class RowParserTest {
     void aFaultyCellIsOneReason(String heading, String value, String reason) throws IOException {
         assertThat(reasons(heading.strip(), value == null ? "" : value))
                 .containsExactly("s.csv:2:" + heading.strip() + ": " + reason);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "5.0, 5, ''",
+        "Flaps 5, 5, ''",
+        "05, 5, ''",
+        "20, 20, TO2",
+        "flaps 20.0, 20, MAX",
+    })
+    void aSettingThatTheTypeHasNoScaleForIsKept(String flaps, String kept, String thrust) throws IOException {
+        ReadAll read =
+                read(MAP, HEADINGS + ";Flaps;Thrust;Landing flaps", GOOD + ";" + flaps + ";" + thrust + ";" + flaps);
+        assertThat(read.accepted())
+                .singleElement()
+                .satisfies(loading -> assertThat(loading.setting()).isEqualTo(new FlightSetting(kept, thrust, kept)));
     }
 
     @ParameterizedTest
@@ -285,7 +297,8 @@ class RowParserTest {
     void volumesTakeTheDensityOfTheRowOrOfTheType(String density, double massKg) throws IOException {
         ReadAll read = read(
                 MAP, HEADINGS.replace("Fuel", "Fuel L") + ";Density", GOOD.replace("3000", "1000") + ";" + density);
-        assertThat(read.accepted().get(0).fuel()).isEqualTo(new Fuel.Total(massKg, 100, 1500));
+        OptionalDouble given = density.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(0.72);
+        assertThat(read.accepted().get(0).fuel()).isEqualTo(new Fuel.Total(massKg, 100, 1500, given));
     }
 
     @Test

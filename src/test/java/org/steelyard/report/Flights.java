@@ -365,9 +365,9 @@ public final class Flights {
                             false,
                             false)),
                     Optional.of(new FuelBalance(
-                            Amounts.of(8200),
-                            Amounts.of(8000),
-                            Amounts.of(3000),
+                            tail.type().fuel(),
+                            List.of(Amounts.of(8200), Amounts.of(8000), Amounts.of(3000)),
+                            1,
                             200,
                             5000,
                             0,

@@ -36,8 +36,7 @@ class MergedReportsTest {
         for (int i = 0; i < flights.size(); i++) {
             int row = i;
             tally.add(flights.get(i), PlantedSeason.POLICY);
-            choice.offer(
-                    new PlacedFlight(i, flights.get(i)), MergedReports.pageRank(i), PlantedSeason.POLICY, () -> row);
+            choice.offer(new PlacedFlight(i, flights.get(i)), MergedReports.pageRank(i), () -> row);
         }
         List<PlacedFlight> shown = choice.chosen().entrySet().stream()
                 .map(one -> new PlacedFlight(one.getKey(), flights.get(one.getValue())))
@@ -46,7 +45,7 @@ class MergedReportsTest {
                 folder.resolve("merged"),
                 PlantedSeason.POLICY,
                 new MergedReports.Season(
-                        tally.summary(Map.of(SampleJet.type().id(), SampleJet.type()), PlantedSeason.POLICY, shown),
+                        tally.summary(Map.of(SampleJet.type().id(), SampleJet.type()), shown),
                         facts(flights.size(), remarks),
                         List.of(),
                         shown,

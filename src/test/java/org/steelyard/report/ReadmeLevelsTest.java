@@ -37,6 +37,6 @@ class ReadmeLevelsTest {
         assertThat(loads).hasSameSizeAs(Load.class.getPermittedSubclasses());
         assertThat(levels)
                 .containsExactlyElementsOf(
-                        loads.stream().map(FlightFigures::inputLevel).toList());
+                        loads.stream().map(load -> load.level().label()).toList());
     }
 }

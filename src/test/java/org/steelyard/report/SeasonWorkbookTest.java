@@ -165,7 +165,7 @@ class SeasonWorkbookTest {
             assertThat(read.cell("Flights", FIRST_ROW, "Take-off trim, units")
                             .getCellStyle()
                             .getDataFormatString())
-                    .isEqualTo("+0.00;-0.00;0.00");
+                    .isEqualTo("0.00\" UP\";0.00\" DN\";0.00");
         }
     }
 
@@ -268,11 +268,10 @@ class SeasonWorkbookTest {
     private static void assertTypicalTrim(WorkbookReadBack read, TrimGroup group) {
         Row row = read.rowWith("Overview", 1, group.typeId(), 1);
         Spread trim = group.trimUnits().orElseThrow();
-        assertThat((long) row.getCell(3).getNumericCellValue())
-                .isEqualTo(group.cgPercentMac().n());
-        assertThat(row.getCell(4).getStringCellValue()).isEqualTo(FindingText.trim(trim.p25(), 0.1, group.unit()));
-        assertThat(row.getCell(5).getStringCellValue()).isEqualTo(FindingText.trim(trim.median(), 0.1, group.unit()));
-        assertThat(row.getCell(6).getStringCellValue()).isEqualTo(FindingText.trim(trim.p75(), 0.1, group.unit()));
+        assertThat((long) row.getCell(3).getNumericCellValue()).isEqualTo(trim.n());
+        assertThat(row.getCell(4).getStringCellValue()).isEqualTo(FindingText.trim(trim.p5(), 0.01, group.unit()));
+        assertThat(row.getCell(5).getStringCellValue()).isEqualTo(FindingText.trim(trim.median(), 0.01, group.unit()));
+        assertThat(row.getCell(6).getStringCellValue()).isEqualTo(FindingText.trim(trim.p95(), 0.01, group.unit()));
     }
 
     @Test

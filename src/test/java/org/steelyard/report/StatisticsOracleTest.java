@@ -35,7 +35,7 @@ class StatisticsOracleTest {
 
     private static final Map<String, Function<CSVRecord, String>> GROUPS = Map.of(
             "type", row -> row.get("type"),
-            "flap setting", row -> row.get("flaps"),
+            "flap setting", StatisticsOracleTest::setting,
             "tail", row -> row.get("tail"),
             "route", row -> row.get("from") + "–" + row.get("to"),
             "month", row -> row.get("date").substring(0, 7),
@@ -50,6 +50,12 @@ class StatisticsOracleTest {
         int below = (int) (massKg / 5_000);
         int low = below * 5_000;
         return String.format(java.util.Locale.ROOT, "%,d to %,d kg", low, low + 5_000);
+    }
+
+    private static String setting(CSVRecord row) {
+        return row.get("trim_thrust").isEmpty()
+                ? row.get("flaps")
+                : row.get("flaps") + ", thrust " + row.get("trim_thrust");
     }
 
     private static List<CSVRecord> read(Path file) throws IOException {
@@ -113,6 +119,7 @@ class StatisticsOracleTest {
         for (CSVRecord row : rows) {
             boolean same = row.get("type").equals(figure.get("type"))
                     && (figure.get("flaps").isEmpty() || row.get("flaps").equals(figure.get("flaps")))
+                    && (figure.get("flaps").isEmpty() || row.get("trim_thrust").equals(figure.get("thrust")))
                     && GROUPS.get(figure.get("grouping")).apply(row).equals(figure.get("group"));
             if (same && !row.get(column).isEmpty()) {
                 group.add(row);

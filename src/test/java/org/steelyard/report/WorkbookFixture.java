@@ -430,6 +430,7 @@ final class WorkbookFixture {
         return new TrimGroup(
                 flights.get(0).loading().type().id(),
                 flights.get(0).loading().setting().flaps(),
+                "",
                 TrimUnit.UNITS,
                 trims.length == 0 ? Optional.empty() : Optional.of(spread(trims)),
                 spread(cgs),
@@ -466,14 +467,11 @@ final class WorkbookFixture {
     private static List<WorstFlight> worst(List<AuditedFlight> flights) {
         return flights.stream()
                 .filter(flight -> flight.assessment().status() == Status.BREACHED)
-                .map(WorkbookFixture::worst)
-                .sorted(Comparator.comparing(WorstFlight::excess).reversed())
+                .map(flight ->
+                        new WorstFlight(flight, flight.assessment().findings().get(0)))
+                .sorted(Comparator.comparing(WorstFlight::exceeded)
+                        .thenComparing(worst -> worst.finding().margin()))
                 .limit(20)
                 .toList();
-    }
-
-    private static WorstFlight worst(AuditedFlight flight) {
-        Finding finding = flight.assessment().findings().get(0);
-        return new WorstFlight(flight, finding, -finding.margin());
     }
 }

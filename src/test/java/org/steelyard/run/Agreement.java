@@ -6,15 +6,20 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.poi.ss.usermodel.CellType;
 import org.steelyard.model.Origin;
 
 /** Holds every figure that two outputs of a season state to be the same in both, to the digits that are printed. */
@@ -31,7 +36,6 @@ final class Agreement {
                     + "Zero-fuel CG; % MAC=zfw_cg_pct_mac,Ramp mass; kg=ramp_kg,Ramp CG; % MAC=ramp_cg_pct_mac,"
                     + "Take-off mass; kg=tow_kg,Take-off CG; % MAC=tow_cg_pct_mac,Landing mass; kg=lw_kg,"
                     + "Landing CG; % MAC=lw_cg_pct_mac,Traffic load aboard; kg=traffic_load_kg,"
-                    + "Traffic load allowed; kg=traffic_load_allowed_kg,Underload; kg=underload_kg,"
                     + "Limited by=limited_by,Landing flaps=landing_flaps,Landing trim setting=landing_trim_setting,"
                     + "Landing trim; units=landing_trim_units,Assumed; not given=assumed_parts,File=file,Sheet=sheet,"
                     + "Row=row");
@@ -41,7 +45,7 @@ final class Agreement {
                     + "File=file,Sheet=sheet,Row=row");
 
     private static final Map<String, String> STATISTICS = columns(
-            "Grouping=grouping,Type=type,Flaps=flaps,Group=group,Measure=measure,Unit=unit,n=n,Mean=mean,sd=sd,Min=min,"
+            "Grouping=grouping,Type=type,Flaps=flaps,Thrust=thrust,Group=group,Measure=measure,Unit=unit,n=n,Mean=mean,sd=sd,Min=min,"
                     + "p5=p5,p25=p25,Median=median,p75=p75,p95=p95,Max=max,p5 from=p5_from,p5 to=p5_to,"
                     + "p95 from=p95_from,p95 to=p95_to,Marginal=share_marginal,Breached=share_breached");
 
@@ -79,6 +83,10 @@ final class Agreement {
         statistics();
         typical();
         tails();
+        worstGroups();
+        exceedances();
+        months();
+        few();
         inputs();
         rejected();
         skipped();
@@ -171,11 +179,29 @@ final class Agreement {
             CSVRecord csv = flights.get(i);
             Map<String, Object> row = rows.get(i);
             same(days(row.get("Date")), csv.get("date"), "date of flight " + i);
-            same(row.get("Least room forward, % MAC"), least(csv, "_fwd_margin_pct_mac"), "forward of flight " + i);
-            same(row.get("Least room aft, % MAC"), least(csv, "_aft_margin_pct_mac"), "aft of flight " + i);
+            permitted(row.get("Least room forward, % MAC"), least(csv, "_fwd_margin_pct_mac"), 2, "forward " + i);
+            permitted(row.get("Least room aft, % MAC"), least(csv, "_aft_margin_pct_mac"), 2, "aft " + i);
+            permitted(row.get("Traffic load allowed, kg"), csv.get("traffic_load_allowed_kg"), 0, "allowed " + i);
+            permitted(row.get("Underload, kg"), csv.get("underload_kg"), 0, "underload " + i);
             assertThat(row.get("Findings").toString())
                     .isEqualTo(String.join(", ", new java.util.LinkedHashSet<>(codes(csv))));
         }
+    }
+
+    /** A cell that holds what is permitted: the full figure rounded down to what is shown. */
+    private static void permitted(Object cell, String csv, int decimals, String what) {
+        if (csv.isEmpty()) {
+            assertThat(cell).as(what).isEqualTo(csv);
+            return;
+        }
+        assertDown((Double) cell, csv, decimals, what);
+    }
+
+    private static void assertDown(double shown, String csv, int decimals, String what) {
+        double grain = Math.pow(10, -decimals);
+        assertThat(Double.parseDouble(csv) - shown)
+                .as(what + ": " + shown + " for " + csv)
+                .isBetween(-1e-4 * grain, grain * (1 + 1e-4));
     }
 
     private static Object days(Object date) {
@@ -229,7 +255,7 @@ final class Agreement {
                             csv.get("type"),
                             csv.get("from"),
                             csv.get("to"),
-                            csv.get("flaps"),
+                            setting(csv.get("flaps"), csv.get("trim_thrust")),
                             csv.get("status"),
                             csv.get("trim_setting"),
                             csv.get("landing_trim_setting"),
@@ -285,8 +311,8 @@ final class Agreement {
         for (int i = 0; i < margins.size(); i += 3) {
             String column =
                     columns.get(page.get("phases").get(margins.get(i).asInt()).asText());
-            rounded(margins.get(i + 1), csv.get(column + "_fwd_margin_pct_mac"), 3, what + " forward " + column);
-            rounded(margins.get(i + 2), csv.get(column + "_aft_margin_pct_mac"), 3, what + " aft " + column);
+            assertDown(margins.get(i + 1).asDouble(), csv.get(column + "_fwd_margin_pct_mac"), 3, what + column);
+            assertDown(margins.get(i + 2).asDouble(), csv.get(column + "_aft_margin_pct_mac"), 3, what + column);
         }
     }
 
@@ -346,13 +372,17 @@ final class Agreement {
         rowsAgree(rows, reports.csv("statistics.csv"), STATISTICS, "statistics");
     }
 
+    private static String setting(String flaps, String thrust) {
+        return thrust.isEmpty() ? flaps : flaps + ", thrust " + thrust;
+    }
+
     /** The typical trim on overview and page, from the statistics. */
     void typical() throws IOException {
         Map<String, CSVRecord> trim = new TreeMap<>();
         for (CSVRecord row : reports.csv("statistics.csv")) {
             if (row.get("measure").equals("take-off trim")
                     && row.get("grouping").equals("flap setting")) {
-                trim.put(row.get("type") + " " + row.get("flaps"), row);
+                trim.put(row.get("type") + " " + setting(row.get("flaps"), row.get("thrust")), row);
             }
         }
         assertThat(trim).isNotEmpty();
@@ -364,14 +394,20 @@ final class Agreement {
             rounded(group.get(4), row.get("median"), 4, "typical median");
             rounded(group.get(5), row.get("p95"), 4, "typical p95");
         }
+        assertThat(words).containsPattern("\\|Type\\|Flaps\\|Flights\\|5 %\\|Median\\|95 %\\|");
         for (Map<String, Object> shown : overview("Type", 1)) {
-            CSVRecord row = trim.get(shown.get("Type") + " " + shown.get("Flaps"));
-            if (row != null) {
-                assertThat((double) shown.get("Flights")).isGreaterThanOrEqualTo(Double.parseDouble(row.get("n")));
-                setting(shown.get("25 %"), row.get("p25"));
-                setting(shown.get("Median"), row.get("median"));
-                setting(shown.get("75 %"), row.get("p75"));
+            if (shown.get("Type").toString().isEmpty()
+                    || shown.get("Type").toString().startsWith("…")) {
+                continue;
             }
+            CSVRecord row = trim.get(shown.get("Type") + " " + shown.get("Flaps"));
+            assertThat(shown.get("Flights")).isEqualTo(Double.valueOf(row.get("n")));
+            setting(shown.get("5 %"), row.get("p5"));
+            setting(shown.get("Median"), row.get("median"));
+            setting(shown.get("95 %"), row.get("p95"));
+            assertThat(words)
+                    .contains("|" + shown.get("Flaps") + "|" + grouped(Long.parseLong(row.get("n"))) + "|"
+                            + shown.get("5 %") + "|" + shown.get("Median") + "|" + shown.get("95 %") + "|");
         }
     }
 
@@ -380,7 +416,7 @@ final class Agreement {
         double units = Double.parseDouble(parts[0]) * (parts.length > 1 && parts[1].equals("DN") ? -1 : 1);
         assertThat(Math.abs(units - Double.parseDouble(csv)))
                 .as(shown + " for " + csv)
-                .isLessThanOrEqualTo(0.05 + 1e-9);
+                .isLessThanOrEqualTo(0.005 + 1e-9);
     }
 
     /** A table of the overview by the heading of one of its columns. */
@@ -425,6 +461,244 @@ final class Agreement {
                         .isEqualTo(List.of((double) counts[2], (double) counts[0]));
             }
         }
+    }
+
+    /** Flights, breached and marginal ones of a group. */
+    private record Counts(String group, long flights, long breached, long marginal) {
+
+        boolean few() {
+            return flights <= 20;
+        }
+
+        double share(long some) {
+            return (double) some / flights;
+        }
+    }
+
+    private List<Counts> counted(Function<CSVRecord, String> group) {
+        Map<String, List<CSVRecord>> groups =
+                flights.stream().collect(Collectors.groupingBy(group, TreeMap::new, Collectors.toList()));
+        groups.remove("–");
+        return groups.entrySet().stream()
+                .map(of -> new Counts(
+                        of.getKey(),
+                        of.getValue().size(),
+                        of.getValue().stream()
+                                .filter(row -> row.get("status").equals("breached"))
+                                .count(),
+                        of.getValue().stream()
+                                .filter(row -> row.get("status").equals("marginal"))
+                                .count()))
+                .toList();
+    }
+
+    /** The greatest share outside a limit first, then close to one, by name; those of 20 flights and fewer last. */
+    private List<Counts> worstFirst(Function<CSVRecord, String> group) {
+        return counted(group).stream()
+                .sorted(Comparator.comparing(Counts::few)
+                        .thenComparing(of -> -of.share(of.breached()))
+                        .thenComparing(of -> -of.share(of.marginal()))
+                        .thenComparing(Counts::group))
+                .toList();
+    }
+
+    /** Tails and routes: who is worst, in the same order and by the same measure on page and workbook. */
+    void worstGroups() throws IOException {
+        worstGroups("tail", row -> row.get("tail"), 1);
+        worstGroups("route", row -> row.get("from") + "–" + row.get("to"), 9);
+        assertThat(stream(page.get("tailCounts")).map(tail -> tail.get(0).asText()))
+                .isEqualTo(worstFirst(row -> row.get("tail")).stream()
+                        .map(Counts::group)
+                        .toList());
+        Map<String, Double> shares = new TreeMap<>();
+        for (CSVRecord row : reports.csv("statistics.csv")) {
+            if (row.get("grouping").equals("tail") && row.get("measure").equals("take-off CG")) {
+                shares.put(row.get("group"), Double.valueOf(row.get("share_breached")));
+            }
+        }
+        for (Counts tail : counted(row -> row.get("tail"))) {
+            assertThat(shares.get(tail.group())).as(tail.group()).isEqualTo(tail.share(tail.breached()));
+        }
+    }
+
+    private void worstGroups(String kind, Function<CSVRecord, String> group, int column) {
+        String heading = kind.substring(0, 1).toUpperCase(Locale.ROOT) + kind.substring(1);
+        List<Counts> ranked =
+                worstFirst(group).stream().filter(of -> of.breached() > 0).toList();
+        List<Map<String, Object>> inBook = overview(heading, column);
+        assertThat(inBook).hasSizeGreaterThan(2);
+        for (int i = 0; i < inBook.size(); i++) {
+            Counts of = ranked.get(i);
+            assertThat(inBook.get(i))
+                    .as(kind + " " + (i + 1))
+                    .containsAllEntriesOf(Map.of(
+                            heading,
+                            of.group(),
+                            "Flights",
+                            (double) of.flights(),
+                            "Breached",
+                            (double) of.breached(),
+                            "Marginal",
+                            (double) of.marginal(),
+                            "Share",
+                            of.share(of.breached())));
+        }
+        String inPage = wordsFrom("|" + heading + "|Flights|Breached|Marginal|Share|");
+        int at = 0;
+        for (Counts of : ranked.subList(0, Math.min(10, ranked.size()))) {
+            int next = inPage.indexOf(
+                    "|" + of.group() + "|" + of.flights() + "|" + of.breached() + "|" + of.marginal() + "|", at);
+            assertThat(next).as(of.group() + " on the page").isGreaterThan(at);
+            at = next;
+        }
+        String sentence = String.format(
+                Locale.ROOT,
+                "Worst %s: %s, %d of its %,d flights outside a limit (",
+                kind,
+                ranked.get(0).group(),
+                ranked.get(0).breached(),
+                ranked.get(0).flights());
+        assertThat(words).contains(sentence);
+        assertThat(overviewTexts()).anyMatch(text -> text.contains(sentence));
+    }
+
+    private String wordsFrom(String heading) {
+        assertThat(words).contains(heading);
+        return words.substring(words.indexOf(heading));
+    }
+
+    private List<String> overviewTexts() {
+        List<String> texts = new ArrayList<>();
+        for (var row : reports.book().getSheet("Overview")) {
+            row.forEach(cell -> texts.add(cell.toString()));
+        }
+        return texts;
+    }
+
+    /** What is exceeded, from the kinds of findings. */
+    private static final Map<String, List<String>> EXCEEDED = new LinkedHashMap<>();
+
+    static {
+        EXCEEDED.put("CG", List.of("cg-forward", "cg-aft"));
+        EXCEEDED.put("mass", List.of("mass-high", "mass-low", "mass-off-envelope"));
+        EXCEEDED.put(
+                "structure",
+                List.of("hold-mass", "group-mass", "floor-running", "floor-area", "zone-seats", "crew-seats"));
+        EXCEEDED.put("fuel", List.of("tank-capacity", "fuel-imbalance", "fuel-short"));
+    }
+
+    /** The flights farthest outside: on the overview of the workbook and twice on the page, in the same order. */
+    void exceedances() {
+        List<Map<String, Object>> inBook = new ArrayList<>(overview("Exceeded", 1));
+        inBook.removeIf(row -> row.get("What was found").toString().isEmpty()
+                || row.get("Exceeded").toString().isEmpty());
+        String top = wordsFrom("|Farthest outside|").replaceFirst("(?s)\\|Typical take-off trim\\|.*", "");
+        int at = 0;
+        for (Map<String, Object> row : inBook) {
+            String sentence = row.get("What was found").toString().replaceFirst("\\.$", "");
+            int next = top.toLowerCase(Locale.ROOT).indexOf(sentence.toLowerCase(Locale.ROOT), at);
+            assertThat(next).as(sentence).isGreaterThan(at);
+            assertThat(top.substring(at, next)).contains("|" + row.get("Exceeded") + "|", row.get("Flight") + "|");
+            at = next;
+        }
+        EXCEEDED.forEach((kind, codes) -> {
+            List<String> expected = farthest(codes);
+            assertThat(expected).as(kind).isNotEmpty();
+            assertThat(inBook.stream()
+                            .filter(row -> row.get("Exceeded").equals(kind))
+                            .map(row -> row.get("Flight").toString()))
+                    .as(kind)
+                    .isEqualTo(expected.subList(0, Math.min(expected.size(), kind.matches("CG|mass") ? 2 : 1)));
+            String table = wordsFrom("|Outside a limit: " + kind + "|");
+            int place = 0;
+            for (String flight : expected.subList(0, Math.min(10, expected.size()))) {
+                int next = table.indexOf("|" + flight + "|", place);
+                assertThat(next).as(kind + " " + flight).isGreaterThan(place);
+                place = next;
+            }
+        });
+        assertThat(inBook.stream().map(row -> row.get("Exceeded")).distinct().limit(4))
+                .containsExactlyElementsOf(EXCEEDED.keySet());
+    }
+
+    /** Flights by their farthest breach of some kinds: a CG by % MAC, all else by its share of the limit. */
+    private List<String> farthest(List<String> codes) {
+        Map<String, Double> beyond = new LinkedHashMap<>();
+        for (CSVRecord row : findings) {
+            if (row.get("severity").equals("breach") && codes.contains(row.get("code"))) {
+                double by = -Double.parseDouble(row.get("margin"))
+                        / (codes.contains("cg-aft")
+                                ? row.get("unit").equals("% MAC") ? 1 : armPerPercent(row.get("type"))
+                                : Double.parseDouble(row.get("limit")));
+                beyond.merge(row.get("flight"), by, Math::max);
+            }
+        }
+        return beyond.entrySet().stream()
+                .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    /** One % MAC in the users' unit of arms. */
+    private double armPerPercent(String type) {
+        return stream(page.get("types"))
+                .filter(one -> one.get("id").asText().equals(type))
+                .mapToDouble(one -> one.get("armPerPercent").asDouble())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Flights by month, breached and marginal: a table of the page, and what a chart of the workbook draws. */
+    void months() {
+        List<Counts> months = counted(row -> row.get("date").substring(0, 7));
+        String table = "|Month|Flights|Breached|Share|Marginal|Share|";
+        var sheet = reports.book().getSheet("Chart data");
+        int first = StreamSupport.stream(sheet.spliterator(), false)
+                .filter(row ->
+                        row.getCell(1) != null && row.getCell(1).toString().equals("breached, %"))
+                .findFirst()
+                .orElseThrow()
+                .getRowNum();
+        List<Map<String, Object>> drawn = WrittenReports.table(sheet, first, 0);
+        assertThat(drawn).hasSize(months.size());
+        for (int i = 0; i < months.size(); i++) {
+            Counts month = months.get(i);
+            assertThat(drawn.get(i))
+                    .isEqualTo(Map.of(
+                            "month", month.group(),
+                            "breached, %", 100 * month.share(month.breached()),
+                            "marginal, %", 100 * month.share(month.marginal())));
+            assertThat(words)
+                    .containsPattern("\\|" + month.group() + "\\|" + grouped(month.flights()) + "\\|" + month.breached()
+                            + "\\|[^|]+\\|" + month.marginal() + "\\|");
+        }
+        assertThat(words.replace("|\n", "").replace("\n", "")).contains(table);
+    }
+
+    /** Few flights are 20 and fewer, wherever they are marked. */
+    void few() throws IOException {
+        Map<String, String> few = new TreeMap<>();
+        for (CSVRecord row : reports.csv("statistics.csv")) {
+            assertThat(row.get("few")).isEqualTo(Long.parseLong(row.get("n")) <= 20 ? "yes" : "no");
+            if (row.get("measure").equals("take-off CG") && row.get("grouping").equals("tail")) {
+                few.put(row.get("group"), row.get("few"));
+            }
+        }
+        for (Map<String, Object> row : reports.list("Trim and CG statistics")) {
+            if (row.get("n") instanceof Double n) {
+                assertThat(row.get("Mark")).isEqualTo(n <= 20 ? "few flights" : "");
+            }
+        }
+        var spread = reports.book().getSheet("Trim spread");
+        for (var row : spread) {
+            if (row.getCell(2) != null && row.getCell(2).getCellType() == CellType.NUMERIC) {
+                boolean small = row.getCell(2).getNumericCellValue() > 0
+                        && row.getCell(2).getNumericCellValue() <= 20;
+                assertThat(row.getCell(14) != null && row.getCell(14).toString().equals("few flights"))
+                        .isEqualTo(small);
+            }
+        }
+        assertThat(few).containsValue("no");
     }
 
     void inputs() {

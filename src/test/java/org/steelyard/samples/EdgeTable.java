@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  * The table of edge cases, one line a case, written while the tests run: {@code target/edge-cases.md}. A test class
  * holds one of these, tells it each case by {@link #row} and writes it when all its tests have run.
  */
+@SuppressWarnings("EnumOrdinal") // the order of the topics is the order of the table
 public final class EdgeTable {
 
     private static final Path FILE = Path.of("target", "edge-cases.md");
@@ -63,7 +64,8 @@ public final class EdgeTable {
                             KINDS.resolve(".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
                     FileLock held = lock.lock()) {
                 assertThat(held.isValid()).isTrue();
-                Files.write(KINDS.resolve(owner + ENDING), lines.stream().sorted().toList(), StandardCharsets.UTF_8);
+                Files.write(
+                        KINDS.resolve(owner + ENDING), lines.stream().sorted().toList(), StandardCharsets.UTF_8);
                 Files.write(FILE, text(all()), StandardCharsets.UTF_8);
             }
         } catch (IOException e) {

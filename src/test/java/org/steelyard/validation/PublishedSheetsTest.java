@@ -22,6 +22,7 @@ import org.steelyard.model.LengthUnit;
 import org.steelyard.model.MarkingScheme;
 import org.steelyard.model.MarkingScheme.ItemRule;
 import org.steelyard.model.MassUnit;
+import org.steelyard.model.MeanChord;
 import org.steelyard.model.Origin;
 import org.steelyard.model.Policy;
 import org.steelyard.model.SharingRule;
@@ -51,9 +52,15 @@ class PublishedSheetsTest {
             "takeoff", SheetItem.TAKEOFF_CG,
             "landing", SheetItem.LANDING_CG);
 
-    private static MarkingScheme scheme() {
-        List<ItemRule> rules = SheetItem.ALL.stream()
-                .map(item -> new ItemRule(item, 1, 0, 0, item.kind() == SheetItem.Kind.MASS ? 1000 : 10))
+    /** No tolerance but half of the last place in print. */
+    private static MarkingScheme scheme(Map<SheetItem, Claim> claims, MeanChord chord) {
+        List<ItemRule> rules = claims.entrySet().stream()
+                .map(entry -> {
+                    Claim.Figure figure = (Claim.Figure) entry.getValue();
+                    boolean arm = entry.getKey().kind() == SheetItem.Kind.CG && figure.measure() == CgMeasure.ARM;
+                    double perUnit = arm ? chord.lengthM() / 100 : 1;
+                    return new ItemRule(entry.getKey(), 1, 0, 0, figure.halfStep() / perUnit);
+                })
                 .toList();
         return new MarkingScheme("published", 100, 0, rules);
     }
@@ -130,7 +137,10 @@ class PublishedSheetsTest {
     private static void requireFull(PublishedCase one, PlainAircraft aircraft) {
         Exercise exercise = Exercise.of(aircraft.loading(), POLICY);
         StudentSheet sheet = new StudentSheet(new Origin("published", "", 1), one.id(), "published", claims(one));
-        MarkedSheet marked = new Marker(exercise, scheme()).mark(sheet);
+        MarkedSheet marked = new Marker(
+                        exercise,
+                        scheme(sheet.claims(), exercise.type().geometry().chord()))
+                .mark(sheet);
         assertThat(marked.items().stream().filter(item -> !item.claimed().isEmpty()))
                 .as("%s", one.source())
                 .isNotEmpty()

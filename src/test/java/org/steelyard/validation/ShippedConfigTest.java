@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.Balancer;
 import org.steelyard.check.FindingText;
@@ -205,5 +206,13 @@ class ShippedConfigTest {
         double landing = chord.percentAt(balance.landing().orElseThrow().armM());
         assertThat(Math.abs(landing - takeoff)).isBetween(0.2, 10.0);
         assertThat(takeoff).isBetween(15.0, 35.0);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"faa-summer", "faa-winter"})
+    void massesOfEarlierEditionsOfACircularSayThatTheyAre(String scheme) {
+        assertThat(configuration().schemes().get(scheme).source())
+                .contains("120-27D and 120-27E")
+                .contains("earlier editions of the circular");
     }
 }

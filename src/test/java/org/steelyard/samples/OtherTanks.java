@@ -1,0 +1,45 @@
+package org.steelyard.samples;
+
+import org.steelyard.model.AircraftType;
+import org.steelyard.model.Fuel;
+import org.steelyard.model.FuelSystem;
+import org.steelyard.model.Loading;
+import org.steelyard.model.Tail;
+
+/** A sample aircraft with other tanks, or tanks in another order. */
+public final class OtherTanks {
+
+    private OtherTanks() {}
+
+    /** The same flight on an aircraft with other tanks, and with other fuel. */
+    public static Loading on(Loading loading, FuelSystem tanks, Fuel fuel) {
+        Tail tail = loading.tail();
+        return new Loading(
+                loading.origin(),
+                loading.flight(),
+                new Tail(tail.registration(), on(tail.type(), tanks), tail.basic()),
+                loading.setting(),
+                loading.crew(),
+                loading.load(),
+                fuel,
+                loading.performance(),
+                loading.recordedTrimUnits(),
+                loading.extras());
+    }
+
+    /** The same type with other tanks. */
+    public static AircraftType on(AircraftType type, FuelSystem tanks) {
+        return new AircraftType(
+                type.id(),
+                type.name(),
+                type.geometry(),
+                type.limits(),
+                type.cabin(),
+                type.holds(),
+                type.groups(),
+                tanks,
+                type.envelopes(),
+                type.trimScales(),
+                type.movements());
+    }
+}
