@@ -144,7 +144,9 @@ public final class Marker {
                     .isPresent();
         }
 
-        /** Trim, limit and verdict are read off from other figures; masses and CGs are held to the scheme's tolerance. */
+        /**
+         * Trim, limit and verdict are read off from other figures; masses and CGs are held to the scheme's tolerance.
+         */
         private boolean isConcluded(SheetItem item) {
             return item.kind() != SheetItem.Kind.MASS && item.kind() != SheetItem.Kind.CG;
         }

@@ -72,8 +72,7 @@ final class OutputPlace {
     }
 
     static FileSystemException linked(Path link) {
-        return new FileSystemException(
-                link.toString(), null, "a link stands where a folder is needed; move it away");
+        return new FileSystemException(link.toString(), null, "a link stands where a folder is needed; move it away");
     }
 
     /** Whether its owner marked it as not to be written, whatever the system would let this user do. */

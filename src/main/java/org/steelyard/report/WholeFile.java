@@ -75,8 +75,10 @@ public final class WholeFile {
             lock = WritingLock.take(whole.resolveSibling(mine + LOCK));
         }
         Path part = whole.resolveSibling(mine + PART);
-        try (WritingLock held = lock.get()) {
+        try {
             writeInPart(part, whole, content);
+        } finally {
+            lock.get().close();
         }
     }
 
@@ -118,9 +120,11 @@ public final class WholeFile {
     private static void sweepOne(Path left) throws IOException {
         Optional<WritingLock> lock = WritingLock.take(left);
         if (lock.isPresent()) {
-            try (WritingLock held = lock.get()) {
+            try {
                 String name = String.valueOf(left.getFileName());
                 Files.deleteIfExists(left.resolveSibling(name.substring(0, name.length() - LOCK.length()) + PART));
+            } finally {
+                lock.get().close();
             }
         }
     }

@@ -58,7 +58,9 @@ public final class WriteFault {
 
     /** A system says of a disk without room for another file what it says of a full one. */
     private static boolean isOutOfFiles(FileSystemException e) {
-        Path folder = e.getFile() == null ? null : Path.of(e.getFile()).toAbsolutePath().getParent();
+        Path folder = e.getFile() == null
+                ? null
+                : Path.of(e.getFile()).toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
             return false;
         }

@@ -200,7 +200,8 @@ class WritingFaultsIT {
             abort("nothing can be mounted");
         }
         try {
-            Job audit = WritingJobs.all(folder.resolve("in"), disk.resolve("out")).get(0);
+            Job audit =
+                    WritingJobs.all(folder.resolve("in"), disk.resolve("out")).get(0);
             assertThat(run(audit.variants().get(0))).as(said.toString()).isZero();
             Map<String, String> first = Snapshot.seen(audit.folder());
             int ballast = 0;
@@ -216,7 +217,9 @@ class WritingFaultsIT {
                     assertThat(said.toString())
                             .contains("the disk has room for no more files; remove some there (" + audit.folder());
                 }
-                assertThat(Snapshot.seen(audit.folder())).as(ballast + " more files").isEqualTo(first);
+                assertThat(Snapshot.seen(audit.folder()))
+                        .as(ballast + " more files")
+                        .isEqualTo(first);
                 assertThat(Snapshot.hidden(audit.folder())).isEmpty();
             }
             assertThat(said.toString()).contains("/lock)");

@@ -44,7 +44,8 @@ class RunsAtOnceTest {
     static void start() throws IOException {
         for (int i = 0; i < MOST; i++) {
             Process racer = new ProcessBuilder(
-                            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                            Path.of(System.getProperty("java.home"), "bin", "java")
+                                    .toString(),
                             "-XX:TieredStopAtLevel=1",
                             "-XX:+UseSerialGC",
                             "-cp",
@@ -113,8 +114,10 @@ class RunsAtOnceTest {
         for (int round = 0; round < ROUNDS; round++) {
             List<String> said = race(Round.FILE, place.resolve("a.html"));
             assertThat(said).as("round " + round).containsOnly("done");
-            assertThat(content(place)).as("round " + round).hasSize(1).allSatisfy((name, text) -> assertThat(text)
-                    .startsWith("racer "));
+            assertThat(content(place))
+                    .as("round " + round)
+                    .hasSize(1)
+                    .allSatisfy((name, text) -> assertThat(text).startsWith("racer "));
         }
     }
 

@@ -269,7 +269,8 @@ class StagedFolderTest {
     @DisabledOnOs(OS.WINDOWS)
     void theLockIsNeverAFileOfElsewhere(boolean symbolic) throws IOException {
         Path outside = outside();
-        Path lock = Files.createDirectories(folder().resolve(StagedFolder.STAGING)).resolve("lock");
+        Path lock =
+                Files.createDirectories(folder().resolve(StagedFolder.STAGING)).resolve("lock");
         if (symbolic) {
             Files.createSymbolicLink(lock, outside.resolve("lock"));
         } else {
