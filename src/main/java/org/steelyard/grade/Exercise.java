@@ -150,7 +150,7 @@ public final class Exercise {
 
     /** Whether two answers in words come to the same: verdicts that agree, limits that allow the same mass. */
     boolean isSameWord(Answer one, Answer other) {
-        return one instanceof Answer.Limit limit && other instanceof Answer.Limit beside
+        return (one instanceof Answer.Limit limit && other instanceof Answer.Limit beside)
                 ? Limits.allowTheSame(this, limit.limit(), beside.limit())
                 : one.equals(other);
     }
