@@ -1,11 +1,14 @@
 package org.steelyard.cli;
 
+import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.steelyard.report.WriteFault;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -114,6 +117,9 @@ final class Main implements Callable<Integer> {
                 if (inner instanceof OutOfMemoryError) {
                     return outOfMemory(err);
                 }
+                if (inner instanceof UncheckedIOException disk) {
+                    return diskFault(err, disk.getCause());
+                }
             }
             return ourFault(err, cause);
         }
@@ -123,6 +129,12 @@ final class Main implements Callable<Integer> {
         err.println("This is a fault of the program, not of your files. Please report it with what follows.");
         cause.printStackTrace(err);
         return ExitCode.OUR_FAULT;
+    }
+
+    /** A fault of the disk that no command foresaw; what it says of the place is all that is known. */
+    private static int diskFault(PrintWriter err, IOException cause) {
+        err.println("A file cannot be read or written: " + WriteFault.of(cause) + ".");
+        return ExitCode.CANNOT;
     }
 
     private static int outOfMemory(PrintWriter err) {

@@ -2,10 +2,14 @@ package org.steelyard.report;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
@@ -34,6 +38,8 @@ public final class StagedFolder implements Closeable {
     static final String STAGING = ".writing";
 
     private static final String LOCK = "lock";
+    private static final String ASIDE = "set-aside";
+    private static final int TRIES = 50;
     private static final String NOT_IN_NAMES = "/\\<>:\"|?*";
     private static final Set<String> DEVICES = Set.of(
             "con", "prn", "aux", "nul", "com1", "com2", "com3", "com4", "com5", "com6", "com7", "com8", "com9", "lpt1",
@@ -77,16 +83,37 @@ public final class StagedFolder implements Closeable {
      */
     public static StagedFolder at(Path folder) throws IOException {
         Path whole = folder.toAbsolutePath().normalize();
-        Deque<Path> made = makeFolders(whole);
+        for (int i = 1; ; i++) {
+            try {
+                return tryAt(whole);
+            } catch (NoSuchFileException | FileAlreadyExistsException e) {
+                if (i == TRIES) { // a run that ends removes empty folders between two steps of this one
+                    throw e;
+                }
+            }
+        }
+    }
+
+    private static StagedFolder tryAt(Path folder) throws IOException {
+        Deque<Path> made = makeFolders(folder);
+        Path staging = folder.resolve(STAGING);
         try {
-            Path staging = Files.createDirectories(whole.resolve(STAGING));
-            WritingLock lock = lock(whole, staging);
-            StagedFolder staged = new StagedFolder(whole, made, lock);
+            makeStaging(staging);
+            StagedFolder staged = new StagedFolder(folder, made, lock(folder, staging));
             staged.begin();
             return staged;
         } catch (IOException e) {
-            removeMade(made, whole.resolve(STAGING));
+            removeMade(made, staging);
             throw e;
+        }
+    }
+
+    private static void makeStaging(Path staging) throws IOException {
+        if (Files.isSymbolicLink(staging)) {
+            Files.deleteIfExists(staging);
+        }
+        if (!Files.isDirectory(staging, LinkOption.NOFOLLOW_LINKS)) {
+            Files.createDirectory(staging);
         }
     }
 
@@ -99,13 +126,48 @@ public final class StagedFolder implements Closeable {
     /** Moves what a killed run had complete, and removes what it had not. */
     private void begin() throws IOException {
         try {
-            finishMoves();
+            if (MoveList.isAt(staging)) {
+                finishMoves(leftList());
+            }
             empty();
         } catch (IOException e) {
             try (lock) {
                 throw e;
             }
         }
+    }
+
+    private MoveList leftList() throws IOException {
+        try {
+            return MoveList.read(staging, folder);
+        } catch (ForeignListException e) {
+            Path aside = setAside();
+            throw new FileSystemException(
+                    staging.toString(),
+                    null,
+                    "the list of files to move there was not written by this program: " + e.why()
+                            + "; nothing was moved or removed, and it lies in '" + aside
+                            + "' with all that came with it; run again");
+        }
+    }
+
+    /** Moves what somebody else left, but for the lock, to where nothing of ours reads it. */
+    private Path setAside() throws IOException {
+        Path aside = folder.resolve(ASIDE);
+        for (int i = 2; Files.exists(aside, LinkOption.NOFOLLOW_LINKS); i++) {
+            aside = folder.resolve(ASIDE + "-" + i);
+        }
+        Files.createDirectory(aside);
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(staging)) {
+            for (Path path : all) {
+                if (!path.equals(staging.resolve(LOCK))) {
+                    Files.move(path, aside.resolve(path.getFileName()));
+                }
+            }
+        } catch (DirectoryIteratorException e) {
+            throw e.getCause();
+        }
+        return aside;
     }
 
     /**
@@ -152,10 +214,11 @@ public final class StagedFolder implements Closeable {
      *     system that does not tell upper from lower case
      */
     public Path file(String name) throws IOException {
-        MoveList.requireInside(name);
+        MoveList.requireGiven(name);
         if (!namesSeen.add(name.toLowerCase(Locale.ROOT))) {
             throw new IllegalArgumentException("two files are to be written as '" + name + "'");
         }
+        OutputPlace.requireNoLink(folder, name);
         OutputPlace.requireFree(folder.resolve(name));
         Path file = staging.resolve(name);
         Path parent = file.getParent();
@@ -199,23 +262,39 @@ public final class StagedFolder implements Closeable {
     public void publish(Collection<String> former) throws IOException {
         List<String> gone = former.stream()
                 .filter(name -> !namesSeen.contains(name.toLowerCase(Locale.ROOT)))
-                .filter(name -> Files.exists(folder.resolve(name)))
+                .filter(name -> Files.exists(folder.resolve(name), LinkOption.NOFOLLOW_LINKS))
                 .toList();
+        for (String name : gone) {
+            OutputPlace.requireNoLink(folder, name);
+            if (Files.isDirectory(folder.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
+                throw new FileSystemException(
+                        folder.resolve(name).toString(),
+                        null,
+                        "a folder of an earlier run in parts stands there; move it away");
+            }
+        }
         for (String name : files) {
+            OutputPlace.requireNoLink(folder, name);
             OutputPlace.requireFree(folder.resolve(name));
             OutputPlace.settle(staging.resolve(name));
         }
-        new MoveList(files, gone).write(staging);
-        finishMoves();
+        requireStillAlone();
+        MoveList list = new MoveList(files, gone);
+        list.write(staging);
+        finishMoves(list);
     }
 
-    private void finishMoves() throws IOException {
-        if (!MoveList.isAt(staging)) {
-            return;
+    private void requireStillAlone() throws IOException {
+        if (!lock.isHeld()) {
+            throw new FileSystemException(
+                    folder.toString(), null, "its lock was removed meanwhile, and another run may be writing into it");
         }
+    }
+
+    private void finishMoves(MoveList list) throws IOException {
         halfMoved = true;
         try {
-            MoveList.read(staging).moveAll(staging, folder);
+            list.moveAll(staging, folder);
         } catch (IOException e) {
             throw new HalfMovedException(folder, e);
         }
@@ -270,6 +349,9 @@ public final class StagedFolder implements Closeable {
     }
 
     private static Deque<Path> makeFolders(Path folder) throws IOException {
+        if (Files.isSymbolicLink(folder)) {
+            throw OutputPlace.linked(folder);
+        }
         Deque<Path> made = new ArrayDeque<>();
         for (Path path = folder; path != null && !Files.exists(path); path = path.getParent()) {
             made.addLast(path);

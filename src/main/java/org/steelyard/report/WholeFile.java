@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -68,8 +69,20 @@ public final class WholeFile {
         String hidden = "." + Optional.ofNullable(whole.getFileName()).orElse(whole) + ".";
         sweep(whole, hidden);
         String mine = hidden + UUID.randomUUID();
-        Path part = whole.resolveSibling(mine + PART);
         Optional<WritingLock> lock = WritingLock.take(whole.resolveSibling(mine + LOCK));
+        while (lock.isEmpty()) { // who sweeps may have been quicker
+            mine = hidden + UUID.randomUUID();
+            lock = WritingLock.take(whole.resolveSibling(mine + LOCK));
+        }
+        Path part = whole.resolveSibling(mine + PART);
+        try {
+            writeInPart(part, whole, content);
+        } finally {
+            lock.get().close();
+        }
+    }
+
+    private static void writeInPart(Path part, Path whole, Content content) throws IOException {
         try {
             try (OutputStream out = new BufferedOutputStream(
                     Files.newOutputStream(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), 1 << 16)) {
@@ -79,9 +92,6 @@ public final class WholeFile {
             move(part, whole);
         } finally {
             Files.deleteIfExists(part);
-            if (lock.isPresent()) {
-                lock.get().close();
-            }
         }
     }
 
@@ -100,12 +110,21 @@ public final class WholeFile {
         }
         try (DirectoryStream<Path> all = Files.newDirectoryStream(folder, path -> isLeft(path, hidden, LOCK))) {
             for (Path path : all) {
-                Optional<WritingLock> left = WritingLock.take(path);
-                if (left.isPresent()) {
-                    String name = String.valueOf(path.getFileName());
-                    Files.deleteIfExists(path.resolveSibling(name.substring(0, name.length() - LOCK.length()) + PART));
-                    left.get().close();
-                }
+                sweepOne(path);
+            }
+        } catch (DirectoryIteratorException e) {
+            throw e.getCause();
+        }
+    }
+
+    private static void sweepOne(Path left) throws IOException {
+        Optional<WritingLock> lock = WritingLock.take(left);
+        if (lock.isPresent()) {
+            try {
+                String name = String.valueOf(left.getFileName());
+                Files.deleteIfExists(left.resolveSibling(name.substring(0, name.length() - LOCK.length()) + PART));
+            } finally {
+                lock.get().close();
             }
         }
     }

@@ -66,7 +66,7 @@ class StagedFolderTest {
         Files.createDirectories(staging.resolve("pages"));
         Files.writeString(staging.resolve("lock"), "");
         Files.writeString(staging.resolve("waiting"), "scratch");
-        new MoveList(NAMES, List.of("old.csv")).write(staging);
+        new MoveList(NAMES, List.of("room.csv")).write(staging);
         for (int i = 0; i < NAMES.size(); i++) {
             Path to = i < moves ? folder() : staging;
             Files.createDirectories(to.resolve(NAMES.get(i)).getParent());
@@ -102,7 +102,7 @@ class StagedFolderTest {
     @ValueSource(ints = {0, 1, 2, 3})
     void aRunKilledWhileItMovedIsFinishedByTheNextThatWritesOrReads(int moves) throws IOException {
         run("old");
-        Files.writeString(folder().resolve("old.csv"), "old");
+        Files.writeString(folder().resolve("room.csv"), "old");
         killedAfter(moves, "new");
         StagedFolder.putRight(folder());
         assertThat(all()).isEqualTo(each("new"));
@@ -225,6 +225,138 @@ class StagedFolderTest {
                 .isThrownBy(() -> StagedFolder.putRight(folder()))
                 .withMessageContaining("was not written by this program");
         assertThat(parent.resolve("precious.txt")).hasContent("mine");
+    }
+
+    private static final String OWN_LIST = "complete files of a run, by Steelyard\n%s\nend\n";
+
+    /** Where no link of a folder that somebody sent may lead. */
+    private Path outside() throws IOException {
+        Path outside = Files.createDirectories(parent.resolve("outside"));
+        for (String name : List.of("1.html", "lock", "complete")) {
+            Files.writeString(outside.resolve(name), "mine");
+        }
+        return outside;
+    }
+
+    private void assertUntouched(Path outside) throws IOException {
+        try (Stream<Path> paths = Files.list(outside)) {
+            assertThat(paths.sorted().toList())
+                    .hasSize(3)
+                    .allSatisfy(path -> assertThat(path).hasContent("mine"));
+        }
+    }
+
+    private Map<String, String> visible() throws IOException {
+        Map<String, String> files = all();
+        files.keySet().removeIf(name -> name.startsWith("..") || name.startsWith("set-aside"));
+        return files;
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void theHiddenFolderIsNeverALink() throws IOException {
+        Path outside = outside();
+        Files.createDirectories(folder());
+        Files.createSymbolicLink(folder().resolve(StagedFolder.STAGING), outside);
+        StagedFolder.putRight(folder());
+        run("new");
+        assertThat(visible()).isEqualTo(each("new"));
+        assertUntouched(outside);
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    @DisabledOnOs(OS.WINDOWS)
+    void theLockIsNeverAFileOfElsewhere(boolean symbolic) throws IOException {
+        Path outside = outside();
+        Path lock =
+                Files.createDirectories(folder().resolve(StagedFolder.STAGING)).resolve("lock");
+        if (symbolic) {
+            Files.createSymbolicLink(lock, outside.resolve("lock"));
+        } else {
+            Files.createLink(lock, outside.resolve("lock"));
+        }
+        run("new");
+        assertThat(visible()).isEqualTo(each("new"));
+        assertUntouched(outside);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "move students/1.html",
+                "remove students/1.html",
+                "move ../outside/1.html",
+                "move complete",
+                "move lock.html\nremove mine.txt",
+                "move .writing/lock.html",
+                "delete a.csv",
+                ""
+            })
+    @DisabledOnOs(OS.WINDOWS)
+    void aListOfSomebodyElseIsSaidOnceAndSetAside(String lines) throws IOException {
+        for (String list : List.of(lines, String.format(OWN_LIST, lines), "move a.csv\n" + lines)) {
+            Path outside = outside();
+            Path staging = Files.createDirectories(folder().resolve(StagedFolder.STAGING));
+            Files.writeString(staging.resolve("complete"), list);
+            Files.writeString(staging.resolve("a.csv"), "theirs");
+            Files.writeString(folder().resolve("mine.txt"), "mine");
+            Files.deleteIfExists(folder().resolve("students"));
+            Files.createSymbolicLink(folder().resolve("students"), outside);
+            Files.createSymbolicLink(staging.resolve("students"), outside);
+            boolean harmless = list.equals(String.format(OWN_LIST, ""));
+            if (!harmless) {
+                assertThatIOException()
+                        .isThrownBy(() -> StagedFolder.putRight(folder()))
+                        .withMessageContaining("was not written by this program: ")
+                        .withMessageContaining("nothing was moved or removed")
+                        .withMessageContaining("set-aside");
+            }
+            StagedFolder.putRight(folder());
+            run("new");
+            Map<String, String> expected = each("new");
+            expected.put("mine.txt", "mine");
+            assertThat(visible()).as(list).isEqualTo(expected);
+            assertUntouched(outside);
+        }
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void aSubFolderThatIsALinkIsRefusedBeforeAnythingIsWritten() throws IOException {
+        Path outside = outside();
+        Files.createDirectories(folder());
+        Files.createSymbolicLink(folder().resolve("students"), outside);
+        try (StagedFolder staged = StagedFolder.at(folder())) {
+            assertThatIOException()
+                    .isThrownBy(() -> staged.file("students/1.html"))
+                    .withMessageContaining("a link stands where a folder is needed; move it away");
+        }
+        assertUntouched(outside);
+    }
+
+    @Test
+    void aRunWhoseLockWasRemovedMovesNothing() throws IOException {
+        run("old");
+        try (StagedFolder staged = StagedFolder.at(folder())) {
+            write(staged, "new");
+            Files.delete(folder().resolve(StagedFolder.STAGING).resolve("lock"));
+            assertThatIOException().isThrownBy(staged::publish).withMessageContaining("its lock was removed meanwhile");
+        }
+        assertThat(all()).isEqualTo(each("old"));
+    }
+
+    @Test
+    void aFolderOfAnEarlierRunInPartsIsSaidBeforeAnythingIsMoved() throws IOException {
+        Path part = Files.createDirectories(folder().resolve("flights.parquet")).resolve("part-0");
+        Files.writeString(part, "theirs");
+        try (StagedFolder staged = StagedFolder.at(folder())) {
+            write(staged, "new");
+            assertThatIOException()
+                    .isThrownBy(() -> staged.publish(List.of("flights.parquet")))
+                    .withMessageContaining("a folder of an earlier run in parts stands there; move it away");
+        }
+        assertThat(all()).isEqualTo(Map.of("flights.parquet/part-0", "theirs"));
     }
 
     @Test
