@@ -20,7 +20,8 @@ final class RecordedTrimTally {
     /** Comparable, so that a map of names with the same hash code is searched in order and not one by one. */
     record Key(String kind, String name) implements Comparable<Key> {
 
-        private static final Comparator<Key> ORDER = Comparator.comparing(Key::kind).thenComparing(Key::name);
+        private static final Comparator<Key> ORDER =
+                Comparator.comparing(Key::kind).thenComparing(Key::name);
 
         @Override
         public int compareTo(Key other) {

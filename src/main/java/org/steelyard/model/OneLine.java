@@ -68,7 +68,8 @@ public final class OneLine {
 
     /** Whether a character would break the line, steer a terminal or turn the direction of what follows. */
     private static boolean isUnseen(char c) {
-        boolean direction = (c >= '\u202A' && c <= '\u202E') || (c >= '\u2066' && c <= '\u2069')
+        boolean direction = (c >= '\u202A' && c <= '\u202E')
+                || (c >= '\u2066' && c <= '\u2069')
                 || c == '\u200E'
                 || c == '\u200F'
                 || c == '\u061C';

@@ -24,11 +24,12 @@ class ManyValuesIT {
     private Path season(int flights, IntFunction<String> pilot) throws IOException {
         Path file = folder.resolve("season-1.csv");
         try (BufferedWriter out = Files.newBufferedWriter(file)) {
-            out.write("flight,date,tail,from,to,pilot,flaps,pax total,load total kg,fuel total kg,taxi kg,trip kg,trim set\n");
+            out.write(
+                    "flight,date,tail,from,to,pilot,flaps,pax total,load total kg,fuel total kg,taxi kg,trip kg,trim set\n");
             for (int i = 0; i < flights; i++) {
                 LocalDate day = LocalDate.of(2025, 1, 1).plusDays(i % DAYS);
-                out.write("F" + i + "," + day + ",QI-JBF,AMBRP,HIMOR," + pilot.apply(i) + ",5,"
-                        + (100 + i % 60) + ",1500,8000,130,4010,0.5\n");
+                out.write("F" + i + "," + day + ",QI-JBF,AMBRP,HIMOR," + pilot.apply(i) + ",5," + (100 + i % 60)
+                        + ",1500,8000,130,4010,0.5\n");
             }
         }
         return file;

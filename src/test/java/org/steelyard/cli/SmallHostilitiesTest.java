@@ -39,8 +39,8 @@ class SmallHostilitiesTest {
     @Test
     void aHeadingRepeatedWithoutEndIsToldOnceWithACount() throws IOException {
         String twice = IntStream.range(0, 1_500).mapToObj(i -> ",pilot").collect(Collectors.joining());
-        Path file = Files.writeString(
-                folder.resolve("season-1.csv"), "flight,date,tail" + twice + "\nT1,2026-05-01,N1\n");
+        Path file =
+                Files.writeString(folder.resolve("season-1.csv"), "flight,date,tail" + twice + "\nT1,2026-05-01,N1\n");
         run("audit", file.toString(), "-o", folder.resolve("out").toString());
         assertThat((out.toString() + err).lines().filter(line -> line.contains("the heading is there twice")))
                 .hasSizeLessThanOrEqualTo(21);
@@ -50,7 +50,8 @@ class SmallHostilitiesTest {
     @Test
     void keysWithoutEndThatNobodyKnowsAreToldWithACount() throws IOException {
         Path config = Files.createDirectory(folder.resolve("config"));
-        String keys = IntStream.range(0, 20_000).mapToObj(i -> "k" + i + ": 1\n").collect(Collectors.joining());
+        String keys =
+                IntStream.range(0, 20_000).mapToObj(i -> "k" + i + ": 1\n").collect(Collectors.joining());
         Files.writeString(config.resolve("policy.yaml"), keys);
         assertThat(run("check-config", "--config", config.toString())).isEqualTo(ExitCode.CANNOT);
         String said = out.toString() + err;

@@ -42,7 +42,15 @@ class DamagedWorkbookTest {
             Sheet sheet = workbook.createSheet("Season");
             fill(sheet.createRow(0), HEADINGS.split(","));
             for (int i = 1; i <= 20; i++) {
-                fill(sheet.createRow(i), "T" + i, "2024-05-01", "SX-BAA", "10", String.valueOf(3000 + i), "100", "1500");
+                fill(
+                        sheet.createRow(i),
+                        "T" + i,
+                        "2024-05-01",
+                        "SX-BAA",
+                        "10",
+                        String.valueOf(3000 + i),
+                        "100",
+                        "1500");
             }
             workbook.write(out);
             sound = out.toByteArray();
@@ -155,6 +163,7 @@ class DamagedWorkbookTest {
             out.write("flight".getBytes(StandardCharsets.US_ASCII));
         }
         assertThat(read(bytes.toByteArray()).problems())
-                .containsExactly("s.xlsx: the file is an archive, but no workbook (expected a workbook saved as .xlsx)");
+                .containsExactly(
+                        "s.xlsx: the file is an archive, but no workbook (expected a workbook saved as .xlsx)");
     }
 }

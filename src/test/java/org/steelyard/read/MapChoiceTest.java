@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.steelyard.read.Fixtures.MAP;
 
 import java.io.IOException;
-import java.time.Duration;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
