@@ -14,6 +14,7 @@ import org.steelyard.config.MapYaml;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.ColumnUnit;
 import org.steelyard.model.InputProblem;
+import org.steelyard.model.OneLine;
 import org.steelyard.read.MapProposal;
 import org.steelyard.read.ProposalRequest;
 import org.steelyard.read.SeasonUnreadableException;
@@ -97,7 +98,8 @@ final class ProposeMapCommand implements Callable<Integer> {
         Tails tails = Tails.of(configuration.tails().values());
         MapProposal draft = draft(request, types(configuration), tails);
         PrintWriter out = spec.commandLine().getOut();
-        new ProposalText(draft, MapTrial.of(file, draft.map(), tails)).lines().forEach(out::println);
+        new ProposalText(draft, MapTrial.of(file, draft.map(), tails))
+                .lines().stream().map(OneLine::whole).forEach(out::println);
         out.println();
         if (write.isPresent()) {
             write(draft, write.get());
