@@ -51,6 +51,9 @@ final class AuditCommand implements Callable<Integer> {
     private ConfigOption config;
 
     @Mixin
+    private ForceOption force;
+
+    @Mixin
     private ReadingOptions reading;
 
     @Parameters(paramLabel = "SEASON", description = "Folder or file with the loadings.")
@@ -119,7 +122,8 @@ final class AuditCommand implements Callable<Integer> {
                 Version.number(),
                 by,
                 options(),
-                room);
+                room,
+                force.isGiven());
         SeasonOutcome outcome = audit(request);
         PrintWriter err = spec.commandLine().getErr();
         outcome.fileProblems().forEach(problem -> err.println(problem.message()));

@@ -36,7 +36,7 @@ class WholeFileTest {
     @Test
     void aFailureInTheMiddleLeavesTheOldFileAndNothingBesideIt() throws IOException {
         Path file = folder.resolve("a.html");
-        WholeFile.write(file, "old");
+        WholeFile.write(Destination.of(file), "old");
         assertThatIOException()
                 .isThrownBy(() -> WholeFile.write(file, out -> {
                     out.write(new byte[100_000]);
@@ -57,7 +57,7 @@ class WholeFileTest {
         }
         try (WritingLock held = WritingLock.take(folder.resolve(live + ".lock")).orElseThrow()) {
             assertThat(held).isNotNull();
-            WholeFile.write(file, "new");
+            WholeFile.write(Destination.of(file), "new");
             assertThat(names())
                     .containsExactly(
                             ".a.html.00000000-0000-0000-0000-000000000002.lock",
@@ -74,7 +74,7 @@ class WholeFileTest {
         Path file = folder.resolve("a.txt");
         WholeFile.write(file, out -> {
             out.write("outer, which ends last".getBytes(java.nio.charset.StandardCharsets.UTF_8));
-            WholeFile.write(file, "inner");
+            WholeFile.write(Destination.of(file), "inner");
             assertThat(file).hasContent("inner");
         });
         assertThat(file).hasContent("outer, which ends last");
@@ -86,10 +86,10 @@ class WholeFileTest {
     void aLinkIsFollowedAndADeviceIsWrittenStraight() throws IOException {
         Path target = Files.writeString(folder.resolve("target.txt"), "old");
         Path link = Files.createSymbolicLink(folder.resolve("link.txt"), target);
-        WholeFile.write(link, "new");
+        WholeFile.write(Destination.of(link), "new");
         assertThat(link).isSymbolicLink();
         assertThat(target).hasContent("new");
-        WholeFile.write(Path.of("/dev/null"), "gone");
+        WholeFile.write(Destination.of(Path.of("/dev/null")), "gone");
         assertThat(Files.isRegularFile(Path.of("/dev/null"))).isFalse();
     }
 
