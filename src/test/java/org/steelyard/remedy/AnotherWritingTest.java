@@ -32,16 +32,11 @@ class AnotherWritingTest {
         aircraft.maxRampLb = aircraft.maxTakeoffLb + aircraft.random.nextInt(0, 40);
         aircraft.maxLandingLb = aircraft.landingLb() + aircraft.random.nextInt(-60, 60);
         aircraft.maxZeroFuelLb = aircraft.zeroFuelLb() + aircraft.random.nextInt(-30, 60);
-        aircraft.stepLb = aircraft.takeoffLb() + aircraft.random.nextInt(-2, 3) * 40;
+        aircraft.stepLb = aircraft.takeoffLb() + aircraft.random.nextInt(-2, 3) * 40L;
         aircraft.maxHoldLb[1] = aircraft.holdsLb[1] + aircraft.random.nextInt(-20, 100);
         aircraft.groupLb = aircraft.holdsLb[0] + aircraft.holdsLb[1] + aircraft.random.nextInt(0, 60);
         aircraft.widerIn = aircraft.random.nextInt(2) * 8;
         aircraft.balance(aircraft.random.nextInt(208, 230));
-        if (seed % 2 == 0) { // beside the whole inches, at which a trim may lie halfway between two settings
-            aircraft.basicLbIn += aircraft.random.nextInt(1, 400);
-        } else {
-            aircraft.flaps = "";
-        }
         return aircraft;
     }
 

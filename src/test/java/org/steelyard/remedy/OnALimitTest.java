@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.steelyard.samples.PoundAircraft.LB_KG;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -38,11 +39,14 @@ class OnALimitTest {
     private static final EdgeTable EDGES = new EdgeTable(OnALimitTest.class);
 
     /** A limit, put exactly where a loading is; what a pound more is; what then is said; whether it takes a pound. */
+    @SuppressWarnings("ImmutableEnumChecker") // what they hold are lambdas without a state
     private enum Limit {
         RAMP(a -> a.maxRampLb = a.rampLb(), Limit::zone, FindingCode.MASS_HIGH),
         TAKEOFF(a -> a.maxTakeoffLb = a.takeoffLb(), Limit::zone, FindingCode.MASS_HIGH),
         TAKEOFF_OF_THE_DAY(
-                a -> a.performanceTakeoffLb = OptionalDouble.of(a.takeoffLb()), Limit::zone, FindingCode.MASS_HIGH),
+                a -> a.performanceTakeoffLb = OptionalDouble.of((double) a.takeoffLb()),
+                Limit::zone,
+                FindingCode.MASS_HIGH),
         LANDING(a -> a.maxLandingLb = a.landingLb(), Limit::zone, FindingCode.MASS_HIGH),
         ZERO_FUEL(a -> a.maxZeroFuelLb = a.zeroFuelLb(), Limit::zone, FindingCode.MASS_HIGH),
         FLIGHT_WITHOUT_A_TRIP(Limit::atMaximumWithoutTrip, Limit::zone, FindingCode.MASS_HIGH),
@@ -190,7 +194,7 @@ class OnALimitTest {
         forEachDrawn(seed -> writing -> {
             Remedy remedy =
                     RemedySearch.of(flight(seed, limit, writing, true), POLICY).orElseThrow();
-            String about = String.format("%s, seed %d, %s: %s", limit, seed, writing, remedy.sentence());
+            String about = String.format(Locale.ROOT, "%s, seed %d, %s: %s", limit, seed, writing, remedy.sentence());
             assertThat(remedy.loading()).as(about).isPresent();
             assertThat(breaches(audited(remedy.loading().orElseThrow())))
                     .as(about)

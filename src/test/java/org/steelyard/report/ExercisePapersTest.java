@@ -87,7 +87,7 @@ class ExercisePapersTest {
         ExerciseMaker maker = new ExerciseMaker(tails, configuration.policy(), new SplittableRandom(seed)::nextInt);
         List<MadeExercise> made = new ArrayList<>();
         for (int i = 0; made.size() < count; i++) {
-            maker.make("X" + (made.size() + 1), Difficulty.values()[i % Difficulty.values().length])
+            maker.make("X" + (made.size() + 1), List.of(Difficulty.values()).get(i % Difficulty.values().length))
                     .ifPresent(made::add);
         }
         return made;

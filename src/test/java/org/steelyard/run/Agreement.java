@@ -651,7 +651,7 @@ final class Agreement {
     /** Flights by month, breached and marginal: a table of the page, and what a chart of the workbook draws. */
     void months() {
         List<Counts> months = counted(row -> row.get("date").substring(0, 7));
-        StringBuilder table = new StringBuilder("|Month|Flights|Breached|Share|Marginal|Share|");
+        String table = "|Month|Flights|Breached|Share|Marginal|Share|";
         var sheet = reports.book().getSheet("Chart data");
         int first = StreamSupport.stream(sheet.spliterator(), false)
                 .filter(row ->

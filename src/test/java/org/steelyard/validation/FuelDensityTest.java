@@ -192,6 +192,7 @@ class FuelDensityTest {
     // ------------------------------------------------------------ drawn
 
     /** Rows in L and their arms. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     private record Table(double[] litres, double[] armsM) {
 
         static Table drawn(SplittableRandom random) {
