@@ -47,7 +47,9 @@ class StagedFolderTest {
     private Map<String, String> all() throws IOException {
         Map<String, String> files = new TreeMap<>();
         try (Stream<Path> paths = Files.walk(parent)) {
-            for (Path path : paths.filter(Files::isRegularFile).toList()) {
+            for (Path path : paths.filter(Files::isRegularFile)
+                    .filter(file -> !file.endsWith(OutputList.NAME))
+                    .toList()) {
                 files.put(folder().relativize(path).toString(), Files.readString(path, StandardCharsets.UTF_8));
             }
         }
@@ -194,14 +196,20 @@ class StagedFolderTest {
 
     @Test
     void filesOfAnEarlierRunGoAndThoseOfOthersStay() throws IOException {
-        run("old");
-        Files.writeString(folder().resolve("room.csv"), "old");
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
+            write(staged, "old");
+            Files.writeString(staged.file("room.csv"), "old");
+            Files.writeString(staged.file("edited.csv"), "old");
+            staged.publish();
+        }
         Files.writeString(folder().resolve("mine.txt"), "mine");
+        Files.writeString(folder().resolve("edited.csv"), "edited");
         try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             write(staged, "new");
-            staged.publish(List.of("a.csv", "room.csv", "never.csv"));
+            staged.publish(List.of("a.csv", "room.csv", "edited.csv", "mine.txt", "never.csv"));
         }
         Map<String, String> expected = each("new");
+        expected.put("edited.csv", "edited");
         expected.put("mine.txt", "mine");
         assertThat(all()).isEqualTo(expected);
     }
