@@ -175,7 +175,8 @@ final class CheckConfigCommand implements Callable<Integer> {
         try {
             Map<AircraftType, List<Tail>> pages = new LinkedHashMap<>();
             types.forEach(one -> pages.put(one, tails(one, configuration)));
-            List<String> names = TypePages.write(pages, force.to(write.get(), configuration, config.folder()), Version.number());
+            List<String> names =
+                    TypePages.write(pages, force.to(write.get(), configuration, config.folder()), Version.number());
             out.println();
             out.println("Written into " + write.get() + ": " + String.join(", ", names));
         } catch (IOException e) {

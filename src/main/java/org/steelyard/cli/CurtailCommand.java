@@ -130,11 +130,7 @@ final class CurtailCommand implements Callable<Integer> {
         if (page.isPresent()) {
             try {
                 OperationalEnvelopePage.write(
-                        of,
-                        envelopes,
-                        notes,
-                        force.to(page.get(), configuration, config.folder()),
-                        Version.number());
+                        of, envelopes, notes, force.to(page.get(), configuration, config.folder()), Version.number());
                 out.println("The page is in " + page.get());
             } catch (IOException e) {
                 throw CannotException.unwritten("The page", page.get(), e);

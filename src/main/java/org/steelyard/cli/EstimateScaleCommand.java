@@ -81,9 +81,7 @@ final class EstimateScaleCommand implements Callable<Integer> {
             entries.add(EstimatedScales.entry(estimated, airframe));
         }
         SectionOutput.write(
-                TrimYaml.section(entries),
-                section.map(file -> force.to(file, configuration, config.folder())),
-                out);
+                TrimYaml.section(entries), section.map(file -> force.to(file, configuration, config.folder())), out);
         out.println(Caution.TEXT);
         return ExitCode.FINISHED;
     }

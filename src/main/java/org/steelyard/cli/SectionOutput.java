@@ -26,7 +26,8 @@ final class SectionOutput {
             WholeFile.write(into.get(), section);
             out.println("The " + name + " section is in " + into.get().path() + ": put it into the type's file.");
         } catch (IOException e) {
-            throw CannotException.unwritten("The " + name + " section", into.get().path(), e);
+            throw CannotException.unwritten(
+                    "The " + name + " section", into.get().path(), e);
         }
     }
 }

@@ -26,8 +26,8 @@ import org.steelyard.model.Origin;
 import org.steelyard.model.SheetItem;
 import org.steelyard.model.StudentSheet;
 import org.steelyard.model.Tail;
-import org.steelyard.report.ExerciseFiles;
 import org.steelyard.report.Destination;
+import org.steelyard.report.ExerciseFiles;
 import org.steelyard.report.StagedFolder;
 
 /**

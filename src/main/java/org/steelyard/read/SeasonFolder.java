@@ -80,8 +80,8 @@ public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
         List<Path> files = new ArrayList<>();
         List<Skipped> skipped = new ArrayList<>();
         for (Path path : children(folder)) {
-            Optional<String> reason = reasonToSkip(path)
-                    .or(() -> Optional.of(OUTPUT).filter(words -> isOutput.test(path)));
+            Optional<String> reason =
+                    reasonToSkip(path).or(() -> Optional.of(OUTPUT).filter(words -> isOutput.test(path)));
             if (reason.isPresent()) {
                 skipped.add(new Skipped(nameOf(path), reason.get()));
             } else {

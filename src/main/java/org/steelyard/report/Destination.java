@@ -19,8 +19,7 @@ import java.util.stream.Stream;
  */
 public record Destination(Path path, Collection<Path> read, boolean force) {
 
-    private static final String FORCE =
-            "; move it away, write elsewhere, or give --force if it may be lost";
+    private static final String FORCE = "; move it away, write elsewhere, or give --force if it may be lost";
 
     /** Copies the list. */
     public Destination {

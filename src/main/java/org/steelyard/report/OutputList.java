@@ -80,8 +80,7 @@ public final class OutputList {
                 sums.put(
                         output.path(FILE).asText(),
                         new OutputSum(
-                                output.path(BYTES).asLong(),
-                                output.path(SHA256).asText()));
+                                output.path(BYTES).asLong(), output.path(SHA256).asText()));
             }
         }
     }
@@ -138,10 +137,8 @@ public final class OutputList {
         others.keySet().stream().filter(this::holds).forEach(name -> all.put(name, others.get(name)));
         all.putAll(more);
         all.forEach((name, sum) -> outputs.add(entry(name, Optional.of(sum))));
-        ObjectNode tree = JsonNodeFactory.instance
-                .objectNode()
-                .put(PROGRAM, STEELYARD)
-                .put("caution", Caution.TEXT);
+        ObjectNode tree =
+                JsonNodeFactory.instance.objectNode().put(PROGRAM, STEELYARD).put("caution", Caution.TEXT);
         tree.set(OUTPUTS, outputs);
         return text(tree);
     }

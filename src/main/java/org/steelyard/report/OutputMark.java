@@ -21,7 +21,8 @@ import java.util.zip.ZipFile;
 final class OutputMark {
 
     private static final String WORDS = "Written by Steelyard; sha256 of all above: ";
-    private static final Pattern LAST = Pattern.compile("(# |<!-- )" + Pattern.quote(WORDS) + "([0-9a-f]{64})( -->)?\n");
+    private static final Pattern LAST =
+            Pattern.compile("(# |<!-- )" + Pattern.quote(WORDS) + "([0-9a-f]{64})( -->)?\n");
     private static final int LONGEST = WORDS.length() + 64 + 10;
     private static final String CORE = "docProps/core.xml";
     private static final int LONGEST_CORE_BYTES = 1 << 16;

@@ -63,7 +63,8 @@ public final class SeasonChangeFiles {
      * @param changes the comparison
      * @throws IOException if a file cannot be written
      */
-    public static void write(Destination to, String before, String after, List<SeasonChange> changes) throws IOException {
+    public static void write(Destination to, String before, String after, List<SeasonChange> changes)
+            throws IOException {
         try (StagedFolder staged = StagedFolder.at(to)) {
             table(staged.file(TABLE), changes);
             book(staged.file(BOOK), before, after, changes);

@@ -59,10 +59,9 @@ public final class WrittenSeason {
     private static void requireWhole(Path folder) throws IOException {
         OutputList list = OutputList.in(folder);
         if (!list.isWhole(OutputFile.RUN.fileName())) {
-            throw new IOException(
-                    folder.resolve(OutputFile.RUN.fileName()) + " " + (isThere(folder, OutputFile.RUN)
-                            ? "is not as an audit writes it" : "is not there")
-                            + ", and without it nobody knows whether the tables are whole" + AGAIN);
+            throw new IOException(folder.resolve(OutputFile.RUN.fileName()) + " "
+                    + (isThere(folder, OutputFile.RUN) ? "is not as an audit writes it" : "is not there")
+                    + ", and without it nobody knows whether the tables are whole" + AGAIN);
         }
         for (OutputFile file : List.of(OutputFile.FLIGHTS, OutputFile.FINDINGS)) {
             if (!isThere(folder, file)) {

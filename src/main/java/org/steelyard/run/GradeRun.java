@@ -82,7 +82,8 @@ public final class GradeRun {
         if (given.isPresent() && run.exercises.isEmpty() && !run.problems.isEmpty()) {
             throw new SeasonUnreadableException(run.problems);
         }
-        GradeInput input = GradeReader.sheets(path, tails, options, exercises.orElse(Path.of(EXERCISES)), OutputList.isIn(path));
+        GradeInput input =
+                GradeReader.sheets(path, tails, options, exercises.orElse(Path.of(EXERCISES)), OutputList.isIn(path));
         run.problems.addAll(input.problems());
         input.sheets().forEach(run::sheet);
         List<MarkedSheet> marked = run.marked();

@@ -51,11 +51,7 @@ public final class SeasonRun {
         duplicates.survey(files);
         ExecutorService workers = Executors.newFixedThreadPool(request.threads());
         try (SeasonReports reports = SeasonReports.open(
-                        to,
-                        request.name(),
-                        request.configuration().policy(),
-                        request.by(),
-                        request.room())
+                        to, request.name(), request.configuration().policy(), request.by(), request.room())
                 .writtenBy(workers, request.threads() * BATCHES_AHEAD_PER_THREAD)) {
             BlockingQueue<Future<Step>> steps = new ArrayBlockingQueue<>(request.threads() * BATCHES_AHEAD_PER_THREAD);
             Collector collector =

@@ -29,10 +29,11 @@ class DamagedReportsTest {
     @BeforeEach
     void audited() throws IOException {
         Path season = Files.createDirectories(folder.resolve("summer"));
-        List<String> lines =
-                Files.readAllLines(Path.of("data-in/demo/season-2026-04.csv"), StandardCharsets.UTF_8);
+        List<String> lines = Files.readAllLines(Path.of("data-in/demo/season-2026-04.csv"), StandardCharsets.UTF_8);
         Files.write(season.resolve("season-1.csv"), lines.subList(0, 60), StandardCharsets.UTF_8);
-        assertThat(run("audit", season.toString(), "-o", folder + "/reports", "-q")).as(err.toString()).isZero();
+        assertThat(run("audit", season.toString(), "-o", folder + "/reports", "-q"))
+                .as(err.toString())
+                .isZero();
         reports = folder.resolve("reports/summer");
     }
 

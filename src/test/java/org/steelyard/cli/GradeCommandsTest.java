@@ -118,7 +118,13 @@ class GradeCommandsTest {
         assertThat(written)
                 .extracting(path -> made.relativize(path).toString().replace('\\', '/'))
                 .containsExactly(
-                        "blank/x1.xlsx", "blank/x2.xlsx", "blank/x3.xlsx", "exercises.html", "given.csv", "key.html", "outputs.json");
+                        "blank/x1.xlsx",
+                        "blank/x2.xlsx",
+                        "blank/x3.xlsx",
+                        "exercises.html",
+                        "given.csv",
+                        "key.html",
+                        "outputs.json");
         assertThat(made.resolve("key.html"))
                 .content()
                 .contains("Least load to move:")

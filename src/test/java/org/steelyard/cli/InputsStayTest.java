@@ -34,16 +34,17 @@ class InputsStayTest {
     @BeforeEach
     void season() throws IOException {
         season = Files.createDirectories(folder.resolve("summer")).resolve("flights.csv");
-        List<String> lines =
-                Files.readAllLines(Path.of("data-in/demo/season-2026-04.csv"), StandardCharsets.UTF_8);
+        List<String> lines = Files.readAllLines(Path.of("data-in/demo/season-2026-04.csv"), StandardCharsets.UTF_8);
         Files.write(season, lines.subList(0, 30), StandardCharsets.UTF_8);
     }
 
     private int run(String line) {
         out.getBuffer().setLength(0);
         err.getBuffer().setLength(0);
-        return Main.run(new PrintWriter(out, true), new PrintWriter(err, true), line.replace("{}", folder.toString())
-                .split(" "));
+        return Main.run(
+                new PrintWriter(out, true),
+                new PrintWriter(err, true),
+                line.replace("{}", folder.toString()).split(" "));
     }
 
     private Path mine(String name) {
@@ -98,7 +99,9 @@ class InputsStayTest {
         assertThat(run("audit {}/summer -o {}/reports")).as(err.toString()).isZero();
         Path reports = folder.resolve("reports/summer");
         Files.copy(season, reports.resolve("loadings.csv"));
-        assertThat(run("audit {}/reports/summer -n again -o {}/other")).as(err.toString()).isZero();
+        assertThat(run("audit {}/reports/summer -n again -o {}/other"))
+                .as(err.toString())
+                .isZero();
         assertThat(out.toString()).contains("flights.csv: an output of this program");
         assertThat(text(folder.resolve("other/again/run.json"))).contains("\"rows\"", "\"seen\" : 29");
         assertThat(run("audit {}/reports/summer/rejected.csv -n summer -o {}/reports -q"))
@@ -168,7 +171,9 @@ class InputsStayTest {
     void aSectionIsNotWrittenOverThePointsThatItComesFrom() throws IOException {
         Path points = folder.resolve("q.csv");
         Files.writeString(
-                points, "cg,setting\n15,3\n17,2.6\n19,2.2\n21,1.8\n23,1.4\n25,1.0\n27,0.6\n29,0.2\n", StandardCharsets.UTF_8);
+                points,
+                "cg,setting\n15,3\n17,2.6\n19,2.2\n21,1.8\n23,1.4\n25,1.0\n27,0.6\n29,0.2\n",
+                StandardCharsets.UTF_8);
         String before = text(points);
         assertThat(run("fit-scale {}/q.csv --pairs --type jet180 -f 5 --section {}/q.csv"))
                 .as(out.toString())

@@ -82,7 +82,9 @@ class MergedReportsTest {
     /** Sizes and checksums differ as the files do; what is in parts has none. */
     private static String withoutSums(Path file) throws IOException {
         return Files.readString(file)
-                .replaceAll("(\"file\" : \"[^\"]*\"),\\s+\"bytes\" : \\d+,\\s+\"sha256\" : \"[0-9a-f]{64}\"(?=\\s*\\})", "$1");
+                .replaceAll(
+                        "(\"file\" : \"[^\"]*\"),\\s+\"bytes\" : \\d+,\\s+\"sha256\" : \"[0-9a-f]{64}\"(?=\\s*\\})",
+                        "$1");
     }
 
     @Test
