@@ -1,35 +1,48 @@
 package org.steelyard.grade;
 
+import java.util.HashSet;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.steelyard.check.LimitingMass;
 
 /** What a limit or a verdict in a student's words means. */
 final class ClaimWords {
 
-    private static final Set<String> IN =
-            Set.of("in", "inlimits", "withinlimits", "inside", "within", "ok", "yes", "clean", "insidelimits");
+    private static final Set<String> IN = Set.of("in", "inside", "within", "ok", "okay", "yes", "clean", "legal");
     private static final Set<String> OUT = Set.of(
-            "out",
-            "outoflimits",
-            "outside",
-            "outsidelimits",
-            "no",
-            "notok",
-            "notinlimits",
-            "breach",
-            "breached",
-            "exceeded");
+            "out", "outside", "beyond", "breach", "breached", "exceed", "exceeds", "exceeded", "over", "illegal");
+
+    /** Turns the next word that says in or out; alone, {@code no} says out. */
+    private static final Set<String> NOT = Set.of("no", "not", "nothing", "none", "without", "never");
+
+    private static final Pattern WORD = Pattern.compile("[a-z]+|[^a-z\\s]+");
 
     private ClaimWords() {}
 
+    /** In or out; empty where the words say neither, or both. */
     static Optional<Boolean> inLimits(String words) {
-        String folded = folded(words);
-        if (IN.contains(folded)) {
-            return Optional.of(true);
+        Set<Boolean> said = new HashSet<>();
+        boolean turned = false;
+        Matcher word = WORD.matcher(words.toLowerCase(Locale.ROOT));
+        while (word.find()) {
+            String one = word.group();
+            if (IN.contains(one) || OUT.contains(one)) {
+                said.add(IN.contains(one) != turned);
+                turned = false;
+            } else if (NOT.contains(one)) {
+                turned = true;
+            } else if (turned && !Character.isLetter(one.charAt(0))) {
+                said.add(false);
+                turned = false;
+            }
         }
-        return OUT.contains(folded) ? Optional.of(false) : Optional.empty();
+        if (turned) {
+            said.add(false);
+        }
+        return said.size() == 1 ? said.stream().findFirst() : Optional.empty();
     }
 
     static Optional<LimitingMass> limit(String words) {
@@ -41,7 +54,7 @@ final class ClaimWords {
         if (folded.contains("land")
                 || folded.equals("lm")
                 || folded.contains("mlm")
-                || folded.equals("mlw")
+                || folded.contains("mlw")
                 || folded.equals("lw")) {
             return Optional.of(performance ? LimitingMass.LANDING_PERFORMANCE : LimitingMass.LANDING);
         }

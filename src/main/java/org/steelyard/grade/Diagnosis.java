@@ -5,10 +5,24 @@ import java.util.Optional;
 import org.steelyard.model.SheetItem;
 
 /** Why figures of a sheet are wrong. */
-public sealed interface Diagnosis permits Diagnosis.Nothing, Diagnosis.Found, Diagnosis.CannotTell {
+public sealed interface Diagnosis permits Diagnosis.Nothing, Diagnosis.Rounding, Diagnosis.Found, Diagnosis.CannotTell {
 
     /** No figure that was entered is wrong. */
     record Nothing() implements Diagnosis {}
+
+    /**
+     * No slip: every figure is within what the rounding that the sheet shows can do, or follows from such figures. Some
+     * are off by more than the scheme lets through all the same.
+     *
+     * @param items which, in the order of the sheet
+     */
+    record Rounding(List<SheetItem> items) implements Diagnosis {
+
+        /** Copies the list. */
+        public Rounding {
+            items = List.copyOf(items);
+        }
+    }
 
     /**
      * Slips that explain every figure.

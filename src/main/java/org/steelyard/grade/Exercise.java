@@ -16,6 +16,7 @@ import org.steelyard.model.Fuel;
 import org.steelyard.model.LoadPart;
 import org.steelyard.model.Loading;
 import org.steelyard.model.MassLimits;
+import org.steelyard.model.MassMoment;
 import org.steelyard.model.Phase;
 import org.steelyard.model.Policy;
 import org.steelyard.model.SheetItem;
@@ -145,6 +146,25 @@ public final class Exercise {
 
     Working right() {
         return right;
+    }
+
+    /** Whether two answers in words come to the same: verdicts that agree, limits that allow the same mass. */
+    boolean isSameWord(Answer one, Answer other) {
+        return (one instanceof Answer.Limit limit && other instanceof Answer.Limit beside)
+                ? Limits.allowTheSame(this, limit.limit(), beside.limit())
+                : one.equals(other);
+    }
+
+    /** What one % MAC is in a measure, at the right mass of the item's state. */
+    double perPercentMac(SheetItem item, CgMeasure measure) {
+        double armM = type().geometry().chord().lengthM() / 100;
+        double massKg =
+                item.phase().flatMap(right::state).map(MassMoment::massKg).orElse(1.0);
+        return switch (measure) {
+            case PERCENT_MAC -> 1;
+            case ARM -> armM;
+            case INDEX -> massKg * armM / type().geometry().index().divisorKgM();
+        };
     }
 
     /** The loading with limits as somebody may misread them; empty where the type has no such line. */

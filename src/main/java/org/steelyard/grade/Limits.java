@@ -19,6 +19,7 @@ final class Limits {
     /** From here on the limits of the verdict are misread. */
     static final int VERDICTS = 10;
 
+    private static final double SAME_KG = 0.5;
     private static final List<LimitingMass> ALL = List.of(LimitingMass.values());
 
     private Limits() {}
@@ -26,6 +27,15 @@ final class Limits {
     /** The limit at a place of {@link #takeoffKg}. */
     static LimitingMass limit(int index) {
         return ALL.get(index);
+    }
+
+    /** Whether two limits allow the same take-off mass, so that either is the right answer. */
+    static boolean allowTheSame(Exercise exercise, LimitingMass one, LimitingMass other) {
+        if (one == other) {
+            return true;
+        }
+        double[] takeoffKg = takeoffKg(exercise, exercise.right());
+        return Math.abs(takeoffKg[at(one)] - takeoffKg[at(other)]) < SAME_KG;
     }
 
     /** One mass for each limit, in the order of {@link LimitingMass}; the zero-fuel limit first. */

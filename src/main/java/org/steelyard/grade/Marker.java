@@ -65,6 +65,7 @@ public final class Marker {
         private final Agreement agreement;
         private final Map<SheetItem, Outcome> outcomes = new EnumMap<>(SheetItem.class);
         private final Map<SheetItem, String> chains = new EnumMap<>(SheetItem.class);
+        private final Set<SheetItem> following = EnumSet.noneOf(SheetItem.class);
 
         Marking(StudentSheet sheet) {
             this.sheet = sheet;
@@ -77,7 +78,7 @@ public final class Marker {
                     asked.put(rule.item(), claim);
                 }
             }
-            agreement = new Agreement(exercise, asked);
+            agreement = new Agreement(exercise, Readings.of(exercise, asked));
         }
 
         MarkedSheet marked() {
@@ -85,11 +86,12 @@ public final class Marker {
                 outcomes.put(rule.item(), againstTheRightFigure(rule));
             }
             for (ItemRule rule : scheme.items()) {
-                if (outcomes.get(rule.item()) == Outcome.WRONG) {
+                Outcome outcome = outcomes.get(rule.item());
+                if (outcome == Outcome.WRONG || (outcome == Outcome.RIGHT && isConcluded(rule.item()))) {
                     againstOwnFigures(rule);
                 }
             }
-            Diagnosis diagnosis = diagnoser.diagnose(agreement, with(Outcome.WRONG), with(Outcome.FOLLOWS));
+            Diagnosis diagnosis = diagnoser.diagnose(agreement, with(Outcome.WRONG), with(Outcome.FOLLOWS), following);
             if (diagnosis instanceof Diagnosis.Found found && found.whole()) {
                 againstTheSlips(found.explanations().get(0).slips());
             }
@@ -121,20 +123,47 @@ public final class Marker {
             return agreement.isRight(item, right.get(), rule) ? Outcome.RIGHT : Outcome.WRONG;
         }
 
+        /** What rightly comes of figures that are right but for rounding is right; of one that is wrong it follows. */
         private void againstOwnFigures(ItemRule rule) {
             for (Route route : new OwnFigures(exercise, agreement).routes(rule.item())) {
-                boolean fromWrong = route.from().stream()
-                        .anyMatch(item -> outcomes.get(item) == Outcome.WRONG || outcomes.get(item) == Outcome.FOLLOWS);
-                if (fromWrong && agrees(rule, route.answer())) {
-                    outcomes.put(rule.item(), Outcome.FOLLOWS);
-                    chains.put(rule.item(), "right from your own " + listed(route.from()));
-                    return;
+                if (agrees(rule, route)) {
+                    following.add(rule.item());
+                    if (outcomes.get(rule.item()) == Outcome.WRONG) {
+                        letThrough(rule.item(), route.from());
+                    }
                 }
             }
         }
 
-        private boolean agrees(ItemRule rule, Answer answer) {
-            return agreement.isRight(rule.item(), answer, rule) || agreement.distance(rule.item(), answer) <= 1;
+        private void letThrough(SheetItem item, List<SheetItem> from) {
+            boolean fromWrong = from.stream().anyMatch(this::isWrong);
+            boolean fromRounded = from.stream().allMatch(this::isRightButForRounding);
+            if (fromWrong || (fromRounded && isConcluded(item))) {
+                outcomes.put(item, fromWrong ? Outcome.FOLLOWS : Outcome.RIGHT);
+                chains.put(item, "right from your own " + listed(from));
+            }
+        }
+
+        private boolean isRightButForRounding(SheetItem item) {
+            return exercise.right(item, agreement.measure(item))
+                    .filter(right -> agreement.distance(item, right) <= 1)
+                    .isPresent();
+        }
+
+        /**
+         * Trim, limit and verdict are read off from other figures; masses and CGs are held to the scheme's tolerance.
+         */
+        private boolean isConcluded(SheetItem item) {
+            return item.kind() != SheetItem.Kind.MASS && item.kind() != SheetItem.Kind.CG;
+        }
+
+        private boolean isWrong(SheetItem item) {
+            return outcomes.get(item) == Outcome.WRONG || outcomes.get(item) == Outcome.FOLLOWS;
+        }
+
+        private boolean agrees(ItemRule rule, Route route) {
+            return agreement.isRight(rule.item(), route.answer(), rule)
+                    || agreement.distance(rule.item(), route.answer(), route.slack()) <= 1;
         }
 
         private String listed(List<SheetItem> items) {
@@ -199,7 +228,7 @@ public final class Marker {
                 return Math.abs(one.value() - other.value())
                         > agreement.allowance(item, one.step()) / 2 + 1e-9 * Math.abs(one.value());
             }
-            return !right.get().equals(slipped.get());
+            return !exercise.isSameWord(right.get(), slipped.get());
         }
 
         private List<MarkedItem> items() {

@@ -3,6 +3,7 @@ package org.steelyard.grade;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.Balancer;
 import org.steelyard.check.LimitingMass;
@@ -20,7 +21,12 @@ import org.steelyard.model.TrimScale;
 final class OwnFigures {
 
     private static final List<Phase> ORDER = List.of(Phase.ZERO_FUEL, Phase.RAMP, Phase.TAKEOFF, Phase.LANDING);
-    private static final double SAME_KG = 2;
+
+    /** So many half steps off, a limiting mass is still that of a limit: two or three rounded masses add up to it. */
+    private static final double SAME_HALVES = 3;
+
+    /** The figures as they stand, then each as heavy or light, forward or aft, as its rounding lets it be. */
+    private static final int[][] WITHIN_ROUNDING = {{0, 0}, {1, 0}, {-1, 0}, {0, 1}, {0, -1}};
 
     private final Exercise exercise;
     private final Agreement agreement;
@@ -29,9 +35,10 @@ final class OwnFigures {
      * One way to an answer.
      *
      * @param answer what comes out
+     * @param slack how far the rounding of the figures that went in can bring it
      * @param from the student's own figures that went in
      */
-    record Route(Answer answer, List<SheetItem> from) {
+    record Route(Answer answer, double slack, List<SheetItem> from) {
 
         Route {
             from = List.copyOf(from);
@@ -74,23 +81,30 @@ final class OwnFigures {
 
     /** The student's state: what is missing of it is taken to be right. */
     private Optional<MassMoment> own(Phase phase) {
+        return own(phase, 0, 0);
+    }
+
+    /** The same with mass and CG so many half steps of their rounding away. */
+    private Optional<MassMoment> own(Phase phase, double massHalves, double cgHalves) {
         Optional<MassMoment> right = right(phase);
-        Optional<Double> massKg = value(item(phase, SheetItem.Kind.MASS)).filter(kg -> kg > 0);
+        SheetItem mass = item(phase, SheetItem.Kind.MASS);
+        Optional<Double> massKg = value(mass).filter(kg -> kg > 0);
         Optional<Claim.Figure> cg = agreement.figure(item(phase, SheetItem.Kind.CG));
         if (right.isEmpty() || (massKg.isEmpty() && cg.isEmpty())) {
             return Optional.empty();
         }
-        double kg = massKg.orElse(right.get().massKg());
-        return Optional.of(cg.map(figure -> state(kg, figure))
+        double kg = massKg.map(own -> own + massHalves * agreement.halfStep(mass))
+                .orElse(right.get().massKg());
+        return Optional.of(cg.map(figure -> state(kg, figure, figure.value() + cgHalves * figure.halfStep()))
                 .orElse(MassMoment.at(kg, right.get().armM())));
     }
 
-    private MassMoment state(double massKg, Claim.Figure cg) {
+    private MassMoment state(double massKg, Claim.Figure cg, double value) {
         return switch (cg.measure()) {
             case PERCENT_MAC ->
-                MassMoment.at(massKg, exercise.type().geometry().chord().armAt(cg.value()));
-            case ARM -> MassMoment.at(massKg, cg.value());
-            case INDEX -> exercise.type().geometry().index().at(massKg, cg.value());
+                MassMoment.at(massKg, exercise.type().geometry().chord().armAt(value));
+            case ARM -> MassMoment.at(massKg, value);
+            case INDEX -> exercise.type().geometry().index().at(massKg, value);
         };
     }
 
@@ -117,35 +131,43 @@ final class OwnFigures {
         }
         for (int i = ORDER.indexOf(phase) - 1; i >= 0; i--) {
             Phase before = ORDER.get(i);
-            Optional<MassMoment> own = own(before);
             List<SheetItem> from = from(before, cg);
-            if (own.isPresent() && !from.isEmpty()) {
-                MassMoment state =
-                        own.get().plus(right.get()).minus(right(before).orElseThrow());
-                routes.add(new Route(number(item, state), from));
+            if (own(before).isPresent() && !from.isEmpty()) {
+                double value = after(item, before, 0, 0);
+                double slack =
+                        Math.abs(after(item, before, 1, 0) - value) + Math.abs(after(item, before, 0, 1) - value);
+                routes.add(new Route(new Answer.Figure(value), slack, from));
             }
         }
         SheetItem mass = item(phase, SheetItem.Kind.MASS);
         Optional<Double> ownKg = value(mass).filter(kg -> kg > 0);
         if (cg && ownKg.isPresent()) {
-            MassMoment divided = new MassMoment(ownKg.get(), right.get().momentKgM());
-            routes.add(new Route(number(item, divided), List.of(mass)));
+            double value = number(item, new MassMoment(ownKg.get(), right.get().momentKgM()));
+            double halfKg = agreement.halfStep(mass);
+            double beside = number(
+                    item, new MassMoment(ownKg.get() + halfKg, right.get().momentKgM()));
+            routes.add(new Route(new Answer.Figure(value), Math.abs(beside - value), List.of(mass)));
         }
         return routes;
     }
 
-    private Answer number(SheetItem item, MassMoment state) {
+    /** A figure that is worked out from the student's own state before it. */
+    private double after(SheetItem item, Phase before, double massHalves, double cgHalves) {
+        MassMoment right = right(item.phase().orElseThrow()).orElseThrow();
+        MassMoment own = own(before, massHalves, cgHalves).orElseThrow();
+        return number(item, own.plus(right).minus(right(before).orElseThrow()));
+    }
+
+    private double number(SheetItem item, MassMoment state) {
         if (item.kind() == SheetItem.Kind.MASS) {
-            return new Answer.Figure(state.massKg());
+            return state.massKg();
         }
-        CgMeasure measure = agreement.measure(item);
         double armM = state.massKg() == 0 ? 0 : state.armM();
-        return new Answer.Figure(
-                switch (measure) {
-                    case PERCENT_MAC -> exercise.type().geometry().chord().percentAt(armM);
-                    case ARM -> armM;
-                    case INDEX -> exercise.type().geometry().index().indexOf(state);
-                });
+        return switch (agreement.measure(item)) {
+            case PERCENT_MAC -> exercise.type().geometry().chord().percentAt(armM);
+            case ARM -> armM;
+            case INDEX -> exercise.type().geometry().index().indexOf(state);
+        };
     }
 
     private List<Route> limitedBy() {
@@ -153,9 +175,10 @@ final class OwnFigures {
         Optional<Double> own = value(SheetItem.LIMITING_MASS);
         if (own.isPresent() && exercise.trafficLoad().isPresent()) {
             double[] takeoffKg = Limits.takeoffKg(exercise, exercise.right());
+            double sameKg = SAME_HALVES * agreement.halfStep(SheetItem.LIMITING_MASS);
             for (LimitingMass limit : LimitingMass.values()) {
-                if (Math.abs(takeoffKg[Limits.at(limit)] - own.get()) <= SAME_KG) {
-                    routes.add(new Route(new Answer.Limit(limit), List.of(SheetItem.LIMITING_MASS)));
+                if (Math.abs(takeoffKg[Limits.at(limit)] - own.get()) <= sameKg) {
+                    routes.add(new Route(new Answer.Limit(limit), 0, List.of(SheetItem.LIMITING_MASS)));
                 }
             }
         }
@@ -168,8 +191,7 @@ final class OwnFigures {
         if (own.isPresent() && exercise.trafficLoad().isPresent()) {
             double rightKg = exercise.trafficLoad().get().allowedKg();
             double rightLimitKg = limitKg();
-            routes.add(
-                    new Route(new Answer.Figure(rightKg + own.get() - rightLimitKg), List.of(SheetItem.LIMITING_MASS)));
+            routes.add(route(rightKg + own.get() - rightLimitKg, SheetItem.LIMITING_MASS));
         }
         return routes;
     }
@@ -210,8 +232,9 @@ final class OwnFigures {
         return routes;
     }
 
-    private static Route route(double kg, SheetItem... from) {
-        return new Route(new Answer.Figure(kg), List.of(from));
+    private Route route(double kg, SheetItem... from) {
+        double slackKg = Stream.of(from).mapToDouble(agreement::halfStep).sum();
+        return new Route(new Answer.Figure(kg), slackKg, List.of(from));
     }
 
     private List<Route> trim() {
@@ -225,10 +248,24 @@ final class OwnFigures {
         if (own.isEmpty() || scale.isEmpty() || from.isEmpty()) {
             return List.of();
         }
-        double cg = exercise.type().geometry().chord().percentAt(own.get().armM());
-        return TrimReading.read(scale.get(), cg, own.get().massKg(), false)
-                .map(units -> List.of(new Route(Answer.Figure.trim(scale.get(), units), from)))
+        Optional<Double> units = trimUnits(scale.get(), own.get());
+        double slack = 0;
+        for (double halves : new double[] {-1, 1}) {
+            Optional<Double> beside =
+                    trimUnits(scale.get(), own(Phase.TAKEOFF, 0, halves).orElseThrow());
+            slack = Math.max(
+                    slack,
+                    beside.flatMap(other -> units.map(at -> Math.abs(other - at)))
+                            .orElse(0.0));
+        }
+        double most = slack;
+        return units.map(at -> List.of(new Route(Answer.Figure.trim(scale.get(), at), most, from)))
                 .orElse(List.of());
+    }
+
+    private Optional<Double> trimUnits(TrimScale scale, MassMoment takeoff) {
+        double cg = exercise.type().geometry().chord().percentAt(takeoff.armM());
+        return TrimReading.read(scale, cg, takeoff.massKg(), false);
     }
 
     private List<Route> verdict() {
@@ -239,23 +276,33 @@ final class OwnFigures {
         if (from.isEmpty()) {
             return List.of();
         }
-        Balance right = exercise.balance();
-        Optional<MassMoment> zeroFuel = own(Phase.ZERO_FUEL).or(right::zeroFuel);
-        if (zeroFuel.isEmpty() || exercise.loading().fuel() instanceof Fuel.NotGiven) {
+        if (own(Phase.ZERO_FUEL).or(exercise.balance()::zeroFuel).isEmpty()
+                || exercise.loading().fuel() instanceof Fuel.NotGiven) {
             return List.of();
         }
-        Balance flown = flown(zeroFuel.get());
-        Balance own = new Balance(
+        List<Route> routes = new ArrayList<>();
+        for (int[] halves : WITHIN_ROUNDING) {
+            Balance own = own(halves[0], halves[1]);
+            routes.add(new Route(new Answer.Verdict(Verdicts.inLimits(exercise, LimitReading.RIGHT, own)), 0, from));
+        }
+        return routes;
+    }
+
+    private Balance own(double massHalves, double cgHalves) {
+        Balance right = exercise.balance();
+        Optional<MassMoment> zeroFuel =
+                own(Phase.ZERO_FUEL, massHalves, cgHalves).or(right::zeroFuel);
+        Balance flown = flown(zeroFuel.orElseThrow());
+        return new Balance(
                 right.dryOperating(),
                 zeroFuel,
-                own(Phase.RAMP).or(flown::ramp),
-                own(Phase.TAKEOFF).orElse(flown.takeoff()),
-                own(Phase.LANDING).or(flown::landing),
+                own(Phase.RAMP, massHalves, cgHalves).or(flown::ramp),
+                own(Phase.TAKEOFF, massHalves, cgHalves).orElse(flown.takeoff()),
+                own(Phase.LANDING, massHalves, cgHalves).or(flown::landing),
                 right.distribution(),
                 flown.fuel(),
                 flown.takeoffTrim(),
                 flown.landingTrim());
-        return List.of(new Route(new Answer.Verdict(Verdicts.inLimits(exercise, LimitReading.RIGHT, own)), from));
     }
 
     private Balance flown(MassMoment zeroFuel) {

@@ -106,7 +106,7 @@ public final class SampleStudent {
                 if (Math.abs(number.value() - without.value()) > room) {
                     return true;
                 }
-            } else if (!here.get().equals(there.get())) {
+            } else if (!exercise.isSameWord(here.get(), there.get())) {
                 return true;
             }
         }
@@ -140,8 +140,7 @@ public final class SampleStudent {
     }
 
     private Claim cg(SheetItem item, double value, Habits habits) {
-        Agreement plain = new Agreement(exercise, Map.of());
-        double noisy = value + noise(CG_NOISE_PERCENT_MAC * plain.perPercentMac(item, habits.measure()));
+        double noisy = value + noise(CG_NOISE_PERCENT_MAC * exercise.perPercentMac(item, habits.measure()));
         LengthUnit length = exercise.type().geometry().units().length();
         double unit = habits.measure() == CgMeasure.ARM ? length.toM(1) : 1;
         int decimals = habits.cgDecimals() + (habits.measure() == CgMeasure.ARM ? armDecimals(length) : 0);

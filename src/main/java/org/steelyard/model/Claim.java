@@ -1,9 +1,10 @@
 package org.steelyard.model;
 
 import java.util.Objects;
+import java.util.Optional;
 
 /** What a student entered for one figure. */
-public sealed interface Claim permits Claim.Figure, Claim.Words, Claim.Unreadable {
+public sealed interface Claim permits Claim.Figure, Claim.Either, Claim.Words, Claim.Unreadable {
 
     /**
      * What stands on the sheet.
@@ -32,6 +33,26 @@ public sealed interface Claim permits Claim.Figure, Claim.Words, Claim.Unreadabl
             Require.notNegative("half step", halfStep);
             Objects.requireNonNull(measure);
             Objects.requireNonNull(shown);
+        }
+    }
+
+    /**
+     * A number whose one sign stands before three digits: {@code 41.426} is 41,426 or a little over 41.
+     *
+     * @param shown figure and unit as entered
+     * @param grouped what it is if the sign stands between groups of three digits
+     * @param decimal what it is if the sign is the decimal sign
+     * @param isDecimal whether the sign stands for decimals in other figures of the kind on the same sheet; empty if
+     *     they do not tell
+     */
+    record Either(String shown, Figure grouped, Figure decimal, Optional<Boolean> isDecimal) implements Claim {
+
+        /** Checks that nothing is missing. */
+        public Either {
+            Require.text("claimed text", shown);
+            Objects.requireNonNull(grouped);
+            Objects.requireNonNull(decimal);
+            Objects.requireNonNull(isDecimal);
         }
     }
 

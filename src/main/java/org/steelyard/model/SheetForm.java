@@ -1,5 +1,7 @@
 package org.steelyard.model;
 
+import java.util.Optional;
+
 /**
  * The words by which a filled-in sheet is read back: the labels stand on the blank sheet, and a figure is found by its
  * label and the heading above it, wherever rows and columns have gone.
@@ -27,5 +29,17 @@ public final class SheetForm {
      */
     public static String label(SheetItem item) {
         return Character.toUpperCase(item.label().charAt(0)) + item.label().substring(1);
+    }
+
+    /**
+     * The item of a label.
+     *
+     * @param label words of a sheet, without blanks around them
+     * @return its item, in capitals or not; empty if it is none
+     */
+    public static Optional<SheetItem> item(String label) {
+        return SheetItem.ALL.stream()
+                .filter(item -> label(item).equalsIgnoreCase(label))
+                .findFirst();
     }
 }

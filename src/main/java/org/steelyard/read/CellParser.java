@@ -69,7 +69,7 @@ final class CellParser {
             case MASS -> mass(number(text, kind, column, draft), text, column, draft);
             case FUEL -> fuel(number(text, kind, column, draft), text, column, densityKgPerL, draft);
             case DENSITY -> density(number(text, kind, column, draft), text, column, draft);
-            case CG -> cg(number(text, kind, column, draft), text, column, draft);
+            case CG -> cg(cgNumber(text, kind, column, draft), text, column, draft);
             case TRIM -> trim(text, kind, column, draft);
         }
     }
@@ -148,7 +148,7 @@ final class CellParser {
     private double number(String text, CellKind kind, BoundColumn column, RowDraft draft) {
         boolean unitInCell = column.rule().unit() == ColumnUnit.IN_CELL && kind != CellKind.DATE;
         WrittenCell cell = unitInCell ? WrittenCell.of(text) : new WrittenCell(text, "");
-        double value = numberIn(cell.number(), kind == CellKind.NUMBER);
+        double value = numberIn(cell.number(), kind.isNumber());
         if (unitInCell && !Double.isNaN(value)) {
             return requireUnit(cell, value, text, column, draft);
         }
@@ -158,6 +158,13 @@ final class CellParser {
             draft.fault(column, ProblemCode.NOT_A_NUMBER, reason, text, counted ? whole(column) : expectedNumber());
         }
         return value;
+    }
+
+    /** A cell that shows 25 % holds 0.25. */
+    private double cgNumber(String text, CellKind kind, BoundColumn column, RowDraft draft) {
+        double value = number(text, kind, column, draft);
+        boolean percentage = kind == CellKind.PERCENTAGE && draft.unit(column) == ColumnUnit.PERCENT_MAC;
+        return percentage && Double.isFinite(value) ? Numbers.percent(value) : value;
     }
 
     private static String whole(BoundColumn column) {
@@ -272,7 +279,7 @@ final class CellParser {
 
     private void trim(String text, CellKind kind, BoundColumn column, RowDraft draft) {
         boolean words = TrimText.isInWords(text);
-        double value = words ? TrimText.parse(text, decimal) : numberIn(text, kind == CellKind.NUMBER);
+        double value = words ? TrimText.parse(text, decimal) : numberIn(text, kind.isNumber());
         TrimUnit.Numbering numbering = draft.plan().trimNumbering();
         boolean needsWords = column.rule().unit() == ColumnUnit.IN_CELL && !numbering.isPlain();
         String example = decimal == ',' ? "0,2 UP" : "0.2 UP";
@@ -326,7 +333,7 @@ final class CellParser {
         Optional<ColumnUnit> unit = unitInCell
                 ? cell.unitFor(Field.FUEL_DENSITY)
                 : Optional.of(column.rule().unit());
-        double value = numberIn(cell.number(), row.kind(column.index()) == CellKind.NUMBER);
+        double value = numberIn(cell.number(), row.kind(column.index()).isNumber());
         double densityKgPerL = unit.map(known -> Units.toKgPerL(known, value)).orElse(Double.NaN);
         return isDensity(densityKgPerL) ? Optional.of(densityKgPerL) : Optional.empty();
     }

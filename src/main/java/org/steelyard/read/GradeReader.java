@@ -170,7 +170,7 @@ public final class GradeReader {
                     .lines()
                     .findFirst()
                     .orElse("");
-            return text.isBlank() ? Optional.empty() : PlainHeadings.map(List.of(text.split(",", -1)));
+            return text.isBlank() ? Optional.empty() : PlainHeadings.map(text);
         } catch (IOException e) {
             return Optional.empty();
         }

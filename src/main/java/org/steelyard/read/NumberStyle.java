@@ -17,7 +17,8 @@ import org.steelyard.model.DigitGrouping;
  */
 record NumberStyle(boolean decimalComma, DigitGrouping grouping, boolean sure, String why) {
 
-    private static final Pattern NUMBER = Pattern.compile(
+    /** Sign, whole part with what groups it (2), decimal sign (3) and decimals (4). */
+    static final Pattern NUMBER = Pattern.compile(
             "[-+]?(\\d{1,3}(?:([.,' \\u00A0\\u2009\\u202F\\u2019])\\d{3})(?:\\2\\d{3})*|\\d+)(?:([.,])(\\d+))?");
 
     static NumberStyle of(Collection<ColumnCells> columns, Optional<Boolean> decided) {
@@ -34,7 +35,7 @@ record NumberStyle(boolean decimalComma, DigitGrouping grouping, boolean sure, S
 
     /** Reads a number in this way, or as a workbook stores it; NaN if it is none. */
     double number(String text, CellKind kind) {
-        if (kind == CellKind.NUMBER) {
+        if (kind.isNumber()) {
             return Numbers.parse(text, '.', true);
         }
         char decimal = decimalComma ? ',' : '.';

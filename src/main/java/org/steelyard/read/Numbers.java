@@ -1,5 +1,7 @@
 package org.steelyard.read;
 
+import java.math.BigDecimal;
+
 /**
  * Numbers in a strict grammar: an optional sign, digits, and optionally a decimal sign with more digits; behind it,
  * only where a workbook stored it so, an exponent. No thousands separators, no NaN, no hexadecimal, no letters behind
@@ -45,6 +47,11 @@ final class Numbers {
         double size =
                 end - start <= 16 ? exact(text, start, whole, end) : Double.parseDouble(plain(text, start, whole));
         return text.charAt(0) == '-' && size != 0 ? -size : size;
+    }
+
+    /** What a stored number is as a percentage: the nearest to a hundred times its shortest decimal. */
+    static double percent(double value) {
+        return BigDecimal.valueOf(value).movePointRight(2).doubleValue();
     }
 
     private static int digitsFrom(String text, int from) {

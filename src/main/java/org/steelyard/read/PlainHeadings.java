@@ -24,8 +24,10 @@ final class PlainHeadings {
 
     private PlainHeadings() {}
 
-    /** A heading map for the headings; empty if one of them is not plain. */
-    static Optional<ColumnMap> map(List<String> headings) {
+    /** A heading map for a line of headings; empty if one of them is not plain. */
+    static Optional<ColumnMap> map(String headingLine) {
+        char delimiter = delimiter(headingLine);
+        List<String> headings = List.of(headingLine.split(Pattern.quote("" + delimiter), -1));
         List<ColumnRule> rules = new ArrayList<>();
         for (String heading : headings) {
             Optional<ColumnRule> rule = rule(heading);
@@ -35,7 +37,20 @@ final class PlainHeadings {
             rules.add(rule.get());
         }
         return Optional.of(
-                new ColumnMap(MAP, List.of(), "", Optional.of(','), false, ColumnMap.UnknownColumns.KEEP, rules));
+                new ColumnMap(MAP, List.of(), "", Optional.of(delimiter), false, ColumnMap.UnknownColumns.KEEP, rules));
+    }
+
+    /** Whichever stands there most often; plain headings hold neither. */
+    private static char delimiter(String line) {
+        char most = ',';
+        for (char one : new char[] {';', '\t'}) {
+            most = count(line, one) > count(line, most) ? one : most;
+        }
+        return most;
+    }
+
+    private static long count(String line, char sign) {
+        return line.chars().filter(c -> c == sign).count();
     }
 
     private static Optional<ColumnRule> rule(String heading) {

@@ -3,7 +3,6 @@ package org.steelyard.read;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -120,32 +119,20 @@ final class SheetReader {
     }
 
     private static Optional<SheetItem> item(RawRow row, long heading, int label) {
-        return SheetItem.ALL.stream()
-                .filter(one -> row.number() > heading)
-                .filter(one -> Blanks.strip(row.cell(label)).equalsIgnoreCase(SheetForm.label(one)))
-                .findFirst();
+        return row.number() > heading ? SheetForm.item(Blanks.strip(row.cell(label))) : Optional.empty();
     }
 
     private Map<SheetItem, Claim> claims(long heading, int label, int figure, int unit) {
-        Map<SheetItem, Claim> claims = new EnumMap<>(SheetItem.class);
+        List<AnswerCell> cells = new ArrayList<>();
         for (RawRow row : rows) {
             Optional<SheetItem> item = item(row, heading, label);
             String text = Blanks.strip(row.cell(figure));
             if (item.isPresent() && !text.isEmpty()) {
-                boolean stored = row.kind(figure) == CellKind.NUMBER;
-                claims.put(item.get(), claim(item.get(), text, Blanks.strip(row.cell(unit)), stored));
+                String beside = Blanks.strip(row.cell(unit));
+                cells.add(new AnswerCell(
+                        item.get(), ClaimCells.unit(item.get(), beside), beside, text, row.kind(figure)));
             }
         }
-        return claims;
-    }
-
-    private static Claim claim(SheetItem item, String text, String symbol, boolean stored) {
-        Optional<ColumnUnit> unit = ClaimCells.unit(item, symbol);
-        if (unit.isEmpty() && (item.kind() == SheetItem.Kind.MASS || item.kind() == SheetItem.Kind.CG)) {
-            return new Claim.Unreadable(text, "a unit of the figure beside it, not '" + symbol + "'");
-        }
-        boolean comma = !stored && text.matches("[+-]?[0-9]+,[0-9]{1,2}.*");
-        ColumnUnit known = unit.orElse(item.kind() == SheetItem.Kind.TRIM ? ColumnUnit.NOSE_UP : ColumnUnit.NONE);
-        return ClaimCells.claim(item, known, text, comma ? ',' : '.');
+        return ClaimCells.of(cells, false);
     }
 }

@@ -134,7 +134,7 @@ final class SumsAbove implements Closeable {
         if (text.isEmpty()) {
             return 0;
         }
-        if (row.kind(column) == CellKind.NUMBER) {
+        if (row.kind(column).isNumber()) {
             return Numbers.parse(text, '.', true);
         }
         char decimal = binding.map().decimalComma() ? ',' : '.';

@@ -51,7 +51,7 @@ final class XlsxCells {
         }
         return styles.isDate(style) && DateUtil.isValidExcelDate(number) && number < LARGEST_WHOLE
                 ? date(number)
-                : new Cell(shortest(value, number), CellKind.NUMBER);
+                : new Cell(shortest(value, number), styles.isPercentage(style) ? CellKind.PERCENTAGE : CellKind.NUMBER);
     }
 
     private Cell date(double serial) {

@@ -8,11 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.CellStyle;
-import org.apache.poi.ss.usermodel.DataValidation;
-import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
-import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.steelyard.model.CgMeasure;
 import org.steelyard.model.Claim;
@@ -27,9 +24,6 @@ final class ExerciseBook {
 
     private static final int END = 4;
     private static final int CHARS_OF_A_LINE = 92;
-    private static final List<String> VERDICTS = List.of("in limits", "out of limits");
-    private static final List<String> LIMITS =
-            List.of("maximum zero-fuel mass", "maximum take-off mass", "maximum landing mass", "maximum ramp mass");
 
     private final SmallBook book;
     private final WorkbookStyles styles;
@@ -155,43 +149,27 @@ final class ExerciseBook {
                 .label(SheetForm.UNIT, styles.tableHeading)
                 .label("", styles.tableHeading);
         grid.join(3, END);
+        AnswerCells answers = new AnswerCells(grid.sheet(), text.type(), measure, open);
         for (List<String> row : text.asked(measure)) {
-            int at = grid.position();
+            SheetItem item = SheetForm.item(row.get(0)).orElseThrow();
+            answers.check(item, grid.position(), 1);
             SheetRow cells = grid.row(18).label(row.get(0), styles.text.plain());
-            figure(cells, row.get(0));
+            figure(cells, item, answers.style(item));
             cells.label(row.get(1), styles.text.plain()).label(row.get(2), styles.quiet);
             grid.join(3, END);
-            if (row.get(0).equals(SheetForm.label(SheetItem.VERDICT))) {
-                choice(grid, at, VERDICTS);
-            } else if (row.get(0).equals(SheetForm.label(SheetItem.LIMITED_BY))) {
-                choice(grid, at, LIMITS);
-            }
         }
     }
 
     /** The cell for a figure, with what the student entered. */
-    private void figure(SheetRow cells, String label) {
-        Optional<Claim> claim = claims.entrySet().stream()
-                .filter(entry -> SheetForm.label(entry.getKey()).equals(label))
-                .map(Map.Entry::getValue)
-                .findFirst();
-        boolean number = claim.orElse(new Claim.Words("none")) instanceof Claim.Figure
-                && !label.equals(SheetForm.label(SheetItem.TRIM));
+    private void figure(SheetRow cells, SheetItem item, CellStyle style) {
+        Optional<Claim> claim = Optional.ofNullable(claims.get(item));
+        boolean number =
+                claim.orElse(new Claim.Words("none")) instanceof Claim.Figure && item.kind() != SheetItem.Kind.TRIM;
         if (number) {
-            cells.number(Double.parseDouble(claim.orElseThrow().shown().replaceFirst(" .*", "")), open);
+            cells.number(Double.parseDouble(claim.orElseThrow().shown().replaceFirst(" .*", "")), style);
         } else {
-            cells.label(claim.map(Claim::shown).orElse(""), open);
+            cells.label(claim.map(Claim::shown).orElse(""), style);
         }
-    }
-
-    /** A list to choose from; other words are let through, so that a blank or a note stops nobody. */
-    private static void choice(SheetGrid grid, int row, List<String> words) {
-        DataValidationHelper helper = grid.sheet().getDataValidationHelper();
-        DataValidation list = helper.createValidation(
-                helper.createExplicitListConstraint(words.toArray(String[]::new)),
-                new CellRangeAddressList(row, row, 1, 1));
-        list.setShowErrorBox(false);
-        grid.sheet().addValidationData(list);
     }
 
     private void data() {

@@ -120,6 +120,16 @@ final class GradePage {
                                             .map(SheetItem::label)
                                             .toList())
                             + ", and go through the sum line by line.");
+        } else if (sheet.diagnosis() instanceof Diagnosis.Rounding rounding) {
+            html.element(
+                    "p",
+                    "The working is right: the rounding on this sheet explains the "
+                            + String.join(
+                                    ", the ",
+                                    rounding.items().stream()
+                                            .map(SheetItem::label)
+                                            .toList())
+                            + ". Carry more digits on the way and round at the end.");
         } else if (GradeWords.isEmpty(sheet)) {
             html.element("p", "No figure was entered.");
         } else {

@@ -64,6 +64,9 @@ final class GradeWords {
                     + String.join(
                             ", ", cannot.first().stream().map(SheetItem::label).toList());
         }
+        if (sheet.diagnosis() instanceof Diagnosis.Rounding) {
+            return "rounding";
+        }
         return isEmpty(sheet) ? "nothing entered" : "";
     }
 

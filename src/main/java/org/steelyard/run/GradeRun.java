@@ -12,13 +12,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.steelyard.config.Configuration;
 import org.steelyard.grade.Exercise;
+import org.steelyard.grade.MarkedItem;
 import org.steelyard.grade.MarkedSheet;
 import org.steelyard.grade.Marker;
+import org.steelyard.model.Claim;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Loading;
 import org.steelyard.model.MarkingScheme;
 import org.steelyard.model.Origin;
 import org.steelyard.model.ProblemCode;
+import org.steelyard.model.SheetItem;
 import org.steelyard.model.StudentSheet;
 import org.steelyard.read.GradeInput;
 import org.steelyard.read.GradeReader;
@@ -142,9 +145,36 @@ public final class GradeRun {
         for (HandedSheets.Handed one : handed.standing(problems)) {
             Marker marker = markers.computeIfAbsent(
                     one.loading(), given -> new Marker(Exercise.of(given, configuration.policy()), scheme));
-            marked.add(marker.mark(one.sheet()).with(handed.among(one)));
+            MarkedSheet sheet = marker.mark(one.sheet()).with(handed.among(one));
+            unread(sheet);
+            marked.add(sheet);
         }
         return marked;
+    }
+
+    /** Tells what turned out to have no meaning, or two, when it was held against what was asked. */
+    private void unread(MarkedSheet sheet) {
+        for (MarkedItem item : sheet.items()) {
+            Claim claim = sheet.sheet().claims().get(item.item());
+            boolean told = claim instanceof Claim.Unreadable;
+            if (item.outcome() == org.steelyard.grade.Outcome.UNREADABLE && !told) {
+                problems.add(new InputProblem(
+                        sheet.sheet().origin(),
+                        item.item().label(),
+                        ProblemCode.CONTRADICTION,
+                        "the answer of " + sheet.sheet().student() + " cannot be read",
+                        item.claimed(),
+                        expected(item.item())));
+            }
+        }
+    }
+
+    private static String expected(SheetItem item) {
+        return switch (item.kind()) {
+            case VERDICT -> "in limits or out of limits, and not both";
+            case LIMIT -> "one of zero-fuel, take-off, landing, ramp";
+            default -> "one reading: the sign may stand for thousands or for decimals";
+        };
     }
 
     /** A loading without where it was read and what is carried along: rows with the same one share their answers. */

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,10 +23,14 @@ import org.steelyard.model.Policy;
 import org.steelyard.model.SharingRule;
 import org.steelyard.model.SheetItem;
 import org.steelyard.model.StudentSheet;
+import org.steelyard.samples.EdgeTable;
+import org.steelyard.samples.EdgeTopic;
 import org.steelyard.samples.SampleJet;
 
 /** Marks on the sample jet: 45,400, 53,400, 53,200 and 48,200 kg, all at 25 % MAC; 59,800 kg by the zero-fuel limit. */
 class MarkerTest {
+
+    private static final EdgeTable EDGES = new EdgeTable(MarkerTest.class);
 
     private static final Policy POLICY = new Policy(1, 0.5, 2, 0.2, SharingRule.BY_CAPACITY);
     private static final MarkingScheme SCHEME = new MarkingScheme(
@@ -42,6 +48,11 @@ class MarkerTest {
 
     private final Map<SheetItem, Claim> claims = new EnumMap<>(SheetItem.class);
     private Exercise exercise = Exercise.of(SampleJet.loaded().loading(), POLICY);
+
+    @AfterAll
+    static void write() {
+        EDGES.write();
+    }
 
     private void kg(SheetItem item, double massKg) {
         claims.put(item, new Claim.Figure(massKg, 0.5, CgMeasure.PERCENT_MAC, massKg + " kg"));
@@ -257,5 +268,106 @@ class MarkerTest {
         assertThat(summary.hardest().orElseThrow().item()).isEqualTo(SheetItem.TAKEOFF_MASS);
         assertThat(summary.slips()).extracting(ClassSummary.SlipCount::kind).containsExactly(SlipKind.TAXI_NOT_OFF);
         assertThat(summary.items()).allSatisfy(item -> assertThat(item.asked()).isEqualTo(3));
+    }
+
+    /** CGs of a moment that is off: 45,400 × 4 m / 100 = 1,816 kg m is one % MAC at zero fuel, and so on. */
+    private void momentOff(double offKgM) {
+        double[] massesKg = {45400, 53400, 53200, 48200};
+        int at = 0;
+        for (SheetItem item : SheetItem.ALL) {
+            if (item.kind() == SheetItem.Kind.CG) {
+                double percentMac = Math.rint((25 + offKgM / massesKg[at++] / 4 * 100) * 100) / 100;
+                claims.put(item, new Claim.Figure(percentMac, 0.005, CgMeasure.PERCENT_MAC, percentMac + " % MAC"));
+            }
+        }
+    }
+
+    @Test
+    void aMomentOffByAThousandIsNamedAndOneNearlySoIsNot() {
+        right();
+        momentOff(1000);
+        claims.put(SheetItem.TRIM, new Claim.Figure(-0.25, 0.125, CgMeasure.PERCENT_MAC, "0.25 DN"));
+        assertThat(cause()).isEqualTo("arithmetic slip: moment at zero fuel");
+        momentOff(955);
+        assertThat(cause()).isEqualTo("cannot tell: ZERO_FUEL_CG");
+        EDGES.row(
+                EdgeTopic.LOOSE_MATCH,
+                "moment 955 kg m too large, CGs to 0.01 % MAC: off by 1,000 would be 0.025 % MAC from it",
+                "cannot tell: ZERO_FUEL_CG",
+                cause());
+    }
+
+    private String cause() {
+        Diagnosis diagnosis = mark().diagnosis();
+        if (diagnosis instanceof Diagnosis.Found found) {
+            return (found.whole() ? "" : "first error: ")
+                    + String.join(
+                            " or ",
+                            found.explanations().stream()
+                                    .map(Explanation::label)
+                                    .toList());
+        }
+        return diagnosis instanceof Diagnosis.CannotTell cannot
+                ? "cannot tell: " + cannot.first().get(0)
+                : diagnosis.getClass().getSimpleName().toLowerCase(Locale.ROOT);
+    }
+
+    /** The taxi fuel left in, and a take-off CG that is off by no slip: 25.3 % MAC is 0.15 DN, set to 0.25 DN. */
+    @Test
+    void aTrimThatFollowsFromTheStudentsOwnCgIsNoSecondSlip() {
+        right();
+        kg(SheetItem.TAKEOFF_MASS, 53400);
+        kg(SheetItem.LANDING_MASS, 48400);
+        mac(SheetItem.TAKEOFF_CG, 25.3);
+        claims.put(SheetItem.TRIM, new Claim.Figure(-0.25, 0.125, CgMeasure.PERCENT_MAC, "0.25 DN"));
+        EDGES.row(
+                EdgeTopic.LOOSE_MATCH,
+                "taxi fuel not taken off, take-off CG 25.3 for 25.0 by no slip, trim as 25.3 gives it",
+                "follows on; cannot tell: TAKEOFF_MASS",
+                item(mark(), SheetItem.TRIM).outcome().label() + "; " + cause());
+    }
+
+    /** 232 kg in hold 2 at 17 m: 45,632, 53,632, 53,432 and 48,432 kg, underload 6,368 kg. */
+    @Test
+    void massesToTenKilogramsAtEachStepAreRoundingAndNoSlip() {
+        exercise = Exercise.of(SampleJet.loaded().hold(1, 232).loading(), POLICY);
+        right();
+        kg(SheetItem.ZERO_FUEL_MASS, 45640);
+        kg(SheetItem.RAMP_MASS, 53640);
+        kg(SheetItem.TAKEOFF_MASS, 53440);
+        kg(SheetItem.LANDING_MASS, 48440);
+        kg(SheetItem.UNDERLOAD, 6360);
+        EDGES.row(
+                EdgeTopic.RIGHT_SHEETS,
+                "all masses to 10 kg and off by 8, as each line was rounded",
+                "rounding",
+                cause());
+    }
+
+    /** Three adults more at 15 m: 600 kg m less, 39.4 index units; lines rounded to whole units give 38. */
+    @Test
+    void wholeIndexUnitsAreRoundingAndNoSlip() {
+        exercise = Exercise.of(SampleJet.loaded().zone(0, 13).loading(), POLICY);
+        right();
+        kg(SheetItem.ZERO_FUEL_MASS, 45700);
+        kg(SheetItem.RAMP_MASS, 53700);
+        kg(SheetItem.TAKEOFF_MASS, 53500);
+        kg(SheetItem.LANDING_MASS, 48500);
+        kg(SheetItem.UNDERLOAD, 6300);
+        for (SheetItem item : SheetItem.ALL) {
+            if (item.kind() == SheetItem.Kind.CG) {
+                claims.put(item, new Claim.Figure(38, 0.5, CgMeasure.INDEX, "38 index"));
+            }
+        }
+        EDGES.row(EdgeTopic.RIGHT_SHEETS, "index 38 for 39.4, whole units on each line", "rounding", cause());
+    }
+
+    @Test
+    void aLimitThatTheExerciseHasNotIsNoCandidate() {
+        assertThat(new Marker(exercise, SCHEME)
+                        .slips().stream()
+                                .filter(slip -> slip.kind() == SlipKind.LIMIT_LEFT_OUT)
+                                .map(Slip::what))
+                .containsExactly("maximum zero-fuel mass");
     }
 }

@@ -119,14 +119,14 @@ class GradeReaderTest {
     @Test
     void whatIsNoFigureIsKeptAndToldWithItsPlace() throws IOException, SeasonUnreadableException {
         GradeInput input =
-                read("a.csv", "student,flight,claimed-takeoff-mass (kg)\nWren,X1,\"53,200\"\n,,\nRobin,X1,\n");
+                read("a.csv", "student,flight,claimed-takeoff-mass (kg)\nWren,X1,some 53200\n,,\nRobin,X1,\n");
         assertThat(input.sheets()).hasSize(2);
         assertThat(input.sheets().get(0).sheet().claims().get(SheetItem.TAKEOFF_MASS))
                 .isInstanceOf(Claim.Unreadable.class);
         assertThat(input.problems())
                 .extracting(InputProblem::message)
-                .containsExactly("a.csv:2:take-off mass: the figure of Wren cannot be read (value '53,200'; expected a"
-                        + " number as 63587.5, without thousands separators)");
+                .containsExactly("a.csv:2:take-off mass: the figure of Wren cannot be read (value 'some 53200';"
+                        + " expected one number as 63587.5, alone or with its unit)");
     }
 
     @Test

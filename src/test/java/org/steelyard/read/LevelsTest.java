@@ -175,6 +175,20 @@ class LevelsTest {
         assertThat(read.accepted().get(0).fuel()).isEqualTo(new Fuel.NotGiven());
     }
 
+    @Test
+    void aCellThatShowsAPercentageHoldsAHundredthOfIt() throws SourceFault {
+        TableName name = new TableName("s.xlsx", "Sheet 1");
+        RawRow headings = RawRow.ofText(1, "Flight", "Date", "Tail", "TOM", "TOCG");
+        RowParser parser = new RowParser(name, Binding.of(MAP, headings, name, false), Fixtures.TAILS);
+        CellKind[] kinds = {CellKind.TEXT, CellKind.TEXT, CellKind.TEXT, CellKind.NUMBER, CellKind.PERCENTAGE};
+        String[] cells = {"T1", "2026-05-01", "SX-BAA", "36000", "0.225"};
+        assertThat(parser.parse(RawRow.of(2, cells, kinds)))
+                .isInstanceOfSatisfying(
+                        ParsedRow.Accepted.class,
+                        row -> assertThat(row.loading().load())
+                                .isEqualTo(new Load.TakeoffGiven(MassMoment.at(36_000, 10.9))));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

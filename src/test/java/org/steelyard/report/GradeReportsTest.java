@@ -161,7 +161,7 @@ class GradeReportsTest {
             }
             assertThat(open).isGreaterThan(14);
             assertThat(index).isTrue();
-            assertThat(sheet.getDataValidations()).hasSize(2);
+            assertThat(sheet.getDataValidations()).hasSize(SheetItem.ALL.size());
             assertThat(sheet.iterator())
                     .toIterable()
                     .anyMatch(row ->
