@@ -52,6 +52,9 @@ final class AuditCommand implements Callable<Integer> {
     private ConfigOption config;
 
     @Mixin
+    private ForceOption force;
+
+    @Mixin
     private ReadingOptions reading;
 
     @Parameters(paramLabel = "SEASON", description = "Folder or file with the loadings.")
@@ -120,7 +123,8 @@ final class AuditCommand implements Callable<Integer> {
                 Version.number(),
                 by,
                 options(),
-                room);
+                room,
+                force.isGiven());
         SeasonOutcome outcome = audit(request);
         PrintWriter err = spec.commandLine().getErr();
         outcome.fileProblems().forEach(problem -> err.println(problem.message()));

@@ -2,6 +2,7 @@ package org.steelyard.report;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.DirectoryStream;
@@ -18,8 +19,11 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Deque;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -45,16 +49,21 @@ public final class StagedFolder implements Closeable {
             "con", "prn", "aux", "nul", "com1", "com2", "com3", "com4", "com5", "com6", "com7", "com8", "com9", "lpt1",
             "lpt2", "lpt3", "lpt4", "lpt5", "lpt6", "lpt7", "lpt8", "lpt9");
 
+    private final Destination to;
+    private final boolean inputs;
     private final Path folder;
     private final Path staging;
     private final Deque<Path> made;
     private final WritingLock lock;
     private final List<String> files = new ArrayList<>();
     private final Set<String> namesSeen = new TreeSet<>();
+    private Optional<OutputList> before = Optional.empty();
     private boolean halfMoved;
 
-    private StagedFolder(Path folder, Deque<Path> made, WritingLock lock) {
-        this.folder = folder;
+    private StagedFolder(Destination to, boolean inputs, Deque<Path> made, WritingLock lock) {
+        this.to = to;
+        this.inputs = inputs;
+        this.folder = to.path();
         this.staging = folder.resolve(STAGING);
         this.made = made;
         this.lock = lock;
@@ -69,23 +78,39 @@ public final class StagedFolder implements Closeable {
      * @throws IOException if it cannot be written
      * @throws IllegalArgumentException if the name cannot be that of a folder inside the parent on every system
      */
-    public static StagedFolder in(Path parent, String name) throws IOException {
+    public static StagedFolder in(Destination parent, String name) throws IOException {
         requireName(name);
-        return at(parent.resolve(name));
+        return at(parent.at(parent.path().resolve(name)));
     }
 
     /**
      * Prepares the writing of a folder, which is made if it is not there.
      *
-     * @param folder the folder
+     * @param to the folder
      * @return the folder
      * @throws IOException if it cannot be written
      */
-    public static StagedFolder at(Path folder) throws IOException {
-        Path whole = folder.toAbsolutePath().normalize();
+    public static StagedFolder at(Destination to) throws IOException {
+        return at(to, false);
+    }
+
+    /**
+     * Prepares the writing of inputs. They are read again as if somebody else had written them, so no list is made of
+     * them, and only what is the same byte for byte is written over.
+     *
+     * @param to the folder
+     * @return the folder
+     * @throws IOException if it cannot be written
+     */
+    public static StagedFolder ofInputs(Destination to) throws IOException {
+        return at(to, true);
+    }
+
+    private static StagedFolder at(Destination to, boolean inputs) throws IOException {
+        Path whole = to.path().toAbsolutePath().normalize();
         for (int i = 1; ; i++) {
             try {
-                return tryAt(whole);
+                return tryAt(to.at(whole), inputs);
             } catch (NoSuchFileException | FileAlreadyExistsException e) {
                 if (i == TRIES) { // a run that ends removes empty folders between two steps of this one
                     throw e;
@@ -94,12 +119,13 @@ public final class StagedFolder implements Closeable {
         }
     }
 
-    private static StagedFolder tryAt(Path folder) throws IOException {
+    private static StagedFolder tryAt(Destination to, boolean inputs) throws IOException {
+        Path folder = to.path();
         Deque<Path> made = makeFolders(folder);
         Path staging = folder.resolve(STAGING);
         try {
             makeStaging(staging);
-            StagedFolder staged = new StagedFolder(folder, made, lock(folder, staging));
+            StagedFolder staged = new StagedFolder(to, inputs, made, lock(folder, staging));
             staged.begin();
             return staged;
         } catch (IOException e) {
@@ -180,7 +206,7 @@ public final class StagedFolder implements Closeable {
     public static void putRight(Path folder) throws IOException {
         Path staging = folder.resolve(STAGING);
         if (MoveList.isAt(staging)) {
-            StagedFolder.at(folder).close();
+            StagedFolder.at(Destination.of(folder)).close();
         }
     }
 
@@ -209,7 +235,7 @@ public final class StagedFolder implements Closeable {
      *
      * @param name its name, with a slash after that of a sub-folder
      * @return where to write it for now
-     * @throws IOException if something stands in its place that cannot be replaced
+     * @throws IOException if something stands in its place that cannot be replaced, or must not be
      * @throws IllegalArgumentException if the name leads out of the folder, or is that of another of its files on a
      *     system that does not tell upper from lower case
      */
@@ -220,6 +246,9 @@ public final class StagedFolder implements Closeable {
         }
         OutputPlace.requireNoLink(folder, name);
         OutputPlace.requireFree(folder.resolve(name));
+        if (!inputs) {
+            to.requireMayWrite(name, before());
+        }
         Path file = staging.resolve(name);
         Path parent = file.getParent();
         if (parent != null) {
@@ -227,6 +256,14 @@ public final class StagedFolder implements Closeable {
         }
         files.add(name);
         return file;
+    }
+
+    /** What this program wrote here before. */
+    private OutputList before() {
+        if (before.isEmpty()) {
+            before = Optional.of(OutputList.in(folder));
+        }
+        return before.get();
     }
 
     /** Where a file of a season's reports is to be written. */
@@ -254,7 +291,8 @@ public final class StagedFolder implements Closeable {
     }
 
     /**
-     * Moves all files to their place and removes those of an earlier run that this one does not write.
+     * Moves all files to their place and removes those of an earlier run that this one does not write, as long as they
+     * are as that run left them. Where no file lists the others, a list of all is written ({@link OutputList}).
      *
      * @param former names of files that would be of an earlier run
      * @throws IOException if that fails: a {@link HalfMovedException} if some were moved, else all is as it was
@@ -262,17 +300,12 @@ public final class StagedFolder implements Closeable {
     public void publish(Collection<String> former) throws IOException {
         List<String> gone = former.stream()
                 .filter(name -> !namesSeen.contains(name.toLowerCase(Locale.ROOT)))
-                .filter(name -> Files.exists(folder.resolve(name), LinkOption.NOFOLLOW_LINKS))
+                .filter(name -> before().wrote(name))
                 .toList();
         for (String name : gone) {
             OutputPlace.requireNoLink(folder, name);
-            if (Files.isDirectory(folder.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
-                throw new FileSystemException(
-                        folder.resolve(name).toString(),
-                        null,
-                        "a folder of an earlier run in parts stands there; move it away");
-            }
         }
+        list();
         for (String name : files) {
             OutputPlace.requireNoLink(folder, name);
             OutputPlace.requireFree(folder.resolve(name));
@@ -289,6 +322,24 @@ public final class StagedFolder implements Closeable {
             throw new FileSystemException(
                     folder.toString(), null, "its lock was removed meanwhile, and another run may be writing into it");
         }
+    }
+
+    private void list() throws IOException {
+        if (inputs) {
+            for (String name : files) {
+                to.requireSame(name, staging.resolve(name));
+            }
+            return;
+        }
+        if (files.contains(OutputFile.RUN.fileName())) {
+            return;
+        }
+        Map<String, OutputSum> sums = new LinkedHashMap<>();
+        for (String name : files) {
+            sums.put(name, OutputSum.of(staging.resolve(name)));
+        }
+        String text = before().with(sums);
+        Files.writeString(file(OutputList.NAME), text, StandardCharsets.UTF_8);
     }
 
     private void finishMoves(MoveList list) throws IOException {

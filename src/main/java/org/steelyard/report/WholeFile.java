@@ -27,7 +27,7 @@ public final class WholeFile {
 
     /** What writes the bytes. */
     @FunctionalInterface
-    public interface Content {
+    interface Content {
         /**
          * Writes them.
          *
@@ -38,14 +38,16 @@ public final class WholeFile {
     }
 
     /**
-     * Writes a text in UTF-8.
+     * Writes a page in HTML or a text in YAML with the mark by which it is known again ({@link OutputMark}).
      *
-     * @param file where to; its folder is made if it is not there
+     * @param to where to; its folder is made if it is not there
      * @param text what
-     * @throws IOException if it cannot be written; what stood there is then as it was
+     * @throws IOException if it cannot or must not be written; what stood there is then as it was
      */
-    public static void write(Path file, String text) throws IOException {
-        write(file, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+    public static void write(Destination to, String text) throws IOException {
+        to.requireMayWrite();
+        byte[] bytes = OutputMark.marked(text).getBytes(StandardCharsets.UTF_8);
+        write(to.path(), out -> out.write(bytes));
     }
 
     /**
@@ -55,7 +57,7 @@ public final class WholeFile {
      * @param content what
      * @throws IOException if it cannot be written; what stood there is then as it was
      */
-    public static void write(Path file, Content content) throws IOException {
+    static void write(Path file, Content content) throws IOException {
         Path whole = Files.isSymbolicLink(file) && Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
         if (Files.exists(whole) && !Files.isRegularFile(whole) && !Files.isDirectory(whole)) {
             straight(whole, content); // a device or a pipe, as that of the output

@@ -38,7 +38,7 @@ class StagedFolderTest {
     }
 
     private void run(String content) throws IOException {
-        try (StagedFolder staged = StagedFolder.at(folder())) {
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             write(staged, content);
             staged.publish();
         }
@@ -47,7 +47,9 @@ class StagedFolderTest {
     private Map<String, String> all() throws IOException {
         Map<String, String> files = new TreeMap<>();
         try (Stream<Path> paths = Files.walk(parent)) {
-            for (Path path : paths.filter(Files::isRegularFile).toList()) {
+            for (Path path : paths.filter(Files::isRegularFile)
+                    .filter(file -> !file.endsWith(OutputList.NAME))
+                    .toList()) {
                 files.put(folder().relativize(path).toString(), Files.readString(path, StandardCharsets.UTF_8));
             }
         }
@@ -78,7 +80,7 @@ class StagedFolderTest {
     void filesAppearTogetherAndNothingElseIsLeft() throws IOException {
         run("first");
         assertThat(all()).isEqualTo(each("first"));
-        try (StagedFolder staged = StagedFolder.at(folder())) {
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             write(staged, "second");
             assertThat(folder().resolve("a.csv")).hasContent("first");
             staged.publish();
@@ -88,10 +90,10 @@ class StagedFolderTest {
 
     @Test
     void afterAFailureAllIsAsItWasAndAFolderMadeForItIsGone() throws IOException {
-        StagedFolder.at(folder()).close();
+        StagedFolder.at(Destination.of(folder())).close();
         assertThat(folder()).doesNotExist();
         run("first");
-        try (StagedFolder staged = StagedFolder.at(folder())) {
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             Files.writeString(staged.file("a.csv"), "half");
             Files.writeString(staged.scratch("waiting"), "half");
         }
@@ -108,7 +110,7 @@ class StagedFolderTest {
         assertThat(all()).isEqualTo(each("new"));
 
         killedAfter(moves, "newer");
-        StagedFolder.at(folder()).close();
+        StagedFolder.at(Destination.of(folder())).close();
         assertThat(all()).isEqualTo(each("newer"));
     }
 
@@ -132,7 +134,7 @@ class StagedFolderTest {
         Path blocked = Files.createDirectories(folder().resolve("b.xlsx").resolve("inside"));
         for (int i = 0; i < 2; i++) {
             assertThatIOException()
-                    .isThrownBy(() -> StagedFolder.at(folder()))
+                    .isThrownBy(() -> StagedFolder.at(Destination.of(folder())))
                     .isInstanceOf(HalfMovedException.class)
                     .withMessageContaining("a folder stands where the file is to be; move it away")
                     .withMessageContaining("b.xlsx")
@@ -140,7 +142,7 @@ class StagedFolderTest {
         }
         Files.delete(blocked);
         Files.delete(blocked.getParent());
-        StagedFolder.at(folder()).close();
+        StagedFolder.at(Destination.of(folder())).close();
         assertThat(all()).isEqualTo(each("new"));
     }
 
@@ -148,7 +150,7 @@ class StagedFolderTest {
     void aPlaceThatIsTakenIsSaidBeforeAnythingIsMoved() throws IOException {
         Files.createDirectories(folder().resolve("b.xlsx"));
         Files.writeString(folder().resolve("pages"), "a file");
-        try (StagedFolder staged = StagedFolder.at(folder())) {
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             Files.writeString(staged.file("a.csv"), "new");
             assertThatIOException().isThrownBy(() -> staged.file("b.xlsx")).withMessageContaining("a folder stands");
             assertThatIOException()
@@ -161,7 +163,7 @@ class StagedFolderTest {
     @Test
     void aPlaceTakenWhileTheRunWentOnLeavesAllAsItWas() throws IOException {
         run("old");
-        try (StagedFolder staged = StagedFolder.at(folder())) {
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             write(staged, "new");
             Files.delete(folder().resolve("b.xlsx"));
             Files.createDirectories(folder().resolve("b.xlsx"));
@@ -182,10 +184,10 @@ class StagedFolderTest {
 
     @Test
     void onlyOneRunAtATimeWritesIntoAFolder() throws IOException {
-        try (StagedFolder first = StagedFolder.at(folder())) {
+        try (StagedFolder first = StagedFolder.at(Destination.of(folder()))) {
             write(first, "first");
             assertThatIOException()
-                    .isThrownBy(() -> StagedFolder.at(folder()))
+                    .isThrownBy(() -> StagedFolder.at(Destination.of(folder())))
                     .withMessageContaining("another run is writing into it at this moment");
             first.publish();
         }
@@ -194,14 +196,20 @@ class StagedFolderTest {
 
     @Test
     void filesOfAnEarlierRunGoAndThoseOfOthersStay() throws IOException {
-        run("old");
-        Files.writeString(folder().resolve("room.csv"), "old");
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
+            write(staged, "old");
+            Files.writeString(staged.file("room.csv"), "old");
+            Files.writeString(staged.file("edited.csv"), "old");
+            staged.publish();
+        }
         Files.writeString(folder().resolve("mine.txt"), "mine");
-        try (StagedFolder staged = StagedFolder.at(folder())) {
+        Files.writeString(folder().resolve("edited.csv"), "edited");
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             write(staged, "new");
-            staged.publish(List.of("a.csv", "room.csv", "never.csv"));
+            staged.publish(List.of("a.csv", "room.csv", "edited.csv", "mine.txt", "never.csv"));
         }
         Map<String, String> expected = each("new");
+        expected.put("edited.csv", "edited");
         expected.put("mine.txt", "mine");
         assertThat(all()).isEqualTo(expected);
     }
@@ -209,7 +217,7 @@ class StagedFolderTest {
     @ParameterizedTest
     @ValueSource(strings = {"../x", "/x", "a/../../x", "a/b/c", "", " ", "..", "a\nmove b", "./x"})
     void aNameThatLeadsOutIsRefused(String name) throws IOException {
-        try (StagedFolder staged = StagedFolder.at(folder())) {
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             assertThatIllegalArgumentException().isThrownBy(() -> staged.file(name));
         }
         assertThat(all()).isEmpty();
@@ -361,7 +369,7 @@ class StagedFolderTest {
 
     @Test
     void twoFilesWhoseNamesDifferInCaseOnlyAreRefused() throws IOException {
-        try (StagedFolder staged = StagedFolder.at(folder())) {
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             staged.file("A.csv");
             assertThatIllegalArgumentException().isThrownBy(() -> staged.file("a.csv"));
         }
@@ -370,6 +378,6 @@ class StagedFolderTest {
     @ParameterizedTest
     @ValueSource(strings = {"CON", "nul", "com1.csv", "Aux.old"})
     void aNameOfADeviceIsNoFolder(String name) {
-        assertThatIllegalArgumentException().isThrownBy(() -> StagedFolder.in(parent, name));
+        assertThatIllegalArgumentException().isThrownBy(() -> StagedFolder.in(Destination.of(parent), name));
     }
 }
