@@ -48,10 +48,11 @@ final class Racer {
     }
 
     private static void race(Round round, Path place, String me, BufferedReader in) throws IOException {
+        Destination to = new Destination(place, List.of(), true);
         if (round == Round.FILE) {
-            WholeFile.write(place, me);
+            WholeFile.write(to, me);
         } else {
-            try (StagedFolder staged = StagedFolder.at(place)) {
+            try (StagedFolder staged = StagedFolder.at(to)) {
                 for (String name : NAMES) {
                     Files.writeString(staged.file(name), me, StandardCharsets.UTF_8);
                 }

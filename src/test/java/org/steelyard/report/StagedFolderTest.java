@@ -335,7 +335,7 @@ class StagedFolderTest {
         Path outside = outside();
         Files.createDirectories(folder());
         Files.createSymbolicLink(folder().resolve("students"), outside);
-        try (StagedFolder staged = StagedFolder.at(folder())) {
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             assertThatIOException()
                     .isThrownBy(() -> staged.file("students/1.html"))
                     .withMessageContaining("a link stands where a folder is needed; move it away");
@@ -346,7 +346,7 @@ class StagedFolderTest {
     @Test
     void aRunWhoseLockWasRemovedMovesNothing() throws IOException {
         run("old");
-        try (StagedFolder staged = StagedFolder.at(folder())) {
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             write(staged, "new");
             Files.delete(folder().resolve(StagedFolder.STAGING).resolve("lock"));
             assertThatIOException().isThrownBy(staged::publish).withMessageContaining("its lock was removed meanwhile");
@@ -358,7 +358,7 @@ class StagedFolderTest {
     void aFolderOfAnEarlierRunInPartsIsSaidBeforeAnythingIsMoved() throws IOException {
         Path part = Files.createDirectories(folder().resolve("flights.parquet")).resolve("part-0");
         Files.writeString(part, "theirs");
-        try (StagedFolder staged = StagedFolder.at(folder())) {
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             write(staged, "new");
             assertThatIOException()
                     .isThrownBy(() -> staged.publish(List.of("flights.parquet")))
