@@ -40,7 +40,7 @@ class CollidingKeysTest {
     private static String name(int number) {
         StringBuilder name = new StringBuilder();
         for (int bit = 0; bit < LETTERS; bit++) {
-            name.append((number >> bit & 1) == 0 ? "Aa" : "BB");
+            name.append(((number >> bit) & 1) == 0 ? "Aa" : "BB");
         }
         return name.toString();
     }

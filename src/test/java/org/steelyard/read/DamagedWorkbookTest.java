@@ -28,7 +28,7 @@ class DamagedWorkbookTest {
 
     private static final long SEED = 20261130;
     private static final int WORKBOOKS = 300;
-    private static final String HEADINGS = "Flight,Date,Tail,Pax A,Fuel,Taxi,Trip,Pilot";
+    private static final String[] HEADINGS = {"Flight", "Date", "Tail", "Pax A", "Fuel", "Taxi", "Trip", "Pilot"};
 
     @TempDir
     private Path folder;
@@ -40,7 +40,7 @@ class DamagedWorkbookTest {
         try (XSSFWorkbook workbook = new XSSFWorkbook();
                 ByteArrayOutputStream out = new ByteArrayOutputStream()) {
             Sheet sheet = workbook.createSheet("Season");
-            fill(sheet.createRow(0), HEADINGS.split(","));
+            fill(sheet.createRow(0), HEADINGS);
             for (int i = 1; i <= 20; i++) {
                 fill(
                         sheet.createRow(i),
@@ -100,7 +100,7 @@ class DamagedWorkbookTest {
         for (int i = 0; i < WORKBOOKS; i++) {
             byte[] damaged = whole.clone();
             int bit = random.nextInt(8 * damaged.length);
-            damaged[bit / 8] ^= (byte) (1 << bit % 8);
+            damaged[bit / 8] ^= (byte) (1 << (bit % 8));
             ReadAll read = read(damaged);
             if (read.problems().isEmpty()) {
                 assertThat(read).as("bit " + bit + ", seed " + SEED).isEqualTo(expected);
