@@ -16,9 +16,9 @@ import org.steelyard.model.SheetItem;
  * Finds the slips that explain a sheet. Each candidate is worked through; it explains the sheet if every figure that
  * was entered is what comes out, within the rounding that the sheet shows, or follows from the student's own figures.
  * The first candidate is no slip at all: what rounding explains is no slip's doing. A slip that changes no figure of
- * the exercise is no candidate. What explains the sheet is ranked by posterior odds: how closely the figures agree, times how common the slip is,
- * shared out among its variants. Explanations within a factor of {@value #TOO_CLOSE} of the best cannot be told apart
- * from it. Pairs are tried where no single slip explains the sheet.
+ * the exercise is no candidate. What explains the sheet is ranked by posterior odds: how closely the figures agree,
+ * times how common the slip is, shared out among its variants. Explanations within a factor of {@value #TOO_CLOSE} of
+ * the best cannot be told apart from it. Pairs are tried where no single slip explains the sheet.
  */
 final class Diagnoser {
 
@@ -31,7 +31,9 @@ final class Diagnoser {
     /** Odds of a figure that the slips do not give but the student's own figures do. */
     private static final double FOLLOWS = Math.log(0.05);
 
-    /** The farthest that finely written CGs may be off an explanation on average, as mean square; one may be farther. */
+    /**
+     * The farthest that finely written CGs may be off an explanation on average, as mean square; one may be farther.
+     */
     private static final double LOOSE = 0.2;
 
     /** A slip hardly seen against a slip at full distance. */
@@ -103,8 +105,7 @@ final class Diagnoser {
      * @param follows items that are wrong but follow from the student's own figures
      * @param following items that can follow from the student's own figures, right or wrong
      */
-    Diagnosis diagnose(
-            Agreement agreement, Set<SheetItem> wrong, Set<SheetItem> follows, Set<SheetItem> following) {
+    Diagnosis diagnose(Agreement agreement, Set<SheetItem> wrong, Set<SheetItem> follows, Set<SheetItem> following) {
         if (wrong.isEmpty() && follows.isEmpty()) {
             return new Diagnosis.Nothing();
         }

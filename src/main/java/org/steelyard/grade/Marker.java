@@ -86,7 +86,8 @@ public final class Marker {
                 outcomes.put(rule.item(), againstTheRightFigure(rule));
             }
             for (ItemRule rule : scheme.items()) {
-                if (outcomes.get(rule.item()) == Outcome.WRONG) {
+                Outcome outcome = outcomes.get(rule.item());
+                if (outcome == Outcome.WRONG || (outcome == Outcome.RIGHT && isConcluded(rule.item()))) {
                     againstOwnFigures(rule);
                 }
             }
@@ -127,14 +128,19 @@ public final class Marker {
             for (Route route : new OwnFigures(exercise, agreement).routes(rule.item())) {
                 if (agrees(rule, route)) {
                     following.add(rule.item());
-                    boolean fromWrong = route.from().stream().anyMatch(this::isWrong);
-                    boolean fromRounded = route.from().stream().allMatch(this::isRightButForRounding);
-                    if (fromWrong || (fromRounded && isConcluded(rule.item()))) {
-                        outcomes.put(rule.item(), fromWrong ? Outcome.FOLLOWS : Outcome.RIGHT);
-                        chains.put(rule.item(), "right from your own " + listed(route.from()));
-                        return;
+                    if (outcomes.get(rule.item()) == Outcome.WRONG) {
+                        letThrough(rule.item(), route.from());
                     }
                 }
+            }
+        }
+
+        private void letThrough(SheetItem item, List<SheetItem> from) {
+            boolean fromWrong = from.stream().anyMatch(this::isWrong);
+            boolean fromRounded = from.stream().allMatch(this::isRightButForRounding);
+            if (fromWrong || (fromRounded && isConcluded(item))) {
+                outcomes.put(item, fromWrong ? Outcome.FOLLOWS : Outcome.RIGHT);
+                chains.put(item, "right from your own " + listed(from));
             }
         }
 
@@ -144,7 +150,9 @@ public final class Marker {
                     .isPresent();
         }
 
-        /** Trim, limit and verdict are read off from other figures; masses and CGs are held to the scheme's tolerance. */
+        /**
+         * Trim, limit and verdict are read off from other figures; masses and CGs are held to the scheme's tolerance.
+         */
         private boolean isConcluded(SheetItem item) {
             return item.kind() != SheetItem.Kind.MASS && item.kind() != SheetItem.Kind.CG;
         }

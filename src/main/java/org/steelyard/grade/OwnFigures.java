@@ -95,9 +95,8 @@ final class OwnFigures {
         }
         double kg = massKg.map(own -> own + massHalves * agreement.halfStep(mass))
                 .orElse(right.get().massKg());
-        return Optional.of(
-                cg.map(figure -> state(kg, figure, figure.value() + cgHalves * figure.halfStep()))
-                        .orElse(MassMoment.at(kg, right.get().armM())));
+        return Optional.of(cg.map(figure -> state(kg, figure, figure.value() + cgHalves * figure.halfStep()))
+                .orElse(MassMoment.at(kg, right.get().armM())));
     }
 
     private MassMoment state(double massKg, Claim.Figure cg, double value) {
@@ -135,7 +134,8 @@ final class OwnFigures {
             List<SheetItem> from = from(before, cg);
             if (own(before).isPresent() && !from.isEmpty()) {
                 double value = after(item, before, 0, 0);
-                double slack = Math.abs(after(item, before, 1, 0) - value) + Math.abs(after(item, before, 0, 1) - value);
+                double slack =
+                        Math.abs(after(item, before, 1, 0) - value) + Math.abs(after(item, before, 0, 1) - value);
                 routes.add(new Route(new Answer.Figure(value), slack, from));
             }
         }
@@ -144,7 +144,8 @@ final class OwnFigures {
         if (cg && ownKg.isPresent()) {
             double value = number(item, new MassMoment(ownKg.get(), right.get().momentKgM()));
             double halfKg = agreement.halfStep(mass);
-            double beside = number(item, new MassMoment(ownKg.get() + halfKg, right.get().momentKgM()));
+            double beside = number(
+                    item, new MassMoment(ownKg.get() + halfKg, right.get().momentKgM()));
             routes.add(new Route(new Answer.Figure(value), Math.abs(beside - value), List.of(mass)));
         }
         return routes;
@@ -250,10 +251,12 @@ final class OwnFigures {
         Optional<Double> units = trimUnits(scale.get(), own.get());
         double slack = 0;
         for (double halves : new double[] {-1, 1}) {
-            Optional<Double> beside = trimUnits(
-                    scale.get(), own(Phase.TAKEOFF, 0, halves).orElseThrow());
-            slack = Math.max(slack, beside.flatMap(other -> units.map(at -> Math.abs(other - at)))
-                    .orElse(0.0));
+            Optional<Double> beside =
+                    trimUnits(scale.get(), own(Phase.TAKEOFF, 0, halves).orElseThrow());
+            slack = Math.max(
+                    slack,
+                    beside.flatMap(other -> units.map(at -> Math.abs(other - at)))
+                            .orElse(0.0));
         }
         double most = slack;
         return units.map(at -> List.of(new Route(Answer.Figure.trim(scale.get(), at), most, from)))
@@ -280,8 +283,7 @@ final class OwnFigures {
         List<Route> routes = new ArrayList<>();
         for (int[] halves : WITHIN_ROUNDING) {
             Balance own = own(halves[0], halves[1]);
-            routes.add(
-                    new Route(new Answer.Verdict(Verdicts.inLimits(exercise, LimitReading.RIGHT, own)), 0, from));
+            routes.add(new Route(new Answer.Verdict(Verdicts.inLimits(exercise, LimitReading.RIGHT, own)), 0, from));
         }
         return routes;
     }

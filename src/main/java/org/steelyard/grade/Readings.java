@@ -58,8 +58,7 @@ final class Readings {
         }
         if (item.kind() == SheetItem.Kind.CG) {
             double most = figure.measure() == CgMeasure.PERCENT_MAC ? MOST_PERCENT_MAC : MOST_OTHER_PERCENT_MAC;
-            return Math.abs(figure.value() - number.value())
-                    <= most * exercise.perPercentMac(item, figure.measure());
+            return Math.abs(figure.value() - number.value()) <= most * exercise.perPercentMac(item, figure.measure());
         }
         double leastKg = LEAST_SHARE * exercise.balance().takeoff().massKg();
         double sizeKg = Math.max(Math.abs(number.value()), leastKg);

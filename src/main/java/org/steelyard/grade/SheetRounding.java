@@ -55,8 +55,8 @@ final class SheetRounding {
                     masses.put(item, figure);
                     massKg = Math.max(massKg, figure.halfStep());
                 } else if (item.kind() == SheetItem.Kind.CG) {
-                    percentMac = Math.max(
-                            percentMac, figure.halfStep() / exercise.perPercentMac(item, figure.measure()));
+                    percentMac =
+                            Math.max(percentMac, figure.halfStep() / exercise.perPercentMac(item, figure.measure()));
                     index = figure.measure() == CgMeasure.INDEX ? Math.max(index, 2 * figure.halfStep()) : index;
                 }
             }
@@ -66,7 +66,9 @@ final class SheetRounding {
         indexStep = index;
     }
 
-    /** By which power of ten the masses are coarser than they are written: all end in noughts that need not be there. */
+    /**
+     * By which power of ten the masses are coarser than they are written: all end in noughts that need not be there.
+     */
     private double coarseness() {
         double factor = 1;
         while (masses.size() >= SHOWING && factor < 1000 && isShown(10 * factor)) {
@@ -108,7 +110,9 @@ final class SheetRounding {
 
     /** How far a mass may be off by rounding on the way. */
     double massKg() {
-        double onTheWayKg = isCoarse() ? SPREADS * spread(2 * massHalfKg) * Math.sqrt(rounded().size()) : 0;
+        double onTheWayKg = isCoarse()
+                ? SPREADS * spread(2 * massHalfKg) * Math.sqrt(rounded().size())
+                : 0;
         return massHalfKg + Math.max(MASS_STEPS * givenStepKg(), onTheWayKg);
     }
 
@@ -141,10 +145,8 @@ final class SheetRounding {
     private List<Line> rounded() {
         List<Line> lines = new ArrayList<>(loaded());
         lines.removeIf(line -> line.massKg() < LEAST_STEPS * 2 * massHalfKg);
-        double fuelArmM = exercise.right()
-                .state(Phase.TAKEOFF)
-                .map(MassMoment::armM)
-                .orElse(0.0);
+        double fuelArmM =
+                exercise.right().state(Phase.TAKEOFF).map(MassMoment::armM).orElse(0.0);
         for (int i = 0; i < Math.min(3, exercise.type().fuel().tanks().size()); i++) {
             lines.add(new Line(Line.Kind.STATE, "fuel", 1, fuelArmM, 0));
         }

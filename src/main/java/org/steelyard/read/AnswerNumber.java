@@ -46,7 +46,8 @@ record AnswerNumber(double value, double halfStep) {
 
     private static Optional<Matcher> parts(String text) {
         Matcher parts = NumberStyle.NUMBER.matcher(plain(text));
-        boolean fits = parts.matches() && (parts.group(3) == null || !parts.group(3).equals(parts.group(2)));
+        boolean fits =
+                parts.matches() && (parts.group(3) == null || !parts.group(3).equals(parts.group(2)));
         return fits ? Optional.of(parts) : Optional.empty();
     }
 
@@ -62,7 +63,8 @@ record AnswerNumber(double value, double halfStep) {
 
     private static boolean isEither(Matcher parts) {
         String group = parts.group(2);
-        boolean once = isMark(group) && parts.group(1).indexOf(group) == parts.group(1).lastIndexOf(group);
+        boolean once =
+                isMark(group) && parts.group(1).indexOf(group) == parts.group(1).lastIndexOf(group);
         return once && parts.group(3) == null;
     }
 

@@ -55,8 +55,7 @@ final class ClaimCells {
             String text = Blanks.strip(row.cell(column.index()));
             if (item.isPresent() && !text.isEmpty()) {
                 ColumnUnit unit = column.rule().unit();
-                cells.add(new AnswerCell(
-                        item.get(), Optional.of(unit), unit.symbol(), text, row.kind(column.index())));
+                cells.add(new AnswerCell(item.get(), Optional.of(unit), unit.symbol(), text, row.kind(column.index())));
             }
         }
         return of(cells, binding.map().decimalComma());
@@ -152,8 +151,7 @@ final class ClaimCells {
     private static Claim.Figure figure(SheetItem item, ColumnUnit unit, String number) {
         double factor = factor(item, unit);
         double value = Numbers.parse(number, '.', true);
-        return new Claim.Figure(
-                value * factor, halfStep(number) * factor, measure(unit), number + " " + unit.symbol());
+        return new Claim.Figure(value * factor, halfStep(number) * factor, measure(unit), number + " " + unit.symbol());
     }
 
     /** Half of the last place of a stored number; none of one with an exponent. */

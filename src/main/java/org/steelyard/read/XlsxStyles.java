@@ -9,7 +9,9 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.apache.poi.ss.usermodel.DateUtil;
 
-/** Which cell styles show a number as a date or a percentage (ECMA-376, part 1, clauses 18.8.10, 18.8.30 and 18.8.31). */
+/**
+ * Which cell styles show a number as a date or a percentage (ECMA-376, part 1, clauses 18.8.10, 18.8.30 and 18.8.31).
+ */
 final class XlsxStyles {
 
     /** No styles: every number is a number. */

@@ -163,12 +163,7 @@ final class AnswerCells {
 
     private void trim(DataValidationHelper helper, int row, int column) {
         if (isPlain()) {
-            ask(
-                    between(helper, -MOST_TRIM_UNITS, MOST_TRIM_UNITS),
-                    "A trim setting",
-                    "The number alone.",
-                    row,
-                    column);
+            ask(between(helper, -MOST_TRIM_UNITS, MOST_TRIM_UNITS), "A trim setting", "The number alone.", row, column);
         } else {
             String cell = new CellReference(row, column).formatAsString();
             String formula = "OR(ISNUMBER(SEARCH(\"UP\"," + cell + ")),ISNUMBER(SEARCH(\"DN\"," + cell

@@ -210,4 +210,18 @@ class GradeClassTest {
         assertThat(err.toString()).contains(message);
         assertThat(folder.resolve("monday")).doesNotExist();
     }
+
+    @Test
+    void anAnswerWithTwoMeaningsIsToldToTheInstructor() throws IOException {
+        Path file = Files.write(
+                folder.resolve("tuesday.csv"),
+                List.of(HEADINGS + ",claimed-verdict", row("Robin", "T1", 60000, 24) + ",in limits / out of limits"));
+        assertThat(run("grade", file.toString(), "-o", folder.toString())).isZero();
+        EDGES.row(
+                EdgeTopic.WRITINGS,
+                "verdict 'in limits / out of limits', both left standing: told on the terminal",
+                "tuesday.csv:2:verdict: the answer of Robin cannot be read (value 'in limits / out of limits';"
+                        + " expected in limits or out of limits, and not both)",
+                err.toString().strip());
+    }
 }

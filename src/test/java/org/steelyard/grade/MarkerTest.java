@@ -277,8 +277,7 @@ class MarkerTest {
         for (SheetItem item : SheetItem.ALL) {
             if (item.kind() == SheetItem.Kind.CG) {
                 double percentMac = Math.rint((25 + offKgM / massesKg[at++] / 4 * 100) * 100) / 100;
-                claims.put(
-                        item, new Claim.Figure(percentMac, 0.005, CgMeasure.PERCENT_MAC, percentMac + " % MAC"));
+                claims.put(item, new Claim.Figure(percentMac, 0.005, CgMeasure.PERCENT_MAC, percentMac + " % MAC"));
             }
         }
     }
@@ -304,7 +303,9 @@ class MarkerTest {
             return (found.whole() ? "" : "first error: ")
                     + String.join(
                             " or ",
-                            found.explanations().stream().map(Explanation::label).toList());
+                            found.explanations().stream()
+                                    .map(Explanation::label)
+                                    .toList());
         }
         return diagnosis instanceof Diagnosis.CannotTell cannot
                 ? "cannot tell: " + cannot.first().get(0)

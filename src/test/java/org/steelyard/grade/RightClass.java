@@ -87,6 +87,7 @@ final class RightClass {
      * @param kg one mass unit in kg
      * @param m one length unit in m
      */
+    @SuppressWarnings("ArrayRecordComponent") // never compared, never changed
     record Ship(
             String name,
             double kg,
@@ -318,7 +319,8 @@ final class RightClass {
             for (int i = 0; i < lines.size(); i++) {
                 if (i != leftOut) {
                     mass[0] += line(lines.get(i).mass());
-                    moment[0] += momentOf(line(lines.get(i).mass()), 0, lines.get(i).arm());
+                    moment[0] +=
+                            momentOf(line(lines.get(i).mass()), 0, lines.get(i).arm());
                 }
             }
             write(0);
@@ -327,8 +329,7 @@ final class RightClass {
             for (int i = 1; i < 4; i++) {
                 double[] fuel = fuel(burnt[i]);
                 double fromMass = writing.chained() ? writtenMass[i - 1] : mass[i - 1];
-                double fromMoment =
-                        writing.chained() ? writtenMass[i - 1] * arm(writtenMac[i - 1]) : moment[i - 1];
+                double fromMoment = writing.chained() ? writtenMass[i - 1] * arm(writtenMac[i - 1]) : moment[i - 1];
                 double more = i == 1 ? fuel[0] : -line(i == 2 ? taxi : trip);
                 mass[i] = fromMass + more;
                 moment[i] = fromMoment + fuel[1] - before[1];
@@ -424,7 +425,8 @@ final class RightClass {
         }
 
         private String trim() {
-            double share = (seenMass(2) * unit / ship.limits()[1] - SCALE_SHARES[0]) / (SCALE_SHARES[1] - SCALE_SHARES[0]);
+            double share =
+                    (seenMass(2) * unit / ship.limits()[1] - SCALE_SHARES[0]) / (SCALE_SHARES[1] - SCALE_SHARES[0]);
             double cg = writtenMac[2];
             double units = 0;
             for (int i = 1; i < SCALE_CGS.length; i++) {
@@ -587,8 +589,7 @@ final class RightClass {
     }
 
     private Envelope envelope(Phase phase, double wider) {
-        return new Envelope(
-                phase, line(Side.FORWARD, ship.forward() - wider), line(Side.AFT, ship.aft() + wider));
+        return new Envelope(phase, line(Side.FORWARD, ship.forward() - wider), line(Side.AFT, ship.aft() + wider));
     }
 
     private LimitLine line(Side side, double percentMac) {
@@ -597,7 +598,9 @@ final class RightClass {
         return new LimitLine(
                 side,
                 Straightness.ARM,
-                List.of(new LimitPoint(ship.limits()[4] * kg / 2, armM), new LimitPoint(ship.limits()[0] * kg * 2, armM)));
+                List.of(
+                        new LimitPoint(ship.limits()[4] * kg / 2, armM),
+                        new LimitPoint(ship.limits()[0] * kg * 2, armM)));
     }
 
     private TrimScale scale() {

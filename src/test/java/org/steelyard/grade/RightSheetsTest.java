@@ -22,8 +22,8 @@ import org.steelyard.read.SeasonUnreadableException;
 import org.steelyard.read.Tails;
 
 /**
- * Sheets by a second computation, in ten writings. The gate marks 200 right ones;
- * {@code -Dsteelyard.rightSheets=1000} marks as many as it says, and prints what became of them.
+ * Sheets by a second computation, in ten writings. The gate marks 200 right ones; {@code -Dsteelyard.rightSheets=1000}
+ * marks as many as it says, and prints what became of them.
  */
 class RightSheetsTest {
 
@@ -43,9 +43,10 @@ class RightSheetsTest {
             RightClass made = new RightClass(ship, SEED + i);
             int leftOut = withoutAHold ? made.loadedHold() : -1;
             if (leftOut >= 0 || !withoutAHold) {
-                StudentSheet sheet = read(RightClass.headings(ship, writing) + "\n"
-                        + made.row("student " + i, writing, leftOut) + "\n");
-                Exercise exercise = Exercise.of(made.loading(), MadeClass.configuration().policy());
+                StudentSheet sheet = read(
+                        RightClass.headings(ship, writing) + "\n" + made.row("student " + i, writing, leftOut) + "\n");
+                Exercise exercise =
+                        Exercise.of(made.loading(), MadeClass.configuration().policy());
                 all.add(new Marked(writing, SEED + i, new Marker(exercise, MadeClass.scheme()).mark(sheet)));
             }
         }
@@ -56,7 +57,10 @@ class RightSheetsTest {
         Path file = folder.resolve("sheets.csv");
         Files.writeString(file, table);
         GradeInput input = GradeReader.sheets(
-                file, Tails.of(List.of()), ReadOptions.of(MadeClass.configuration().maps()), folder.resolve("given.csv"));
+                file,
+                Tails.of(List.of()),
+                ReadOptions.of(MadeClass.configuration().maps()),
+                folder.resolve("given.csv"));
         assertThat(input.problems()).isEmpty();
         return input.sheets().get(0).sheet();
     }
@@ -82,8 +86,10 @@ class RightSheetsTest {
     @Test
     void noRightSheetIsAccusedInAnyWriting() throws IOException, SeasonUnreadableException {
         List<Marked> all = marked(SHEETS, false);
-        List<String> accused =
-                all.stream().filter(RightSheetsTest::isAccused).map(RightSheetsTest::told).toList();
+        List<String> accused = all.stream()
+                .filter(RightSheetsTest::isAccused)
+                .map(RightSheetsTest::told)
+                .toList();
         Map<String, Double> percent = new TreeMap<>(all.stream()
                 .collect(Collectors.groupingBy(
                         one -> one.writing().name(),
@@ -112,6 +118,8 @@ class RightSheetsTest {
         if (SHEETS != 200) {
             System.out.println(missed.size() + " of " + all.size() + " holds left out not named");
         }
-        assertThat(missed).as("%s", missed.stream().map(RightSheetsTest::told).toList()).hasSizeLessThan(all.size() / 20);
+        assertThat(missed)
+                .as("%s", missed.stream().map(RightSheetsTest::told).toList())
+                .hasSizeLessThan(all.size() / 20);
     }
 }

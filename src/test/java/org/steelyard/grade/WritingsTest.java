@@ -1,7 +1,5 @@
 package org.steelyard.grade;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;

@@ -183,9 +183,10 @@ class LevelsTest {
         CellKind[] kinds = {CellKind.TEXT, CellKind.TEXT, CellKind.TEXT, CellKind.NUMBER, CellKind.PERCENTAGE};
         String[] cells = {"T1", "2026-05-01", "SX-BAA", "36000", "0.225"};
         assertThat(parser.parse(RawRow.of(2, cells, kinds)))
-                .isInstanceOfSatisfying(ParsedRow.Accepted.class, row -> assertThat(
-                                row.loading().load())
-                        .isEqualTo(new Load.TakeoffGiven(MassMoment.at(36_000, 10.9))));
+                .isInstanceOfSatisfying(
+                        ParsedRow.Accepted.class,
+                        row -> assertThat(row.loading().load())
+                                .isEqualTo(new Load.TakeoffGiven(MassMoment.at(36_000, 10.9))));
     }
 
     @ParameterizedTest
