@@ -119,7 +119,7 @@ final class FuelSearch {
         double roundKg = Math.ceil(enoughKg / grainKg - 1e-6) * grainKg;
         double exactKg = sign * enoughKg;
         return Optional.of(sign * roundKg)
-                .filter(changeKg -> roundKg <= mostKg(sign))
+                .filter(changeKg -> !Tolerance.isAboveKg(roundKg, mostKg(sign)))
                 .flatMap(changeKg -> trial(way, changeKg).map(after -> new Found(way, changeKg, after)))
                 .or(() -> trial(way, exactKg).map(after -> new Found(way, exactKg, after)));
     }

@@ -5,6 +5,7 @@ import org.steelyard.model.CgRange;
 import org.steelyard.model.MassMoment;
 import org.steelyard.model.MeanChord;
 import org.steelyard.model.Phase;
+import org.steelyard.model.Tolerance;
 import org.steelyard.model.TrimScale;
 
 /**
@@ -21,7 +22,8 @@ record TrimGuard(TrimScale scale, MeanChord chord, MassMoment state) {
     double aftBoundKgM(double deltaKg) {
         return permitted(deltaKg)
                 .filter(range -> endIsLimit()
-                        || range.toPercentMac() < scale.law().cgRange().toPercentMac())
+                        || Tolerance.isAhead(
+                                range.toPercentMac(), scale.law().cgRange().toPercentMac()))
                 .map(range -> boundKgM(range.toPercentMac(), deltaKg))
                 .orElse(Double.POSITIVE_INFINITY);
     }
@@ -30,7 +32,8 @@ record TrimGuard(TrimScale scale, MeanChord chord, MassMoment state) {
     double forwardBoundKgM(double deltaKg) {
         return permitted(deltaKg)
                 .filter(range -> endIsLimit()
-                        || range.fromPercentMac() > scale.law().cgRange().fromPercentMac())
+                        || Tolerance.isAft(
+                                range.fromPercentMac(), scale.law().cgRange().fromPercentMac()))
                 .map(range -> boundKgM(range.fromPercentMac(), deltaKg))
                 .orElse(Double.NEGATIVE_INFINITY);
     }

@@ -21,7 +21,7 @@ import org.steelyard.model.Severity;
 final class SheetOverviewTables {
 
     private static final int FOUND = RIGHT - 1;
-    private static final int REMEDY_CHARS = 98;
+    private static final int LINE_CHARS = 100;
     private static final int TABLE_ROWS = 9;
     private static final int GROUP_ROWS = 5;
 
@@ -58,7 +58,8 @@ final class SheetOverviewTables {
     private void worst(WorstFlight worst) {
         Loading loading = worst.flight().loading();
         FlightIdent ident = loading.flight();
-        grid.row(14)
+        String sentence = WorkbookWords.sentence(FindingText.sentence(worst.finding(), loading.type()));
+        grid.row(heightOf(sentence))
                 .at(LEFT)
                 .label(worst.exceeded().label(), styles.text.plain())
                 .date(ident.date(), styles)
@@ -67,15 +68,20 @@ final class SheetOverviewTables {
                 .data(loading.type().id(), styles.text)
                 .data(ident.from(), styles.text)
                 .data(ident.to(), styles.text)
-                .data(WorkbookWords.sentence(FindingText.sentence(worst.finding(), loading.type())), styles.text);
+                .data(sentence, styles.wrapped);
         grid.join(FOUND, END);
         String remedy = RemedyCell.of(worst.flight());
         if (!remedy.isEmpty()) {
-            grid.row(remedy.length() > REMEDY_CHARS ? 26 : 14)
+            grid.row(heightOf(remedy))
                     .at(FOUND)
                     .data("→ " + remedy, new WorkbookStyles.TextStyle(styles.quiet, styles.quiet));
             grid.join(FOUND, END);
         }
+    }
+
+    /** A row for one line of the column, or for two. */
+    private static int heightOf(String text) {
+        return text.length() > LINE_CHARS ? 26 : 14;
     }
 
     private void typicalAndKinds(SeasonSummary season) {

@@ -44,6 +44,7 @@ class FlightPanel {
     const add = (name, value) => list.append(el('dt', {}, name), el('dd', {}, value));
     add('Take-off trim', el('span', {}, el('strong', {class: 'big-trim'}, flight.setting || 'none'),
       Number.isNaN(flight.trim) ? '' : ` exact ${type.trimText(flight.trim)}` + (flight.flaps ? `, flaps ${flight.flaps}` : '')));
+    if (flight.isOutOfLimits) add('', el('strong', {}, mark('breached', 'out of limits – do not depart as loaded')));
     if (flight.recorded) add('Recorded', flight.recorded);
     if (flight.landingSetting) add('Landing trim', flight.landingSetting);
     return list;

@@ -26,6 +26,10 @@ class Flight {
   * findingsInWords() {
     for (let i = 0; i < this.findings.length; i += 2) yield [this.season.kinds[this.findings[i]], this.findings[i + 1]];
   }
+  /** Whether a limit is exceeded; a recorded setting that is off does not put the flight out of limits. */
+  get isOutOfLimits() {
+    return [...this.findingsInWords()].some(([kind]) => SEVERITIES[kind.severity] === 'breach' && kind.code !== 'trim-recorded');
+  }
   hasKind(kind) {
     for (let i = 0; i < this.findings.length; i += 2) if (this.findings[i] === kind) return true;
     return false;

@@ -85,7 +85,8 @@ class SchemeToleranceTest {
 
     private static Claim wholeUnits(double massKg, int to, MassUnit unit) {
         long written = to * Math.round(unit.fromKg(massKg) / to);
-        return new Claim.Figure(unit.toKg((double) written), unit.toKg(0.5), CgMeasure.ARM, written + " " + unit.symbol());
+        return new Claim.Figure(
+                unit.toKg((double) written), unit.toKg(0.5), CgMeasure.ARM, written + " " + unit.symbol());
     }
 
     @ParameterizedTest

@@ -44,7 +44,9 @@ class OnALimitTest {
         RAMP(a -> a.maxRampLb = a.rampLb(), Limit::zone, FindingCode.MASS_HIGH),
         TAKEOFF(a -> a.maxTakeoffLb = a.takeoffLb(), Limit::zone, FindingCode.MASS_HIGH),
         TAKEOFF_OF_THE_DAY(
-                a -> a.performanceTakeoffLb = OptionalDouble.of((double) a.takeoffLb()), Limit::zone, FindingCode.MASS_HIGH),
+                a -> a.performanceTakeoffLb = OptionalDouble.of((double) a.takeoffLb()),
+                Limit::zone,
+                FindingCode.MASS_HIGH),
         LANDING(a -> a.maxLandingLb = a.landingLb(), Limit::zone, FindingCode.MASS_HIGH),
         ZERO_FUEL(a -> a.maxZeroFuelLb = a.zeroFuelLb(), Limit::zone, FindingCode.MASS_HIGH),
         FLIGHT_WITHOUT_A_TRIP(Limit::atMaximumWithoutTrip, Limit::zone, FindingCode.MASS_HIGH),
