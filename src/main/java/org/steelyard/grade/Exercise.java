@@ -150,10 +150,9 @@ public final class Exercise {
 
     /** Whether two answers in words come to the same: verdicts that agree, limits that allow the same mass. */
     boolean isSameWord(Answer one, Answer other) {
-        if (one instanceof Answer.Limit limit && other instanceof Answer.Limit beside) {
-            return Limits.allowTheSame(this, limit.limit(), beside.limit());
-        }
-        return one.equals(other);
+        return (one instanceof Answer.Limit limit && other instanceof Answer.Limit beside)
+                ? Limits.allowTheSame(this, limit.limit(), beside.limit())
+                : one.equals(other);
     }
 
     /** What one % MAC is in a measure, at the right mass of the item's state. */

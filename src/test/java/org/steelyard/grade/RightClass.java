@@ -87,7 +87,7 @@ final class RightClass {
      * @param kg one mass unit in kg
      * @param m one length unit in m
      */
-    @SuppressWarnings("ArrayRecordComponent") // never compared, never changed
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     record Ship(
             String name,
             double kg,
