@@ -300,10 +300,16 @@ public final class StagedFolder implements Closeable {
     public void publish(Collection<String> former) throws IOException {
         List<String> gone = former.stream()
                 .filter(name -> !namesSeen.contains(name.toLowerCase(Locale.ROOT)))
-                .filter(name -> before().wrote(name))
+                .filter(this::isFormer)
                 .toList();
         for (String name : gone) {
             OutputPlace.requireNoLink(folder, name);
+            if (Files.isDirectory(folder.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
+                throw new FileSystemException(
+                        folder.resolve(name).toString(),
+                        null,
+                        "a folder of an earlier run in parts stands there; move it away");
+            }
         }
         list();
         for (String name : files) {
@@ -315,6 +321,10 @@ public final class StagedFolder implements Closeable {
         MoveList list = new MoveList(files, gone);
         list.write(staging);
         finishMoves(list);
+    }
+
+    private boolean isFormer(String name) {
+        return before().wrote(name) || Files.isDirectory(folder.resolve(name), LinkOption.NOFOLLOW_LINKS);
     }
 
     private void requireStillAlone() throws IOException {

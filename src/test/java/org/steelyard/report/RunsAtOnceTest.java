@@ -147,14 +147,16 @@ class RunsAtOnceTest {
         return files;
     }
 
-    /** All files, hidden ones too. */
+    /** All files, hidden ones too, but the list of them. */
     private static Map<String, String> content(Path folder) throws IOException {
         Map<String, String> files = new TreeMap<>();
         if (!Files.exists(folder)) {
             return files;
         }
         try (Stream<Path> paths = Files.walk(folder)) {
-            for (Path path : paths.filter(Files::isRegularFile).toList()) {
+            for (Path path : paths.filter(Files::isRegularFile)
+                    .filter(path -> !path.endsWith(OutputList.NAME))
+                    .toList()) {
                 files.put(
                         folder.relativize(path).toString().replace('\\', '/'),
                         Files.readString(path, StandardCharsets.UTF_8));
