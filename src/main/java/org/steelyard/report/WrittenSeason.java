@@ -47,8 +47,8 @@ public final class WrittenSeason {
      */
     public static boolean isAt(Path folder) {
         return isThere(folder, OutputFile.RUN)
-                || isThere(folder, OutputFile.FLIGHTS) && isThere(folder, OutputFile.FINDINGS)
-                || isThere(folder, OutputFile.SEASON) && isThere(folder, OutputFile.PAGE);
+                || (isThere(folder, OutputFile.FLIGHTS) && isThere(folder, OutputFile.FINDINGS))
+                || (isThere(folder, OutputFile.SEASON) && isThere(folder, OutputFile.PAGE));
     }
 
     private static boolean isThere(Path folder, OutputFile file) {
