@@ -16,11 +16,11 @@ import org.steelyard.model.ProblemCode;
  */
 final class BlankPlaces {
 
-    /** No type is known, or nothing is given in columns. */
-    static final BlankPlaces NONE = new BlankPlaces(List.of(), BlankLoad.NONE, column -> TypePlan.NO_PLACE);
-
     private static final long FUEL = Slot.bits(Slot.TANK);
     private static final long ALL_FUEL = Slot.bits(Slot.ALL_FUEL);
+
+    /** No type is known, or nothing is given in columns. */
+    static final BlankPlaces NONE = new BlankPlaces(List.of(), BlankLoad.NONE, column -> TypePlan.NO_PLACE);
 
     private final List<Part> parts;
 
