@@ -138,8 +138,8 @@ class InputsStayTest {
                 "make-demo-class -o {}/made > made/class/given.csv"
             })
     void whatThisProgramDidNotWriteIsKeptUnlessForced(String row) throws IOException {
-        String[] parts = row.split(" > ");
-        String file = parts[1].split(" ")[0];
+        String[] parts = row.split(" > ", 2);
+        String file = parts[1].split(" ", 2)[0];
         String line = parts[0] + parts[1].substring(file.length());
         Path mine = mine(file);
         assertThat(run(line)).as(out + " " + err).isEqualTo(ExitCode.CANNOT);

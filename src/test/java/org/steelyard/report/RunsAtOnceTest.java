@@ -138,7 +138,7 @@ class RunsAtOnceTest {
     private static boolean isFair(String said) {
         return said.equals("taken")
                 || said.equals("done")
-                || said.startsWith("refused ") && said.contains("another run is writing into it at this moment");
+                || (said.startsWith("refused ") && said.contains("another run is writing into it at this moment"));
     }
 
     private static Map<String, String> each(String content) {

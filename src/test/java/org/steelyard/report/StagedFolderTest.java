@@ -235,8 +235,6 @@ class StagedFolderTest {
         assertThat(parent.resolve("precious.txt")).hasContent("mine");
     }
 
-    private static final String OWN_LIST = "complete files of a run, by Steelyard\n%s\nend\n";
-
     /** Where no link of a folder that somebody sent may lead. */
     private Path outside() throws IOException {
         Path outside = Files.createDirectories(parent.resolve("outside"));
@@ -303,7 +301,7 @@ class StagedFolderTest {
             })
     @DisabledOnOs(OS.WINDOWS)
     void aListOfSomebodyElseIsSaidOnceAndSetAside(String lines) throws IOException {
-        for (String list : List.of(lines, String.format(OWN_LIST, lines), "move a.csv\n" + lines)) {
+        for (String list : List.of(lines, "complete files of a run, by Steelyard\n" + lines + "\nend\n", "move a.csv\n" + lines)) {
             Path outside = outside();
             Path staging = Files.createDirectories(folder().resolve(StagedFolder.STAGING));
             Files.writeString(staging.resolve("complete"), list);
