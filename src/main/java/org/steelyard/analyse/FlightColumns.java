@@ -103,7 +103,7 @@ final class FlightColumns implements SeasonFigures {
         types.add(type.id());
         settings.add(new Setting(type.id(), loading.setting().flaps()));
         tails.add(loading.tail().registration());
-        routes.add(SeasonTally.route(loading.flight()));
+        routes.add(loading.flight().route());
         addTime(loading.flight());
         massBands.add(Band.ofMass(type, flight.balance().takeoff().massKg()));
         loadFactors.add(Band.ofLoadFactor(type, flight.balance().distribution()));
@@ -259,16 +259,16 @@ final class FlightColumns implements SeasonFigures {
     }
 
     @Override
-    public FlightCloud.Cells cells(Setting wanted, Measure measure, double width) {
+    public HistogramCells cells(Setting wanted, Measure measure, double width) {
         int setting = settings.find(wanted);
         NumberColumn column = of(measure);
         Long2LongOpenHashMap counts = new Long2LongOpenHashMap();
         for (int flight = 0; flight < flights(); flight++) {
             if (settings.of(flight) == setting && column.knows(flight)) {
-                counts.addTo(FlightCloud.Cells.cellOf(column.get(flight), width), 1);
+                counts.addTo(HistogramCells.cellOf(column.get(flight), width), 1);
             }
         }
-        return FlightCloud.Cells.of(new TreeMap<>(counts), width);
+        return HistogramCells.of(new TreeMap<>(counts), width);
     }
 
     /** The columns that the user named. */

@@ -171,7 +171,7 @@ public final class MergeableTally implements Serializable {
         FlightIdent ident = loading.flight();
         AircraftType type = loading.type();
         Setting setting = new Setting(type.id(), loading.setting().flaps());
-        String route = SeasonTally.route(ident);
+        String route = ident.route();
         if (!route.isEmpty() && isKept("route")) {
             routes.add(route, status);
         }

@@ -43,5 +43,5 @@ interface SeasonFigures {
     Grouped byType(Measure measure);
 
     /** The figures of one setting counted in cells of one width, for histograms. */
-    FlightCloud.Cells cells(Setting setting, Measure measure, double width);
+    HistogramCells cells(Setting setting, Measure measure, double width);
 }
