@@ -17,8 +17,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.jar.Attributes;
 import java.util.jar.JarFile;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
@@ -31,6 +33,12 @@ class ShippedPartsIT {
 
     /** SPDX ids of licences that let the parts be passed on with ours. */
     private static final Set<String> ACCEPTED = Set.of("Apache-2.0", "MIT", "BSD-3-Clause");
+
+    /** Words that stand in each licence's text and no other's; where the copyright line is part of it, that too. */
+    private static final Map<String, String[]> WORDS = Map.of(
+            "Apache-2.0", new String[] {"Apache License", "Version 2.0, January 2004"},
+            "MIT", new String[] {"Copyright (c)", "Permission is hereby granted, free of charge"},
+            "BSD-3-Clause", new String[] {"Copyright (c)", "Neither the name of"});
 
     private static JsonNode list;
 
@@ -104,9 +112,42 @@ class ShippedPartsIT {
         for (CSVRecord row : parts()) {
             assertThat(ACCEPTED).as(row.get("part")).contains(row.get("licence"));
             assertThat(row.get("what for")).as(row.get("part")).isNotBlank();
-            known.add(row.get("part") + " " + (row.get("read as").isEmpty() ? row.get("licence") : row.get("read as")));
+            known.add(row.get("part") + " " + row.get("licence"));
         }
         assertThat(listed).containsExactlyInAnyOrderElementsOf(known);
+    }
+
+    /** Either the part's own text, unpacked from it, or one of ours that the list names. */
+    @Test
+    void everyPartComesWithTheTextOfItsLicence() throws IOException {
+        Set<String> named = new TreeSet<>();
+        for (CSVRecord row : parts()) {
+            List<Path> texts = textsOf(row);
+            named.add(row.get("licence text"));
+            assertThat(texts).as("%s: licence text", row.get("part")).isNotEmpty();
+            StringBuilder all = new StringBuilder();
+            for (Path text : texts) {
+                all.append(Files.readString(text, StandardCharsets.ISO_8859_1));
+            }
+            assertThat(all.toString().replaceAll("\\s+", " "))
+                    .as("%s in %s", row.get("part"), texts)
+                    .contains(WORDS.get(row.get("licence")));
+        }
+        try (Stream<Path> ours = Files.list(Path.of("src/build/licences"))) {
+            assertThat(ours.map(text -> text.getFileName().toString())).allMatch(named::contains);
+        }
+    }
+
+    private static List<Path> textsOf(CSVRecord row) throws IOException {
+        Path licences = JAR.resolveSibling("licences");
+        if (!row.get("licence text").isEmpty()) {
+            return List.of(licences.resolve(row.get("licence text")));
+        }
+        String name = row.get("part").substring(row.get("part").indexOf(':') + 1);
+        try (Stream<Path> files = Files.walk(licences.resolve(name))) {
+            return files.filter(file -> file.getFileName().toString().startsWith("LICENSE"))
+                    .toList();
+        }
     }
 
     private static List<CSVRecord> parts() throws IOException {

@@ -60,6 +60,7 @@ final class FlightColumns implements SeasonFigures {
 
     private final Map<String, GroupColumn<String>> named = new LinkedHashMap<>();
     private final Map<String, Boolean> seen = new LinkedHashMap<>();
+    private final List<String> leftOut = new ArrayList<>();
     private final Map<String, AircraftType> typesById = new LinkedHashMap<>();
     private final Map<Measure, NumberColumn> measures = new EnumMap<>(Measure.class);
     private final Map<Phase, MassColumn> massesKg = new EnumMap<>(Phase.class);
@@ -101,9 +102,26 @@ final class FlightColumns implements SeasonFigures {
         addTime(loading.flight());
         massBands.add(Band.ofMass(type, flight.balance().takeoff().massKg()));
         loadFactors.add(Band.ofLoadFactor(type, flight.balance().distribution()));
-        named.forEach((name, column) -> column.add(value(loading, name)));
+        addNamed(loading);
         addNumbers(flight);
         statuses.add(status);
+    }
+
+    private void addNamed(Loading loading) {
+        named.forEach((name, column) -> column.add(value(loading, name)));
+        for (GroupColumn<String> column : named()) {
+            if (column.groups() > PartTallies.MOST_GROUPS) {
+                named.remove(column.grouping());
+                withinTypes.remove(column);
+                leftOut.add(column.grouping());
+            }
+        }
+    }
+
+    /** Columns of more different values than anybody looks at, of which nothing is held any more. */
+    @Override
+    public List<String> leftOut() {
+        return List.copyOf(leftOut);
     }
 
     /** Positions of month and week; found once for each date, as months share few hash codes. */

@@ -42,10 +42,14 @@ record MeanDifference(double difference, double low, double high, double effect,
         double a = one.variance() / one.n();
         double b = other.variance() / other.n();
         double error = Math.sqrt(a + b);
+        if (!Double.isFinite(error)) {
+            return new MeanDifference(difference, -Double.MAX_VALUE, Double.MAX_VALUE, 0, 1);
+        }
         if (error == 0) {
             return new MeanDifference(difference, difference, difference, 0, difference == 0 ? 1 : 0);
         }
-        double freedom = (a + b) * (a + b) / (a * a / (one.n() - 1) + b * b / (other.n() - 1));
+        double share = a / (a + b);
+        double freedom = 1 / (share * share / (one.n() - 1) + (1 - share) * (1 - share) / (other.n() - 1));
         TDistribution student = new TDistribution(null, freedom);
         double reach = student.inverseCumulativeProbability(0.975) * error;
         return new MeanDifference(

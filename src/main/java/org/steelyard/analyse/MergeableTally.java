@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.time.YearMonth;
 import java.time.temporal.ChronoField;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -39,9 +40,28 @@ public final class MergeableTally implements Serializable {
     private static final long serialVersionUID = 1;
 
     /** A group of some kind within a type or setting. */
-    record Place(String grouping, Object within, Object group) implements Serializable {}
+    record Place(String grouping, Object within, Object group) implements Serializable, Comparable<Place> {
 
-    private record Recorded(String kind, String name) implements Serializable {}
+        private static final Comparator<Place> ORDER = Comparator.comparing(Place::grouping)
+                .thenComparing(place -> place.within().toString())
+                .thenComparing(place -> place.group().toString());
+
+        @Override
+        public int compareTo(Place other) {
+            return ORDER.compare(this, other);
+        }
+    }
+
+    private record Recorded(String kind, String name) implements Serializable, Comparable<Recorded> {
+
+        private static final Comparator<Recorded> ORDER =
+                Comparator.comparing(Recorded::kind).thenComparing(Recorded::name);
+
+        @Override
+        public int compareTo(Recorded other) {
+            return ORDER.compare(this, other);
+        }
+    }
 
     private static final class RecordedSums implements Serializable {
 

@@ -112,6 +112,11 @@ final class MergedFigures implements SeasonFigures {
     }
 
     @Override
+    public List<String> leftOut() {
+        return tally.leftOut();
+    }
+
+    @Override
     public List<String> missing() {
         return tally.missing();
     }

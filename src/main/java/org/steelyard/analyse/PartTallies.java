@@ -26,6 +26,7 @@ final class PartTallies {
     private final Map<Integer, PartTally> byType = new HashMap<>();
     private final Map<Integer, PartTally> bySetting = new HashMap<>();
     private final Map<Key, PartMeans> byGroup = new HashMap<>();
+    private int forgotten;
 
     PartTallies(SeasonFigures figures) {
         this.figures = figures;
@@ -61,6 +62,10 @@ final class PartTallies {
         double[] all = figures.all();
         tally(byType, typeCode, parts).add(figures, all, OptionalDouble.empty());
         tally(bySetting, columns.settings.of(index), parts).add(figures, all, trim);
+        if (columns.leftOut().size() > forgotten) {
+            forgotten = columns.leftOut().size();
+            byGroup.keySet().removeIf(key -> columns.leftOut().contains(key.grouping()));
+        }
         for (GroupColumn<?> column : columns.withinTypes()) {
             add(new Key(column.grouping(), typeCode, column.of(index)), parts, all);
         }

@@ -17,7 +17,17 @@ import org.steelyard.model.RecordedTrimRule;
  */
 final class RecordedTrimTally {
 
-    private record Key(String kind, String name) {}
+    /** Comparable, so that a map of names with the same hash code is searched in order and not one by one. */
+    record Key(String kind, String name) implements Comparable<Key> {
+
+        private static final Comparator<Key> ORDER =
+                Comparator.comparing(Key::kind).thenComparing(Key::name);
+
+        @Override
+        public int compareTo(Key other) {
+            return ORDER.compare(this, other);
+        }
+    }
 
     static final RecordedTrimRule NOTHING_BEYOND = new RecordedTrimRule(Double.MAX_VALUE, Double.MAX_VALUE, "");
 
@@ -30,6 +40,8 @@ final class RecordedTrimTally {
 
     private final RecordedTrimRule rule;
     private final Map<Key, Group> groups = new HashMap<>();
+    private boolean tooMany;
+    private int named;
 
     RecordedTrimTally(Policy policy) {
         rule = policy.recordedTrim().orElse(NOTHING_BEYOND);
@@ -43,11 +55,24 @@ final class RecordedTrimTally {
             groups.computeIfAbsent(new Key(RecordedTrimGroup.TAIL, tail), absent -> new Group())
                     .add(units);
             for (Extra extra : flight.loading().extras()) {
-                if (!rule.groupBy().isBlank() && extra.name().equalsIgnoreCase(rule.groupBy())) {
-                    groups.computeIfAbsent(new Key(rule.groupBy(), extra.value()), absent -> new Group())
+                if (!tooMany && !rule.groupBy().isBlank() && extra.name().equalsIgnoreCase(rule.groupBy())) {
+                    groups.computeIfAbsent(new Key(rule.groupBy(), extra.value()), this::namedGroup)
                             .add(units);
+                    leaveOutIfTooMany();
                 }
             }
+        }
+    }
+
+    private Group namedGroup(Key key) {
+        named++;
+        return new Group();
+    }
+
+    private void leaveOutIfTooMany() {
+        if (named > PartTallies.MOST_GROUPS) {
+            tooMany = true;
+            groups.keySet().removeIf(key -> key.kind().equals(rule.groupBy()));
         }
     }
 

@@ -29,6 +29,9 @@ interface SeasonFigures {
     /** Columns that the user named and no flight has. */
     List<String> missing();
 
+    /** Columns that the user named and that have too many different values to group by. */
+    List<String> leftOut();
+
     /**
      * The known figures of one measure by group, within a type or, where the measure is by flaps, within a setting. The
      * place of a group is {@code within * groups.groups() + group}.

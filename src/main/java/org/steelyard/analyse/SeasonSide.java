@@ -1,5 +1,6 @@
 package org.steelyard.analyse;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -46,7 +47,19 @@ public final class SeasonSide {
         }
     }
 
-    record GroupKey(String grouping, String typeId, String flaps, String thrust, String group) {
+    record GroupKey(String grouping, String typeId, String flaps, String thrust, String group)
+            implements Comparable<GroupKey> {
+
+        private static final Comparator<GroupKey> ORDER = Comparator.comparing(GroupKey::grouping)
+                .thenComparing(GroupKey::typeId)
+                .thenComparing(GroupKey::flaps)
+                .thenComparing(GroupKey::thrust)
+                .thenComparing(GroupKey::group);
+
+        @Override
+        public int compareTo(GroupKey other) {
+            return ORDER.compare(this, other);
+        }
 
         GroupKey(String grouping, String typeId, String group) {
             this(grouping, typeId, "", "", group);

@@ -12,6 +12,7 @@ import java.util.List;
  * @param drift control charts by week for each type
  * @param cloud every flight as a point, for pictures
  * @param missing columns named for grouping that no flight has
+ * @param leftOut columns named for grouping that have more than 50,000 different values
  */
 public record SeasonStatistics(
         List<GroupSpread> spreads,
@@ -20,7 +21,8 @@ public record SeasonStatistics(
         List<UnusualFlight> unusual,
         List<DriftChart> drift,
         FlightCloud cloud,
-        List<String> missing) {
+        List<String> missing,
+        List<String> leftOut) {
 
     /** Copies the lists. */
     public SeasonStatistics {
@@ -30,6 +32,7 @@ public record SeasonStatistics(
         unusual = List.copyOf(unusual);
         drift = List.copyOf(drift);
         missing = List.copyOf(missing);
+        leftOut = List.copyOf(leftOut);
     }
 
     /** Statistics of no flights. */

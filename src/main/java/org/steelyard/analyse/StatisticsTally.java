@@ -42,6 +42,7 @@ final class StatisticsTally {
                 unusual.found(figures, parts),
                 new DriftCharts(figures, parts).all(),
                 cloud,
-                figures.missing());
+                figures.missing(),
+                figures.leftOut());
     }
 }

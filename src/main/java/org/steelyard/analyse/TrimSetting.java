@@ -12,11 +12,21 @@ import org.steelyard.check.AuditedFlight;
  * @param flaps take-off flap setting; blank where none was given
  * @param thrust thrust rating of the scale that was read; blank for a scale of any rating, and without a scale
  */
-public record TrimSetting(String typeId, String flaps, String thrust) implements Serializable {
+public record TrimSetting(String typeId, String flaps, String thrust) implements Serializable, Comparable<TrimSetting> {
 
     static final Comparator<TrimSetting> BY_NAME = Comparator.comparing(TrimSetting::typeId, GroupOrder.BY_NAME)
             .thenComparing(TrimSetting::flaps, GroupOrder.BY_NAME)
             .thenComparing(TrimSetting::thrust, GroupOrder.BY_NAME);
+
+    private static final Comparator<TrimSetting> BY_CHARACTERS = Comparator.comparing(TrimSetting::typeId)
+            .thenComparing(TrimSetting::flaps)
+            .thenComparing(TrimSetting::thrust);
+
+    /** By characters: an order for maps. {@link #BY_NAME} is the one that people look for. */
+    @Override
+    public int compareTo(TrimSetting other) {
+        return BY_CHARACTERS.compare(this, other);
+    }
 
     /** The setting under which a flight took off. */
     public static TrimSetting of(AuditedFlight flight) {

@@ -56,6 +56,9 @@ final class AgainstCommand implements Callable<Integer> {
     @Mixin
     private ConfigOption config;
 
+    @Mixin
+    private ForceOption force;
+
     @Parameters(index = "0", paramLabel = "AFTER", description = "The season in question.")
     private Path after;
 
@@ -89,7 +92,7 @@ final class AgainstCommand implements Callable<Integer> {
         List<String> columns = columns(configuration);
         List<SeasonChange> changes = changes(beforeReports, afterReports, columns);
         try {
-            SeasonChangeFiles.write(folder, beforeName, afterName, changes);
+            SeasonChangeFiles.write(force.to(folder, List.of()), beforeName, afterName, changes);
         } catch (IOException e) {
             throw CannotException.unwritten("The comparison", folder, e);
         }
@@ -134,7 +137,10 @@ final class AgainstCommand implements Callable<Integer> {
                 reports,
                 Runtime.getRuntime().availableProcessors(),
                 Version.number(),
-                List.of());
+                List.of(),
+                List.of(),
+                false,
+                force.isGiven());
         PrintWriter err = spec.commandLine().getErr();
         try (TerminalProgress progress = TerminalProgress.on(err, false)) {
             SeasonOutcome outcome = SeasonRun.audit(request, progress);

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import org.steelyard.config.Configuration;
 import org.steelyard.model.InputProblem;
+import org.steelyard.model.OneLine;
 import org.steelyard.read.SeasonUnreadableException;
 import org.steelyard.run.SeasonOutcome;
 import org.steelyard.run.SeasonRequest;
@@ -49,6 +50,9 @@ final class AuditCommand implements Callable<Integer> {
 
     @Mixin
     private ConfigOption config;
+
+    @Mixin
+    private ForceOption force;
 
     @Mixin
     private ReadingOptions reading;
@@ -119,13 +123,19 @@ final class AuditCommand implements Callable<Integer> {
                 Version.number(),
                 by,
                 options(),
-                room);
+                room,
+                force.isGiven());
         SeasonOutcome outcome = audit(request);
         PrintWriter err = spec.commandLine().getErr();
         outcome.fileProblems().forEach(problem -> err.println(problem.message()));
         outcome.summary().statistics().missing().stream()
                 .filter(by::contains)
                 .forEach(name -> err.println("--by: no flight has a column '" + name + "' to carry along"));
+        outcome.summary()
+                .statistics()
+                .leftOut()
+                .forEach(name ->
+                        err.println("No statistics by '" + OneLine.value(name) + "': it has more than 50,000 values."));
         if (!quiet) {
             new ClosingSummary(outcome).lines().forEach(spec.commandLine().getOut()::println);
         }

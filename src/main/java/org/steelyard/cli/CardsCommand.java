@@ -50,6 +50,9 @@ final class CardsCommand implements Callable<Integer> {
     @Mixin
     private ConfigOption config;
 
+    @Mixin
+    private ForceOption force;
+
     @Option(names = "--type", paramLabel = "TYPE", description = "One type only (all types).")
     private Optional<String> type;
 
@@ -85,7 +88,7 @@ final class CardsCommand implements Callable<Integer> {
         Configuration configuration = config.load();
         List<TrimCard> cards = cards(configuration, cgStepPercentMac, massStepKg);
         try {
-            TrimCardFiles.write(cards, into, Version.number());
+            TrimCardFiles.write(cards, force.to(into, configuration, config.folder()), Version.number());
         } catch (IOException e) {
             throw CannotException.unwritten("The cards", into, e);
         }

@@ -57,6 +57,9 @@ final class CheckConfigCommand implements Callable<Integer> {
     @Mixin
     private ConfigOption config;
 
+    @Mixin
+    private ForceOption force;
+
     @Option(names = "--type", paramLabel = "TYPE", description = "One type only (all types).")
     private Optional<String> type;
 
@@ -172,7 +175,8 @@ final class CheckConfigCommand implements Callable<Integer> {
         try {
             Map<AircraftType, List<Tail>> pages = new LinkedHashMap<>();
             types.forEach(one -> pages.put(one, tails(one, configuration)));
-            List<String> names = TypePages.write(pages, write.get(), Version.number());
+            List<String> names =
+                    TypePages.write(pages, force.to(write.get(), configuration, config.folder()), Version.number());
             out.println();
             out.println("Written into " + write.get() + ": " + String.join(", ", names));
         } catch (IOException e) {

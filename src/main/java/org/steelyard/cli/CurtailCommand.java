@@ -54,6 +54,9 @@ final class CurtailCommand implements Callable<Integer> {
     @Mixin
     private ConfigOption config;
 
+    @Mixin
+    private ForceOption force;
+
     @Parameters(paramLabel = "TYPE", description = "The type.")
     private String type;
 
@@ -94,14 +97,17 @@ final class CurtailCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         envelopes.forEach(envelope -> describe(of, envelope, out));
         List<String> notes = notes(of);
-        write(of, envelopes, notes, out);
+        write(of, envelopes, notes, configuration, out);
         List<EnvelopeYaml.Entry> entries = new ArrayList<>();
         for (int i = 0; i < envelopes.size(); i++) {
             entries.add(new EnvelopeYaml.Entry(
                     envelopes.get(i).operational(), comments(envelopes.get(i), i == 0 ? notes : List.of())));
         }
         SectionOutput.write(
-                "envelopes", EnvelopeYaml.section(entries, of.geometry().chord()), section, out);
+                "envelopes",
+                EnvelopeYaml.section(entries, of.geometry().chord()),
+                section.map(file -> force.to(file, configuration, config.folder())),
+                out);
         out.println(Caution.TEXT);
         return ExitCode.FINISHED;
     }
@@ -114,11 +120,17 @@ final class CurtailCommand implements Callable<Integer> {
         }
     }
 
-    private void write(AircraftType of, List<CurtailedEnvelope> envelopes, List<String> notes, PrintWriter out)
+    private void write(
+            AircraftType of,
+            List<CurtailedEnvelope> envelopes,
+            List<String> notes,
+            Configuration configuration,
+            PrintWriter out)
             throws CannotException {
         if (page.isPresent()) {
             try {
-                OperationalEnvelopePage.write(of, envelopes, notes, page.get(), Version.number());
+                OperationalEnvelopePage.write(
+                        of, envelopes, notes, force.to(page.get(), configuration, config.folder()), Version.number());
                 out.println("The page is in " + page.get());
             } catch (IOException e) {
                 throw CannotException.unwritten("The page", page.get(), e);

@@ -2,7 +2,9 @@ package org.steelyard.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import org.steelyard.config.Configuration;
+import org.steelyard.report.Destination;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -17,6 +19,9 @@ final class DemoOutput {
     @Mixin
     private ConfigOption config;
 
+    @Mixin
+    private ForceOption force;
+
     @Option(
             names = {"-o", "--into"},
             paramLabel = "FOLDER",
@@ -27,12 +32,12 @@ final class DemoOutput {
     /** What writes it. */
     @FunctionalInterface
     interface Writing {
-        void into(Path folder, Configuration configuration) throws IOException;
+        void into(Destination to, Configuration configuration) throws IOException;
     }
 
     int write(String what, String folder, Writing writing) throws CannotException {
         try {
-            writing.into(into, config.load());
+            writing.into(force.to(into, List.of()), config.load());
         } catch (IOException e) {
             throw CannotException.unwritten(what, into, e);
         }

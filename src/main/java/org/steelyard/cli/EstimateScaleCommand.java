@@ -49,6 +49,9 @@ final class EstimateScaleCommand implements Callable<Integer> {
     @Mixin
     private ConfigOption config;
 
+    @Mixin
+    private ForceOption force;
+
     @Parameters(paramLabel = "TYPE", description = "The type, which must have an airframe in the configuration.")
     private String type;
 
@@ -77,7 +80,8 @@ final class EstimateScaleCommand implements Callable<Integer> {
             describe(of, estimated, out);
             entries.add(EstimatedScales.entry(estimated, airframe));
         }
-        SectionOutput.write(TrimYaml.section(entries), section, out);
+        SectionOutput.write(
+                TrimYaml.section(entries), section.map(file -> force.to(file, configuration, config.folder())), out);
         out.println(Caution.TEXT);
         return ExitCode.FINISHED;
     }

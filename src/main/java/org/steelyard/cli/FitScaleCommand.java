@@ -64,6 +64,9 @@ final class FitScaleCommand implements Callable<Integer> {
     @Mixin
     private ConfigOption config;
 
+    @Mixin
+    private ForceOption force;
+
     @Parameters(paramLabel = "SOURCE", description = "Season (folder or file), or with --pairs a table of pairs.")
     private Path source;
 
@@ -121,7 +124,7 @@ final class FitScaleCommand implements Callable<Integer> {
         if (fitted.isEmpty()) {
             throw new CannotException("No scale could be fitted.");
         }
-        write(fitted, out);
+        write(fitted, configuration, out);
         out.println(Caution.TEXT);
         return ExitCode.FINISHED;
     }
@@ -251,7 +254,7 @@ final class FitScaleCommand implements Callable<Integer> {
         }
     }
 
-    private void write(List<FittedScale> fitted, PrintWriter out) throws CannotException {
+    private void write(List<FittedScale> fitted, Configuration configuration, PrintWriter out) throws CannotException {
         List<String> types = fitted.stream()
                 .map(one -> one.evidence().type().id())
                 .distinct()
@@ -269,7 +272,10 @@ final class FitScaleCommand implements Callable<Integer> {
                 out.println();
                 out.print("# " + id);
             }
-            SectionOutput.write(TrimYaml.section(entries), section, out);
+            SectionOutput.write(
+                    TrimYaml.section(entries),
+                    section.map(file -> force.to(file, configuration, config.folder(), List.of(source))),
+                    out);
         }
     }
 }

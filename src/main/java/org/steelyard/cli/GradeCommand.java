@@ -16,7 +16,9 @@ import org.steelyard.grade.ClassSummary.SlipCount;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.MarkingScheme;
 import org.steelyard.read.ReadOptions;
+import org.steelyard.read.SeasonFolder;
 import org.steelyard.read.SeasonUnreadableException;
+import org.steelyard.report.Destination;
 import org.steelyard.report.GradeReports;
 import org.steelyard.run.GradeRun;
 import picocli.CommandLine.Command;
@@ -58,6 +60,9 @@ final class GradeCommand implements Callable<Integer> {
     private ConfigOption config;
 
     @Mixin
+    private ForceOption force;
+
+    @Mixin
     private ReadingOptions reading;
 
     @Parameters(paramLabel = "SHEETS", description = "Folder or file with the students' sheets.")
@@ -92,9 +97,10 @@ final class GradeCommand implements Callable<Integer> {
     public Integer call() throws CannotException {
         Configuration configuration = config.load();
         MarkingScheme scheme = scheme(configuration);
-        GradeRun.Outcome outcome = mark(configuration, scheme);
         Path folder = reports.resolve(OutputName.checked(name.orElseGet(() -> OutputName.of(sheets))));
-        write(outcome, scheme, folder);
+        Destination to = force.to(folder, read());
+        GradeRun.Outcome outcome = mark(configuration, scheme);
+        write(outcome, scheme, to);
         PrintWriter err = spec.commandLine().getErr();
         outcome.problems().forEach(problem -> err.println(problem.message()));
         summary(outcome, folder);
@@ -113,6 +119,17 @@ final class GradeCommand implements Callable<Integer> {
         Optional<MarkingScheme> scheme = ConfigFolder.marking(marking.get(), faults);
         return scheme.orElseThrow(() ->
                 new CannotException(faults.stream().map(ConfigFault::message).toList()));
+    }
+
+    /** The sheets and exercises, which must stay. */
+    private List<Path> read() throws CannotException {
+        try {
+            List<Path> read = new ArrayList<>(SeasonFolder.list(sheets).files());
+            given.or(() -> GradeRun.beside(sheets)).ifPresent(read::add);
+            return read;
+        } catch (SeasonUnreadableException e) {
+            throw new CannotException(messages(e.problems(), ""));
+        }
     }
 
     private GradeRun.Outcome mark(Configuration configuration, MarkingScheme scheme) throws CannotException {
@@ -134,11 +151,12 @@ final class GradeCommand implements Callable<Integer> {
                 : problems.stream().map(InputProblem::message).toList();
     }
 
-    private void write(GradeRun.Outcome outcome, MarkingScheme scheme, Path folder) throws CannotException {
+    private void write(GradeRun.Outcome outcome, MarkingScheme scheme, Destination to) throws CannotException {
         try {
-            GradeReports.write(outcome.sheets(), outcome.problems(), scheme, folder, Version.number());
+            to.requireApartFrom(sheets);
+            GradeReports.write(outcome.sheets(), outcome.problems(), scheme, to, Version.number());
         } catch (IOException e) {
-            throw CannotException.unwritten("The grades", folder, e);
+            throw CannotException.unwritten("The grades", to.path(), e);
         }
     }
 

@@ -1,11 +1,16 @@
 package org.steelyard.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.io.OutputStreamWriter;
-import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.steelyard.report.WriteFault;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -55,13 +60,14 @@ final class Main implements Callable<Integer> {
     private CommandSpec spec;
 
     public static void main(String[] args) {
-        int exitCode = run(writerTo(System.out), writerTo(System.err), args);
+        // not System.out, which keeps a failure to itself
+        int exitCode = run(writerTo(new FileOutputStream(FileDescriptor.out)), writerTo(System.err), args);
         if (exitCode != 0) {
             System.exit(exitCode);
         }
     }
 
-    private static PrintWriter writerTo(PrintStream stream) {
+    private static PrintWriter writerTo(OutputStream stream) {
         return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
     }
 
@@ -79,12 +85,21 @@ final class Main implements Callable<Integer> {
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(new Failures());
         try {
-            return line.execute(args);
+            return told(line.execute(args), out, err);
         } catch (OutOfMemoryError e) {
             return outOfMemory(err);
         } catch (Error e) { // anything else is told like the program's other faults, with their exit code
             return ourFault(err, e);
         }
+    }
+
+    /** What was to be read and went nowhere is no success; whatever a command wrote into files stands. */
+    private static int told(int exitCode, PrintWriter out, PrintWriter err) {
+        if (!out.checkError()) {
+            return exitCode;
+        }
+        err.println("The output could not be written: whoever was to read it is gone, or the disk is full.");
+        return exitCode == ExitCode.FINISHED ? ExitCode.CANNOT : exitCode;
     }
 
     /** The command that is called, alone, for each costs time at the start; all where help or a hint may name them. */
@@ -114,6 +129,9 @@ final class Main implements Callable<Integer> {
                 if (inner instanceof OutOfMemoryError) {
                     return outOfMemory(err);
                 }
+                if (inner instanceof UncheckedIOException disk) {
+                    return diskFault(err, disk.getCause());
+                }
             }
             return ourFault(err, cause);
         }
@@ -123,6 +141,12 @@ final class Main implements Callable<Integer> {
         err.println("This is a fault of the program, not of your files. Please report it with what follows.");
         cause.printStackTrace(err);
         return ExitCode.OUR_FAULT;
+    }
+
+    /** A fault of the disk that no command foresaw; what it says of the place is all that is known. */
+    private static int diskFault(PrintWriter err, IOException cause) {
+        err.println("A file cannot be read or written: " + WriteFault.of(cause) + ".");
+        return ExitCode.CANNOT;
     }
 
     private static int outOfMemory(PrintWriter err) {

@@ -60,6 +60,9 @@ final class MakeExercisesCommand implements Callable<Integer> {
     @Mixin
     private ConfigOption config;
 
+    @Mixin
+    private ForceOption force;
+
     @Parameters(paramLabel = "TYPE", description = "Aircraft type.")
     private String type;
 
@@ -105,7 +108,12 @@ final class MakeExercisesCommand implements Callable<Integer> {
         List<MadeExercise> made = made(configuration, known);
         Path folder = into.orElse(Path.of("reports", "exercises-" + FileNames.plain(known.id())));
         try {
-            ExerciseFiles.write(made, configuration.policy(), measure(known), folder, Version.number());
+            ExerciseFiles.write(
+                    made,
+                    configuration.policy(),
+                    measure(known),
+                    force.to(folder, configuration, config.folder()),
+                    Version.number());
         } catch (IOException e) {
             throw CannotException.unwritten("The exercises", folder, e);
         }

@@ -2,7 +2,6 @@ package org.steelyard.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
@@ -14,10 +13,12 @@ import org.steelyard.config.MapYaml;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.ColumnUnit;
 import org.steelyard.model.InputProblem;
+import org.steelyard.model.OneLine;
 import org.steelyard.read.MapProposal;
 import org.steelyard.read.ProposalRequest;
 import org.steelyard.read.SeasonUnreadableException;
 import org.steelyard.read.Tails;
+import org.steelyard.report.Destination;
 import org.steelyard.report.WholeFile;
 import org.steelyard.run.MapTrial;
 import org.steelyard.run.OneFlight;
@@ -56,6 +57,9 @@ final class ProposeMapCommand implements Callable<Integer> {
     @Mixin
     private ConfigOption config;
 
+    @Mixin
+    private ForceOption force;
+
     @Parameters(paramLabel = "FILE", description = "A text file or a workbook with one row for each flight.")
     private Path file;
 
@@ -86,21 +90,18 @@ final class ProposeMapCommand implements Callable<Integer> {
     @Option(names = "--write", paramLabel = "MAP", description = "Write the map into this file.")
     private Optional<Path> write;
 
-    @Option(names = "--force", description = "Write it also where the file is there already.")
-    private boolean force;
-
     @Override
     public Integer call() throws CannotException {
         ProposalRequest request = request();
-        requireRoom();
         Configuration configuration = config.load();
         Tails tails = Tails.of(configuration.tails().values());
         MapProposal draft = draft(request, types(configuration), tails);
         PrintWriter out = spec.commandLine().getOut();
-        new ProposalText(draft, MapTrial.of(file, draft.map(), tails)).lines().forEach(out::println);
+        new ProposalText(draft, MapTrial.of(file, draft.map(), tails))
+                .lines().stream().map(OneLine::whole).forEach(out::println);
         out.println();
         if (write.isPresent()) {
-            write(draft, write.get());
+            write(draft, force.to(write.get(), configuration, config.folder(), List.of(file)));
             out.println("The map '" + draft.map().name() + "' is in " + write.get()
                     + ". steelyard check-config proves it together with the rest.");
         } else {
@@ -141,12 +142,6 @@ final class ProposeMapCommand implements Callable<Integer> {
         return plain.isEmpty() ? "new" : plain;
     }
 
-    private void requireRoom() throws CannotException {
-        if (write.isPresent() && Files.exists(write.get()) && !force) {
-            throw new CannotException(write.get() + " is there already; --force writes over it.");
-        }
-    }
-
     private Collection<AircraftType> types(Configuration configuration) throws CannotException {
         if (type.isEmpty()) {
             return configuration.types().values();
@@ -166,12 +161,12 @@ final class ProposeMapCommand implements Callable<Integer> {
         }
     }
 
-    private static void write(MapProposal draft, Path into) throws CannotException {
+    private static void write(MapProposal draft, Destination into) throws CannotException {
         String text = MapYaml.of(draft.map(), ProposalText.head(draft), ProposalText.comments(draft));
         try {
             WholeFile.write(into, text);
         } catch (IOException e) {
-            throw CannotException.unwritten("The map", into, e);
+            throw CannotException.unwritten("The map", into.path(), e);
         }
     }
 }

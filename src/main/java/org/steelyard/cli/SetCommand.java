@@ -60,6 +60,9 @@ final class SetCommand implements Callable<Integer> {
     @Mixin
     private ConfigOption config;
 
+    @Mixin
+    private ForceOption force;
+
     @Option(names = "--tail", paramLabel = "TAIL", description = "Registration of the aircraft.")
     private Optional<String> tail;
 
@@ -142,7 +145,7 @@ final class SetCommand implements Callable<Integer> {
         LoadSummary summary = summary(asks ? asked(configuration) : given, configuration);
         PrintWriter out = spec.commandLine().getOut();
         new FlightAnswer(summary, ascii || !isUtf8()).lines().forEach(out::println);
-        write(summary, out);
+        write(summary, configuration, out);
         return ExitCode.FINISHED;
     }
 
@@ -172,10 +175,10 @@ final class SetCommand implements Callable<Integer> {
                 .problems().stream().map(InputProblem::detail).toList());
     }
 
-    private void write(LoadSummary summary, PrintWriter out) throws CannotException {
+    private void write(LoadSummary summary, Configuration configuration, PrintWriter out) throws CannotException {
         if (write.isPresent()) {
             try {
-                LoadSummaryFile.write(summary, write.get(), Version.number());
+                LoadSummaryFile.write(summary, force.to(write.get(), configuration, config.folder()), Version.number());
                 out.println("The load summary is in " + write.get());
             } catch (IOException e) {
                 throw CannotException.unwritten("The load summary", write.get(), e);

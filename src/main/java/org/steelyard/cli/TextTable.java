@@ -2,6 +2,7 @@ package org.steelyard.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.steelyard.model.OneLine;
 
 /** A table in plain text: columns as wide as they must be, the last one cut at the width of the page. */
 final class TextTable {
@@ -33,7 +34,7 @@ final class TextTable {
         if (cells.size() != right.length) {
             throw new IllegalArgumentException("a row has " + right.length + " cells, not " + cells.size());
         }
-        rows.add(List.copyOf(cells));
+        rows.add(cells.stream().map(OneLine::whole).toList());
         return this;
     }
 
@@ -58,7 +59,7 @@ final class TextTable {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder(indent);
         boolean begun = false;
-        for (String word : text.split(" ", -1)) {
+        for (String word : OneLine.whole(text).split(" ", -1)) {
             if (begun && line.length() + 1 + word.length() > width) {
                 lines.add(line.toString());
                 line = new StringBuilder(indent).append(GAP);

@@ -16,6 +16,9 @@ import org.steelyard.model.MeanChord;
  */
 public final class PairsFile {
 
+    private static final double FARTHEST_PERCENT_MAC = 1_000;
+    private static final double HEAVIEST_KG = 1e7;
+    private static final double MOST_UNITS = 1_000;
     private static final String CG = "cg";
     private static final String SETTING = "setting";
     private static final String MASS = "mass";
@@ -70,18 +73,41 @@ public final class PairsFile {
     }
 
     private static Optional<Pair> pair(Keys row, MeanChord chord) {
-        double cgPercentMac = row.number(CG, text -> Cg.readPercentMac(text, chord));
+        double cgPercentMac = row.number(CG, text -> cg(text, chord));
         double settingUnits = row.number(SETTING, PairsFile::setting);
         OptionalDouble massKg = row.find(MASS, PairsFile::mass).orElseGet(OptionalDouble::empty);
         row.find(NOTE, text -> text);
         return row.make(() -> new Pair(row.line(), cgPercentMac, massKg, settingUnits));
     }
 
+    private static double cg(String text, MeanChord chord) throws Unfit {
+        double cgPercentMac = Cg.readPercentMac(text, chord);
+        if (!(Math.abs(cgPercentMac) <= FARTHEST_PERCENT_MAC)) {
+            throw new Unfit("no position near the chord", "a CG within ten chords of its leading edge");
+        }
+        return cgPercentMac;
+    }
+
     private static OptionalDouble mass(String text) throws Unfit {
-        return text.isBlank() ? OptionalDouble.empty() : OptionalDouble.of(Measure.MASS.read(text));
+        if (text.isBlank()) {
+            return OptionalDouble.empty();
+        }
+        double massKg = Measure.MASS.read(text);
+        if (massKg > HEAVIEST_KG) {
+            throw new Unfit("no mass of an aircraft", "a take-off mass");
+        }
+        return OptionalDouble.of(massKg);
     }
 
     private static double setting(String text) throws Unfit {
+        double units = number(text);
+        if (!(Math.abs(units) <= MOST_UNITS)) {
+            throw new Unfit("no trim setting", "a setting of at most 1000 units to either side");
+        }
+        return units;
+    }
+
+    private static double number(String text) throws Unfit {
         String upper = text.toUpperCase(Locale.ROOT);
         if (upper.endsWith("UP") || upper.endsWith("DN")) {
             double number = Measure.number(text.substring(0, text.length() - 2).strip());

@@ -3,7 +3,6 @@ package org.steelyard.demo;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -27,6 +26,7 @@ import org.steelyard.model.Origin;
 import org.steelyard.model.SheetItem;
 import org.steelyard.model.StudentSheet;
 import org.steelyard.model.Tail;
+import org.steelyard.report.Destination;
 import org.steelyard.report.ExerciseFiles;
 import org.steelyard.report.StagedFolder;
 
@@ -103,12 +103,12 @@ public final class ClassDemo {
     /**
      * Writes the folder {@code class} and the key {@code class-key.csv}.
      *
-     * @param dataIn folder for both
+     * @param to folder for both
      * @param configuration the configuration that comes with the project
      * @throws IOException if a file cannot be written
      */
-    public static void write(Path dataIn, Configuration configuration) throws IOException {
-        try (StagedFolder staged = StagedFolder.at(dataIn)) {
+    public static void write(Destination to, Configuration configuration) throws IOException {
+        try (StagedFolder staged = StagedFolder.ofInputs(to)) {
             new ClassDemo(configuration).write(staged);
             staged.publish();
         }

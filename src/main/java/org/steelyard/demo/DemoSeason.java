@@ -3,7 +3,6 @@ package org.steelyard.demo;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -12,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import org.steelyard.config.Configuration;
 import org.steelyard.model.ColumnMap;
+import org.steelyard.report.Destination;
 import org.steelyard.report.StagedFolder;
 
 /**
@@ -39,13 +39,13 @@ public final class DemoSeason {
     /**
      * Writes the season's folder {@code demo} and the key {@code demo-key.csv}.
      *
-     * @param dataIn folder for both
+     * @param to folder for both
      * @param configuration the configuration that comes with the project
      * @throws IOException if a file cannot be written
      */
-    public static void write(Path dataIn, Configuration configuration) throws IOException {
+    public static void write(Destination to, Configuration configuration) throws IOException {
         List<SeasonFile> files = new DemoSeason(configuration).files();
-        try (StagedFolder staged = StagedFolder.at(dataIn)) {
+        try (StagedFolder staged = StagedFolder.ofInputs(to)) {
             for (SeasonFile file : files) {
                 byte[] bytes = file.style() == Style.LEDGER ? LedgerWriter.bytes(file) : CsvWriter.bytes(file);
                 Files.write(staged.file("demo/" + file.name()), bytes);

@@ -32,6 +32,16 @@ public final class OneLine {
         return text(text, LONGEST_TEXT);
     }
 
+    /**
+     * A text of any length, as a terminal may be given it.
+     *
+     * @param text what is to be shown
+     * @return all of it; control characters, line ends and marks of direction are blanks
+     */
+    public static String whole(String text) {
+        return text(text, Integer.MAX_VALUE);
+    }
+
     private static String text(String text, int longest) {
         String part = text;
         if (text.length() > longest) {
@@ -58,7 +68,11 @@ public final class OneLine {
 
     /** Whether a character would break the line, steer a terminal or turn the direction of what follows. */
     private static boolean isUnseen(char c) {
-        boolean direction = (c >= '\u202A' && c <= '\u202E') || (c >= '\u2066' && c <= '\u2069');
+        boolean direction = (c >= '\u202A' && c <= '\u202E')
+                || (c >= '\u2066' && c <= '\u2069')
+                || c == '\u200E'
+                || c == '\u200F'
+                || c == '\u061C';
         return Character.isISOControl(c) || c == '\u2028' || c == '\u2029' || direction;
     }
 }

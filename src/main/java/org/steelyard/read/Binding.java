@@ -31,6 +31,7 @@ record Binding(
         ColumnMap map, List<String> headings, BoundColumns columns, int extras, List<String> leftOut, RowShape shape) {
 
     private static final int MOST_COLUMNS = 2_000;
+    private static final int MOST_PROBLEMS = 20;
 
     Binding {
         headings = List.copyOf(headings);
@@ -72,12 +73,27 @@ record Binding(
         problems.addAll(rivals(columns, row, name));
         problems.addAll(twoUnits(columns, row, name));
         if (!problems.isEmpty()) {
-            throw new SourceFault(problems);
+            throw new SourceFault(few(problems, row, name));
         }
         int extras = (int)
                 columns.stream().filter(column -> column.slot() == Slot.EXTRA).count();
         return new Binding(
                 map, headings, new BoundColumns(columns), extras, leftOut, RowShape.of(headings, rowsMayEndEarly));
+    }
+
+    /** The first faults, and how many there are beside them. */
+    private static List<InputProblem> few(List<InputProblem> problems, RawRow row, TableName name) {
+        if (problems.size() <= MOST_PROBLEMS) {
+            return problems;
+        }
+        List<InputProblem> few = new ArrayList<>(problems.subList(0, MOST_PROBLEMS));
+        few.add(name.problem(
+                row.number(),
+                ProblemCode.BAD_HEADING,
+                String.format(Locale.ROOT, "%,d more faults of the headings", problems.size() - MOST_PROBLEMS),
+                "",
+                "headings that a person could read"));
+        return few;
     }
 
     private static void requireFew(List<String> headings, RawRow row, TableName name) throws SourceFault {

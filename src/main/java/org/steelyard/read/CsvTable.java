@@ -16,8 +16,8 @@ import org.steelyard.model.ColumnMap;
 import org.steelyard.model.ColumnRule;
 
 /**
- * A delimited text file. The delimiter is the option's, else that of a first line {@code sep=;}, else the map's, else
- * the one by which the head of the file shows the most headings of the map, then the most cells.
+ * A delimited text file. The delimiter is the option's, else that of a first line {@code sep=;}, else the one by which
+ * the head of the file shows the most headings of the map, of equals the map's own, then the one with the most cells.
  */
 final class CsvTable implements Table {
 
@@ -100,9 +100,8 @@ final class CsvTable implements Table {
     }
 
     private char delimiter(TextEncoding encoding, ColumnMap map) {
-        Optional<Character> declared =
-                options.delimiter().or(() -> separatorLine(encoding)).or(map::delimiter);
-        return declared.orElseGet(() -> bestDelimiter(encoding, map));
+        Optional<Character> said = options.delimiter().or(() -> separatorLine(encoding));
+        return said.orElseGet(() -> bestDelimiter(encoding, map));
     }
 
     private Optional<Character> separatorLine(TextEncoding encoding) {
@@ -119,9 +118,9 @@ final class CsvTable implements Table {
     }
 
     private char bestDelimiter(TextEncoding encoding, ColumnMap map) {
-        char best = DELIMITERS[0];
-        long bestScore = -1;
         Map<String, ColumnRule> rules = HeadingRow.rules(map);
+        char best = map.delimiter().orElse(DELIMITERS[0]);
+        long bestScore = map.delimiter().isPresent() ? leastToBeat(score(encoding, best, rules)) : -1;
         for (char delimiter : DELIMITERS) {
             long score = score(encoding, delimiter, rules);
             if (score > bestScore) {
@@ -130,6 +129,11 @@ final class CsvTable implements Table {
             }
         }
         return best;
+    }
+
+    /** Another delimiter than the map's must show more of its headings; more cells are not enough. */
+    private static long leastToBeat(long score) {
+        return score == Long.MAX_VALUE ? score : (score / HEAD_BYTES + 1) * HEAD_BYTES - 1;
     }
 
     /** How well a delimiter serves; best of all where it leaves nothing but blanks. */

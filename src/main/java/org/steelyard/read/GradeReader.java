@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.steelyard.model.Claim;
 import org.steelyard.model.ColumnMap;
@@ -54,17 +55,21 @@ public final class GradeReader {
      * @param tails the fleet
      * @param options heading maps and text encoding
      * @param leaveOut a file that is not a sheet, as that of the exercises
+     * @param isOutput whether a file of the folder is an output of this program
      * @return sheets and problems
      * @throws SeasonUnreadableException if there is nothing to read
      */
-    public static GradeInput sheets(Path path, Tails tails, ReadOptions options, Path leaveOut)
+    public static GradeInput sheets(
+            Path path, Tails tails, ReadOptions options, Path leaveOut, Predicate<Path> isOutput)
             throws SeasonUnreadableException {
         GradeReader reader = new GradeReader(tails, options);
-        for (Path file : SeasonFolder.list(path).files()) {
-            boolean out = file.toAbsolutePath()
-                    .normalize()
-                    .equals(leaveOut.toAbsolutePath().normalize());
-            if (!out) {
+        SeasonFolder folder = SeasonFolder.list(path, isOutput);
+        Path out = leaveOut.toAbsolutePath().normalize();
+        folder.outputsPassedOver().stream()
+                .filter(problem -> !problem.origin().file().equals(SeasonFolder.nameOf(out)))
+                .forEach(reader.problems::add);
+        for (Path file : folder.files()) {
+            if (!file.toAbsolutePath().normalize().equals(out)) {
                 reader.file(file);
             }
         }

@@ -32,19 +32,32 @@ final class MapChoice {
                 .problem(0, ProblemCode.UNKNOWN_NAME, "there is no such heading map", name, "one of " + known));
     }
 
-    /** Whether a name matches a pattern with * for any characters and ? for one, without regard to case. */
+    /**
+     * Whether a name matches a pattern with * for any characters and ? for one, without regard to case. What went wrong
+     * behind a star is tried again from the last star alone, so that many stars cost no more than their number times
+     * the name's length.
+     */
     static boolean matches(String pattern, String name) {
-        return matches(pattern.toLowerCase(Locale.ROOT), 0, name.toLowerCase(Locale.ROOT), 0);
-    }
-
-    private static boolean matches(String pattern, int p, String name, int n) {
-        if (p == pattern.length()) {
-            return n == name.length();
+        String wanted = pattern.toLowerCase(Locale.ROOT);
+        String given = name.toLowerCase(Locale.ROOT);
+        int p = 0;
+        int n = 0;
+        int star = -1;
+        int behindStar = 0;
+        while (n < given.length()) {
+            if (p < wanted.length() && wanted.charAt(p) == '*') {
+                star = p++;
+                behindStar = n;
+            } else if (p < wanted.length() && (wanted.charAt(p) == '?' || wanted.charAt(p) == given.charAt(n))) {
+                p++;
+                n++;
+            } else if (star >= 0) {
+                p = star + 1;
+                n = ++behindStar;
+            } else {
+                return false;
+            }
         }
-        char c = pattern.charAt(p);
-        if (c == '*') {
-            return matches(pattern, p + 1, name, n) || (n < name.length() && matches(pattern, p, name, n + 1));
-        }
-        return n < name.length() && (c == '?' || c == name.charAt(n)) && matches(pattern, p + 1, name, n + 1);
+        return wanted.substring(p).chars().allMatch(c -> c == '*');
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.Origin;
@@ -25,6 +26,7 @@ public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
     private static final Set<String> TEXT = Set.of("csv", "tsv", "txt");
     private static final String WORKBOOK = "xlsx";
     private static final String NO_FILE = "a pipe or a device, not a file";
+    private static final String OUTPUT = "an output of this program";
     private static final String KINDS = ".csv, .tsv, .txt or .xlsx";
 
     /**
@@ -49,11 +51,23 @@ public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
      * @throws SeasonUnreadableException if it is not there, cannot be listed, or holds nothing to read
      */
     public static SeasonFolder list(Path path) throws SeasonUnreadableException {
+        return list(path, file -> false);
+    }
+
+    /**
+     * Lists the files of a season without those that this program wrote there.
+     *
+     * @param path a file or a folder
+     * @param isOutput whether a file of the folder is an output
+     * @return its files; a file that is named itself is read, whatever it is
+     * @throws SeasonUnreadableException if it is not there, cannot be listed, or holds nothing to read
+     */
+    public static SeasonFolder list(Path path, Predicate<Path> isOutput) throws SeasonUnreadableException {
         if (!Files.exists(path)) {
             throw unreadable(path, Unreadable.absence(path), "a file (" + KINDS + ") or a folder of them");
         }
         if (Files.isDirectory(path)) {
-            return folder(path);
+            return folder(path, isOutput);
         }
         Optional<String> reason = reasonToSkip(path);
         if (reason.isPresent()) {
@@ -62,11 +76,12 @@ public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
         return new SeasonFolder(List.of(path), List.of());
     }
 
-    private static SeasonFolder folder(Path folder) throws SeasonUnreadableException {
+    private static SeasonFolder folder(Path folder, Predicate<Path> isOutput) throws SeasonUnreadableException {
         List<Path> files = new ArrayList<>();
         List<Skipped> skipped = new ArrayList<>();
         for (Path path : children(folder)) {
-            Optional<String> reason = reasonToSkip(path);
+            Optional<String> reason =
+                    reasonToSkip(path).or(() -> Optional.of(OUTPUT).filter(words -> isOutput.test(path)));
             if (reason.isPresent()) {
                 skipped.add(new Skipped(nameOf(path), reason.get()));
             } else {
@@ -160,5 +175,19 @@ public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
     /** The part of a name behind its last dot, in lower case. */
     static String endingOf(String name) {
         return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+    }
+
+    /** What is to be said of the files that were passed over because this program wrote them. */
+    public List<InputProblem> outputsPassedOver() {
+        return skipped.stream()
+                .filter(one -> one.reason().equals(OUTPUT))
+                .map(one -> new InputProblem(
+                        new Origin(one.name(), "", 0),
+                        "",
+                        ProblemCode.MISSING,
+                        "the file is passed over: it is " + OUTPUT,
+                        "",
+                        "a file of the inputs"))
+                .toList();
     }
 }

@@ -78,7 +78,7 @@ final class XlsxFile implements Closeable {
         TableName name = new TableName(SeasonFolder.nameOf(path), "");
         SeasonFolder.requireFile(path);
         requireWorkbook(path, name);
-        requireSmallDirectory(path, name);
+        requireSoundArchive(path, name);
         OPCPackage container = container(path, name);
         try {
             return new XlsxFile(container, name);
@@ -120,10 +120,10 @@ final class XlsxFile implements Closeable {
         }
     }
 
-    private static void requireSmallDirectory(Path path, TableName name) throws SourceFault {
+    private static void requireSoundArchive(Path path, TableName name) throws SourceFault {
         try {
-            XlsxParts.requireSmallDirectory(path);
-        } catch (IOException e) {
+            XlsxArchive.requireSound(path.toFile());
+        } catch (IOException | IllegalArgumentException | OpenXML4JRuntimeException e) {
             throw damaged(name, 0, e);
         }
     }

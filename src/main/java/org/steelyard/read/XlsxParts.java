@@ -2,18 +2,14 @@ package org.steelyard.read;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Path;
-import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
-import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackagePart;
 import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.openxml4j.opc.PackageRelationshipTypes;
+import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 
 /**
  * Where the parts of a workbook are (ECMA-376, part 1, clause 12.2, and part 2). Relationships of the strict kind
@@ -22,8 +18,7 @@ import org.apache.poi.openxml4j.opc.PackageRelationshipTypes;
 final class XlsxParts {
 
     private static final String CONTENT = "application/vnd.openxmlformats-officedocument.spreadsheetml.";
-
-    private static final long MOST_DIRECTORY_BYTES = 4 << 20;
+    private static final List<String> NEEDED = List.of("/styles", "/sharedStrings");
 
     private final OPCPackage container;
     private final PackagePart workbook;
@@ -41,34 +36,15 @@ final class XlsxParts {
         if (workbook == null) {
             throw new InvalidFormatException("the workbook's part is not there");
         }
+        requireParts();
     }
 
-    /**
-     * Refuses an archive whose list of contents, relationships or properties are large: POI takes them into memory as
-     * they are.
-     */
-    static void requireSmallDirectory(Path path) throws IOException {
-        try (ZipFile zip = ZipFile.builder().setPath(path).get()) {
-            for (ZipArchiveEntry part : Collections.list(zip.getEntries())) {
-                String name = part.getName().toLowerCase(Locale.ROOT);
-                if (name.endsWith(".rels") || name.startsWith("[content") || name.startsWith("docprops/")) {
-                    try (InputStream bytes = zip.getInputStream(part)) {
-                        requireSmall(bytes);
-                    }
-                }
-            }
-        }
-    }
-
-    private static void requireSmall(InputStream bytes) throws IOException {
-        byte[] chunk = new byte[1 << 13];
-        long size = 0;
-        for (int n = bytes.read(chunk); n >= 0; n = bytes.read(chunk)) {
-            size += n;
-            if (size > MOST_DIRECTORY_BYTES) {
-                throw new XlsxLimitException(
-                        "the workbook's list of contents unpacks to a suspicious size",
-                        "a workbook as spreadsheet programs save it");
+    /** Without its texts or styles a workbook would be read as if it had none: other cells, numbers for dates. */
+    private void requireParts() throws InvalidFormatException {
+        for (PackageRelationship relation : workbook.getRelationships()) {
+            boolean needed = NEEDED.stream().anyMatch(relation.getRelationshipType()::endsWith);
+            if (needed && !container.containPart(PackagingURIHelper.createPartName(relation.getTargetURI()))) {
+                throw new InvalidFormatException("no part " + relation.getTargetURI());
             }
         }
     }

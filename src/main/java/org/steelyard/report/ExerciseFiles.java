@@ -29,7 +29,7 @@ public final class ExerciseFiles {
     public static final String BLANKS = "blank";
 
     /** What names a blank sheet: nothing else in the folder is ours. */
-    private static final Pattern BLANK = Pattern.compile("x[0-9]+\\.xlsx");
+    static final Pattern BLANK = Pattern.compile("x[0-9]+\\.xlsx");
 
     private ExerciseFiles() {}
 
@@ -39,15 +39,15 @@ public final class ExerciseFiles {
      * @param exercises exercises of one type, at least one
      * @param policy the operator's rules
      * @param measure in what CGs are asked for
-     * @param folder where to; made if it is not there
+     * @param to where to; made if it is not there
      * @param version version of the program
      * @throws IOException if a file cannot be written
      */
     public static void write(
-            List<MadeExercise> exercises, Policy policy, CgMeasure measure, Path folder, String version)
+            List<MadeExercise> exercises, Policy policy, CgMeasure measure, Destination to, String version)
             throws IOException {
         ExercisePages pages = new ExercisePages(exercises, policy, measure, version);
-        try (StagedFolder staged = StagedFolder.at(folder)) {
+        try (StagedFolder staged = StagedFolder.at(to)) {
             GivenCsv.write(exercises, staged.file(GIVEN));
             Files.writeString(staged.file(PAGES), pages.blanks(), StandardCharsets.UTF_8);
             Files.writeString(staged.file(KEY), pages.key(), StandardCharsets.UTF_8);
@@ -56,7 +56,7 @@ public final class ExerciseFiles {
                 String name = text.name().toLowerCase(Locale.ROOT) + ".xlsx";
                 ExerciseBook.write(text, measure, "", Map.of(), staged.file(BLANKS + "/" + name));
             }
-            staged.publish(FileNames.in(folder.resolve(BLANKS), BLANK));
+            staged.publish(FileNames.in(to.path().resolve(BLANKS), BLANK));
         }
     }
 

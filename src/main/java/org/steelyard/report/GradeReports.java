@@ -3,7 +3,6 @@ package org.steelyard.report;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import org.steelyard.grade.MarkedSheet;
 import org.steelyard.model.InputProblem;
@@ -29,15 +28,15 @@ public final class GradeReports {
      * @param sheets marked sheets, in the order in which they were read
      * @param problems what could not be used
      * @param scheme how they were marked
-     * @param folder where to; made if it is not there
+     * @param to where to; made if it is not there
      * @param version version of the program
      * @throws IOException if one cannot be written
      */
     public static void write(
-            List<MarkedSheet> sheets, List<InputProblem> problems, MarkingScheme scheme, Path folder, String version)
+            List<MarkedSheet> sheets, List<InputProblem> problems, MarkingScheme scheme, Destination to, String version)
             throws IOException {
-        String name = String.valueOf(folder.toAbsolutePath().normalize().getFileName());
-        try (StagedFolder staged = StagedFolder.at(folder)) {
+        String name = String.valueOf(to.path().toAbsolutePath().normalize().getFileName());
+        try (StagedFolder staged = StagedFolder.at(to)) {
             GradeBook.write(sheets, problems, scheme, name, staged.file(BOOK));
             GradeCsv.write(sheets, scheme, staged.file(TABLE));
             int number = 0;
@@ -50,7 +49,7 @@ public final class GradeReports {
                         GradePage.of(sheet, scheme.name(), version),
                         StandardCharsets.UTF_8);
             }
-            staged.publish(FileNames.in(folder.resolve(PAGES), GradeNames.PAGE));
+            staged.publish(FileNames.in(to.path().resolve(PAGES), GradeNames.PAGE));
         }
     }
 }

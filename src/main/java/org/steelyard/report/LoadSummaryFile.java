@@ -25,16 +25,17 @@ public final class LoadSummaryFile {
      * Writes a summary.
      *
      * @param summary the flight
-     * @param file where to
+     * @param to where to
      * @param version version of the program
      * @throws IOException if it cannot be written; a file that stood there is then as it was
      */
-    public static void write(LoadSummary summary, Path file, String version) throws IOException {
-        if (isKind(file, BOOK)) {
-            LoadSummaryBook.write(summary, file);
+    public static void write(LoadSummary summary, Destination to, String version) throws IOException {
+        if (isKind(to.path(), BOOK)) {
+            to.requireMayWrite();
+            LoadSummaryBook.write(summary, to.path());
         } else {
             String page = LoadSummaryPage.of(summary, version);
-            WholeFile.write(file, page);
+            WholeFile.write(to, page);
         }
     }
 }

@@ -80,7 +80,7 @@ public final class MergedReports {
         RunFacts facts = season.facts();
         long flights = season.summary().all().flights();
         WorkbookPart part = new WorkbookPart(LISTED, flights, season.rejected().size(), facts.rejected());
-        try (StagedFolder staged = StagedFolder.in(folder, facts.season())) {
+        try (StagedFolder staged = StagedFolder.in(Destination.of(folder), facts.season())) {
             StatisticsCsv statistics = new StatisticsCsv(staged.file(OutputFile.STATISTICS));
             RunJson run = new RunJson(staged.file(OutputFile.RUN));
             try (SeasonWorkbook book = SeasonWorkbook.open(staged.file(OutputFile.SEASON), policy, part);

@@ -1,7 +1,6 @@
 package org.steelyard.report;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -37,18 +36,18 @@ public final class OperationalEnvelopePage {
      * @param type the type
      * @param envelopes its envelopes, certified and operational
      * @param notes how they were made, in sentences
-     * @param file where to
+     * @param to where to
      * @param version version of the program
      * @throws IOException if it cannot be written
      */
     public static void write(
-            AircraftType type, List<CurtailedEnvelope> envelopes, List<String> notes, Path file, String version)
+            AircraftType type, List<CurtailedEnvelope> envelopes, List<String> notes, Destination to, String version)
             throws IOException {
         OperationalEnvelopePage page = new OperationalEnvelopePage(type);
         page.content(envelopes, notes);
         page.html.element("footer", "Steelyard " + version + ". " + Caution.TEXT);
         String text = PageShell.end(page.html);
-        WholeFile.write(file, text);
+        WholeFile.write(to, text);
     }
 
     private void content(List<CurtailedEnvelope> envelopes, List<String> notes) {

@@ -10,6 +10,7 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.DosFileAttributeView;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermission;
+import java.util.Optional;
 
 /** The place where a file is to stand: whether it can be put there is looked at before anything is moved. */
 final class OutputPlace {
@@ -49,6 +50,29 @@ final class OutputPlace {
             said.initCause(e);
             throw said;
         }
+    }
+
+    /** The link that stands where a file's sub-folder is to be, if one does: what goes there would go elsewhere. */
+    static Optional<Path> link(Path folder, String name) {
+        return Optional.ofNullable(folder.resolve(name).getParent())
+                .filter(parent -> !parent.equals(folder))
+                .filter(Files::isSymbolicLink);
+    }
+
+    /**
+     * Refuses a sub-folder that is a link.
+     *
+     * @throws FileSystemException if it is one
+     */
+    static void requireNoLink(Path folder, String name) throws IOException {
+        Optional<Path> link = link(folder, name);
+        if (link.isPresent()) {
+            throw linked(link.get());
+        }
+    }
+
+    static FileSystemException linked(Path link) {
+        return new FileSystemException(link.toString(), null, "a link stands where a folder is needed; move it away");
     }
 
     /** Whether its owner marked it as not to be written, whatever the system would let this user do. */

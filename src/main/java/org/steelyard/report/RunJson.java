@@ -1,15 +1,15 @@
 package org.steelyard.report;
 
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.Writer;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.steelyard.analyse.FindingCount;
 import org.steelyard.analyse.SeasonSummary;
@@ -37,17 +37,12 @@ final class RunJson implements SeasonOutput {
 
     @Override
     public void finish(SeasonResult result) throws IOException {
-        DefaultIndenter indent = new DefaultIndenter("  ", "\n");
-        DefaultPrettyPrinter pretty = new DefaultPrettyPrinter();
-        pretty.indentObjectsWith(indent);
-        pretty.indentArraysWith(indent);
         try (Writer writer = Utf8.writer(path)) {
-            writer.write(new ObjectMapper().writer(pretty).writeValueAsString(tree(result)));
-            writer.write('\n');
+            writer.write(OutputList.text(tree(result)));
         }
     }
 
-    private static ObjectNode tree(SeasonResult result) {
+    private ObjectNode tree(SeasonResult result) throws IOException {
         RunFacts facts = result.facts();
         ObjectNode tree = JSON.objectNode();
         tree.put("program", "Steelyard");
@@ -69,10 +64,20 @@ final class RunJson implements SeasonOutput {
         tree.set("options", texts(facts.options()));
         tree.set("policy", policy(result.policy()));
         tree.set("methods", methods());
-        tree.set(
-                "outputs",
-                texts(result.files().stream().map(OutputFile::fileName).toList()));
+        tree.set("outputs", outputs(result.files()));
         return tree;
+    }
+
+    /** All files, with size and checksum where they are complete here: not this one, and not what is in parts. */
+    private ArrayNode outputs(List<OutputFile> files) throws IOException {
+        ArrayNode list = JSON.arrayNode();
+        for (OutputFile file : files) {
+            Path written = path.resolveSibling(file.fileName());
+            boolean isComplete = file != OutputFile.RUN && Files.isRegularFile(written);
+            list.add(OutputList.entry(
+                    file.fileName(), isComplete ? Optional.of(OutputSum.of(written)) : Optional.empty()));
+        }
+        return list;
     }
 
     private static ObjectNode rows(RunFacts facts) {

@@ -57,14 +57,15 @@ public final class SeasonChangeFiles {
     /**
      * Writes both files, or none.
      *
-     * @param folder where they go; made if it is not there
+     * @param to where they go; made if it is not there
      * @param before name of the first season
      * @param after name of the second
      * @param changes the comparison
      * @throws IOException if a file cannot be written
      */
-    public static void write(Path folder, String before, String after, List<SeasonChange> changes) throws IOException {
-        try (StagedFolder staged = StagedFolder.at(folder)) {
+    public static void write(Destination to, String before, String after, List<SeasonChange> changes)
+            throws IOException {
+        try (StagedFolder staged = StagedFolder.at(to)) {
             table(staged.file(TABLE), changes);
             book(staged.file(BOOK), before, after, changes);
             staged.publish();

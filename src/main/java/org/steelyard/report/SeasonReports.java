@@ -63,13 +63,13 @@ public final class SeasonReports implements AutoCloseable {
      * @throws IllegalArgumentException if the season's name cannot be that of a folder
      */
     public static SeasonReports open(Path reportsFolder, String season, Policy policy) throws IOException {
-        return open(reportsFolder, season, policy, List.of(), false);
+        return open(Destination.of(reportsFolder), season, policy, List.of(), false);
     }
 
     /**
      * Begins the reports of a season with groupings of its own, with or without the room at each place.
      *
-     * @param reportsFolder folder of all seasons; made if it is not there
+     * @param to folder of all seasons; made if it is not there
      * @param season name of the season, which names its folder
      * @param policy the operator's rules
      * @param by headings of carried columns by which statistics are grouped, too
@@ -78,7 +78,7 @@ public final class SeasonReports implements AutoCloseable {
      * @throws IOException if the folder cannot be written
      * @throws IllegalArgumentException if the season's name cannot be that of a folder
      */
-    public static SeasonReports open(Path reportsFolder, String season, Policy policy, List<String> by, boolean room)
+    public static SeasonReports open(Destination to, String season, Policy policy, List<String> by, boolean room)
             throws IOException {
         Outputs files = room
                 ? (folder, rules, outputs) -> {
@@ -86,16 +86,16 @@ public final class SeasonReports implements AutoCloseable {
                     all(folder, rules, outputs);
                 }
                 : SeasonReports::all;
-        return open(reportsFolder, season, policy, by, files);
+        return open(to, season, policy, by, files);
     }
 
     static SeasonReports open(Path reportsFolder, String season, Policy policy, Outputs files) throws IOException {
-        return open(reportsFolder, season, policy, List.of(), files);
+        return open(Destination.of(reportsFolder), season, policy, List.of(), files);
     }
 
-    private static SeasonReports open(Path reportsFolder, String season, Policy policy, List<String> by, Outputs files)
+    private static SeasonReports open(Destination to, String season, Policy policy, List<String> by, Outputs files)
             throws IOException {
-        SeasonReports reports = new SeasonReports(StagedFolder.in(reportsFolder, season), policy, by);
+        SeasonReports reports = new SeasonReports(StagedFolder.in(to, season), policy, by);
         try {
             files.open(reports.folder, policy, reports.outputs);
             return reports;

@@ -1,7 +1,6 @@
 package org.steelyard.report;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -78,47 +77,45 @@ public final class SeasonWorkbook implements AutoCloseable {
      * @param file where it will stand; its folder must exist
      * @param policy the rules by which the flights were judged
      * @return a workbook without rows
+     * @throws IOException if the disk does not take it
      */
-    public static SeasonWorkbook open(Path file, Policy policy) {
+    public static SeasonWorkbook open(Path file, Policy policy) throws IOException {
         return open(file, policy, WorkbookLimits.FORMAT);
     }
 
-    static SeasonWorkbook open(Path file, Policy policy, WorkbookLimits limits) {
-        return new SeasonWorkbook(file, policy, limits, Optional.empty());
+    static SeasonWorkbook open(Path file, Policy policy, WorkbookLimits limits) throws IOException {
+        return DiskFault.checkedMaking(() -> new SeasonWorkbook(file, policy, limits, Optional.empty()));
     }
 
     /** A workbook that lists a part of the season only; what it sums up is of the whole. */
-    static SeasonWorkbook open(Path file, Policy policy, WorkbookPart listing) {
-        return new SeasonWorkbook(file, policy, WorkbookLimits.FORMAT, Optional.of(listing));
+    static SeasonWorkbook open(Path file, Policy policy, WorkbookPart listing) throws IOException {
+        return DiskFault.checkedMaking(
+                () -> new SeasonWorkbook(file, policy, WorkbookLimits.FORMAT, Optional.of(listing)));
     }
 
     /**
      * Adds a flight with its findings.
      *
      * @param flight the flight
-     * @throws java.io.UncheckedIOException if the disk does not take it
+     * @throws IOException if the disk does not take it
      */
-    public void flight(AuditedFlight flight) {
-        try {
-            begin(List.of(flight)).make().add();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    public void flight(AuditedFlight flight) throws IOException {
+        begin(List.of(flight)).make().add();
     }
 
     /** Keeps a place for the next flights with their findings; what is begun first is to be added first. */
-    Work begin(List<AuditedFlight> batch) {
-        return Work.all(List.of(flights.begin(batch), findings.begin(batch)));
+    Work begin(List<AuditedFlight> batch) throws IOException {
+        return DiskFault.checkedMaking(() -> Work.all(List.of(flights.begin(batch), findings.begin(batch))));
     }
 
     /**
      * Adds a row that did not become a flight.
      *
      * @param row the row
-     * @throws java.io.UncheckedIOException if the disk does not take it
+     * @throws IOException if the disk does not take it
      */
-    public void rejected(RejectedRow row) {
-        rejected.add(row);
+    public void rejected(RejectedRow row) throws IOException {
+        DiskFault.checked(() -> rejected.add(row));
     }
 
     /**
@@ -134,6 +131,11 @@ public final class SeasonWorkbook implements AutoCloseable {
             throw new IllegalStateException("the summary is of " + summary.all().flights() + " flights, but "
                     + flightRows.rows() + " were written");
         }
+        DiskFault.checked(() -> fill(summary, facts));
+        write();
+    }
+
+    private void fill(SeasonSummary summary, RunFacts facts) {
         WorkbookPage page = new WorkbookPage(text.cell(facts.season()));
         SheetsOfStatistics statistics = new SheetsOfStatistics(book, listStyles, styles, text, this::roll);
         statistics.write(summary, page);
@@ -153,7 +155,6 @@ public final class SeasonWorkbook implements AutoCloseable {
         rejectedRows.finish(page, SheetRejected.NONE);
         statistics.finish(page);
         properties(facts);
-        write();
     }
 
     private SheetGrid grid(String name) {

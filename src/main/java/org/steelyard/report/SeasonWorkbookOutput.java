@@ -12,17 +12,17 @@ final class SeasonWorkbookOutput implements SeasonOutput {
 
     private final SeasonWorkbook workbook;
 
-    SeasonWorkbookOutput(Path file, Policy policy) {
+    SeasonWorkbookOutput(Path file, Policy policy) throws IOException {
         workbook = SeasonWorkbook.open(file, policy);
     }
 
     @Override
-    public Work begin(List<AuditedFlight> flights) {
+    public Work begin(List<AuditedFlight> flights) throws IOException {
         return workbook.begin(flights);
     }
 
     @Override
-    public void rejected(RejectedRow row) {
+    public void rejected(RejectedRow row) throws IOException {
         workbook.rejected(row);
     }
 

@@ -23,6 +23,11 @@ final class SmallBook implements AutoCloseable {
     /** The format wants a time; one that never changes keeps the bytes the same. */
     private static final Date STAMP = Date.from(Instant.parse("2000-01-01T00:00:00Z"));
 
+    static final String CREATOR = "Steelyard";
+
+    /** Of each part of the archive. */
+    static final LocalDateTime TIME = LocalDateTime.of(2000, 1, 1, 0, 0);
+
     private final XSSFWorkbook book = new XSSFWorkbook();
     private final WorkbookStyles styles = WorkbookStyles.forPages(book);
     private final WorkbookText text = new WorkbookText(SpreadsheetVersion.EXCEL2007.getMaxTextLength());
@@ -53,7 +58,7 @@ final class SmallBook implements AutoCloseable {
 
     void write(Path file) throws IOException {
         CoreProperties core = book.getProperties().getCoreProperties();
-        core.setCreator("Steelyard");
+        core.setCreator(CREATOR);
         core.setTitle(text.cell(title));
         core.setDescription(Caution.TEXT);
         core.setCreated(Optional.of(STAMP));
@@ -69,7 +74,7 @@ final class SmallBook implements AutoCloseable {
                 ZipOutputStream to = new ZipOutputStream(out)) {
             for (ZipEntry entry = from.getNextEntry(); entry != null; entry = from.getNextEntry()) {
                 ZipEntry same = new ZipEntry(entry.getName());
-                same.setTimeLocal(LocalDateTime.of(2000, 1, 1, 0, 0));
+                same.setTimeLocal(TIME);
                 to.putNextEntry(same);
                 from.transferTo(to);
                 to.closeEntry();

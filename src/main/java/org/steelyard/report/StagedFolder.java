@@ -2,10 +2,15 @@ package org.steelyard.report;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
@@ -14,8 +19,11 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Deque;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -34,21 +42,28 @@ public final class StagedFolder implements Closeable {
     static final String STAGING = ".writing";
 
     private static final String LOCK = "lock";
+    private static final String ASIDE = "set-aside";
+    private static final int TRIES = 50;
     private static final String NOT_IN_NAMES = "/\\<>:\"|?*";
     private static final Set<String> DEVICES = Set.of(
             "con", "prn", "aux", "nul", "com1", "com2", "com3", "com4", "com5", "com6", "com7", "com8", "com9", "lpt1",
             "lpt2", "lpt3", "lpt4", "lpt5", "lpt6", "lpt7", "lpt8", "lpt9");
 
+    private final Destination to;
+    private final boolean inputs;
     private final Path folder;
     private final Path staging;
     private final Deque<Path> made;
     private final WritingLock lock;
     private final List<String> files = new ArrayList<>();
     private final Set<String> namesSeen = new TreeSet<>();
+    private Optional<OutputList> before = Optional.empty();
     private boolean halfMoved;
 
-    private StagedFolder(Path folder, Deque<Path> made, WritingLock lock) {
-        this.folder = folder;
+    private StagedFolder(Destination to, boolean inputs, Deque<Path> made, WritingLock lock) {
+        this.to = to;
+        this.inputs = inputs;
+        this.folder = to.path();
         this.staging = folder.resolve(STAGING);
         this.made = made;
         this.lock = lock;
@@ -63,30 +78,68 @@ public final class StagedFolder implements Closeable {
      * @throws IOException if it cannot be written
      * @throws IllegalArgumentException if the name cannot be that of a folder inside the parent on every system
      */
-    public static StagedFolder in(Path parent, String name) throws IOException {
+    public static StagedFolder in(Destination parent, String name) throws IOException {
         requireName(name);
-        return at(parent.resolve(name));
+        return at(parent.at(parent.path().resolve(name)));
     }
 
     /**
      * Prepares the writing of a folder, which is made if it is not there.
      *
-     * @param folder the folder
+     * @param to the folder
      * @return the folder
      * @throws IOException if it cannot be written
      */
-    public static StagedFolder at(Path folder) throws IOException {
-        Path whole = folder.toAbsolutePath().normalize();
-        Deque<Path> made = makeFolders(whole);
+    public static StagedFolder at(Destination to) throws IOException {
+        return at(to, false);
+    }
+
+    /**
+     * Prepares the writing of inputs. They are read again as if somebody else had written them, so no list is made of
+     * them, and only what is the same byte for byte is written over.
+     *
+     * @param to the folder
+     * @return the folder
+     * @throws IOException if it cannot be written
+     */
+    public static StagedFolder ofInputs(Destination to) throws IOException {
+        return at(to, true);
+    }
+
+    private static StagedFolder at(Destination to, boolean inputs) throws IOException {
+        Path whole = to.path().toAbsolutePath().normalize();
+        for (int i = 1; ; i++) {
+            try {
+                return tryAt(to.at(whole), inputs);
+            } catch (NoSuchFileException | FileAlreadyExistsException e) {
+                if (i == TRIES) { // a run that ends removes empty folders between two steps of this one
+                    throw e;
+                }
+            }
+        }
+    }
+
+    private static StagedFolder tryAt(Destination to, boolean inputs) throws IOException {
+        Path folder = to.path();
+        Deque<Path> made = makeFolders(folder);
+        Path staging = folder.resolve(STAGING);
         try {
-            Path staging = Files.createDirectories(whole.resolve(STAGING));
-            WritingLock lock = lock(whole, staging);
-            StagedFolder staged = new StagedFolder(whole, made, lock);
+            makeStaging(staging);
+            StagedFolder staged = new StagedFolder(to, inputs, made, lock(folder, staging));
             staged.begin();
             return staged;
         } catch (IOException e) {
-            removeMade(made, whole.resolve(STAGING));
+            removeMade(made, staging);
             throw e;
+        }
+    }
+
+    private static void makeStaging(Path staging) throws IOException {
+        if (Files.isSymbolicLink(staging)) {
+            Files.deleteIfExists(staging);
+        }
+        if (!Files.isDirectory(staging, LinkOption.NOFOLLOW_LINKS)) {
+            Files.createDirectory(staging);
         }
     }
 
@@ -99,13 +152,48 @@ public final class StagedFolder implements Closeable {
     /** Moves what a killed run had complete, and removes what it had not. */
     private void begin() throws IOException {
         try {
-            finishMoves();
+            if (MoveList.isAt(staging)) {
+                finishMoves(leftList());
+            }
             empty();
         } catch (IOException e) {
             try (lock) {
                 throw e;
             }
         }
+    }
+
+    private MoveList leftList() throws IOException {
+        try {
+            return MoveList.read(staging, folder);
+        } catch (ForeignListException e) {
+            Path aside = setAside();
+            throw new FileSystemException(
+                    staging.toString(),
+                    null,
+                    "the list of files to move there was not written by this program: " + e.why()
+                            + "; nothing was moved or removed, and it lies in '" + aside
+                            + "' with all that came with it; run again");
+        }
+    }
+
+    /** Moves what somebody else left, but for the lock, to where nothing of ours reads it. */
+    private Path setAside() throws IOException {
+        Path aside = folder.resolve(ASIDE);
+        for (int i = 2; Files.exists(aside, LinkOption.NOFOLLOW_LINKS); i++) {
+            aside = folder.resolve(ASIDE + "-" + i);
+        }
+        Files.createDirectory(aside);
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(staging)) {
+            for (Path path : all) {
+                if (!path.equals(staging.resolve(LOCK))) {
+                    Files.move(path, aside.resolve(path.getFileName()));
+                }
+            }
+        } catch (DirectoryIteratorException e) {
+            throw e.getCause();
+        }
+        return aside;
     }
 
     /**
@@ -118,7 +206,7 @@ public final class StagedFolder implements Closeable {
     public static void putRight(Path folder) throws IOException {
         Path staging = folder.resolve(STAGING);
         if (MoveList.isAt(staging)) {
-            StagedFolder.at(folder).close();
+            StagedFolder.at(Destination.of(folder)).close();
         }
     }
 
@@ -147,16 +235,20 @@ public final class StagedFolder implements Closeable {
      *
      * @param name its name, with a slash after that of a sub-folder
      * @return where to write it for now
-     * @throws IOException if something stands in its place that cannot be replaced
+     * @throws IOException if something stands in its place that cannot be replaced, or must not be
      * @throws IllegalArgumentException if the name leads out of the folder, or is that of another of its files on a
      *     system that does not tell upper from lower case
      */
     public Path file(String name) throws IOException {
-        MoveList.requireInside(name);
+        MoveList.requireGiven(name);
         if (!namesSeen.add(name.toLowerCase(Locale.ROOT))) {
             throw new IllegalArgumentException("two files are to be written as '" + name + "'");
         }
+        OutputPlace.requireNoLink(folder, name);
         OutputPlace.requireFree(folder.resolve(name));
+        if (!inputs) {
+            to.requireMayWrite(name, before());
+        }
         Path file = staging.resolve(name);
         Path parent = file.getParent();
         if (parent != null) {
@@ -164,6 +256,14 @@ public final class StagedFolder implements Closeable {
         }
         files.add(name);
         return file;
+    }
+
+    /** What this program wrote here before. */
+    private OutputList before() {
+        if (before.isEmpty()) {
+            before = Optional.of(OutputList.in(folder));
+        }
+        return before.get();
     }
 
     /** Where a file of a season's reports is to be written. */
@@ -191,7 +291,8 @@ public final class StagedFolder implements Closeable {
     }
 
     /**
-     * Moves all files to their place and removes those of an earlier run that this one does not write.
+     * Moves all files to their place and removes those of an earlier run that this one does not write, as long as they
+     * are as that run left them. Where no file lists the others, a list of all is written ({@link OutputList}).
      *
      * @param former names of files that would be of an earlier run
      * @throws IOException if that fails: a {@link HalfMovedException} if some were moved, else all is as it was
@@ -199,23 +300,62 @@ public final class StagedFolder implements Closeable {
     public void publish(Collection<String> former) throws IOException {
         List<String> gone = former.stream()
                 .filter(name -> !namesSeen.contains(name.toLowerCase(Locale.ROOT)))
-                .filter(name -> Files.exists(folder.resolve(name)))
+                .filter(this::isFormer)
                 .toList();
+        for (String name : gone) {
+            OutputPlace.requireNoLink(folder, name);
+            if (Files.isDirectory(folder.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
+                throw new FileSystemException(
+                        folder.resolve(name).toString(),
+                        null,
+                        "a folder of an earlier run in parts stands there; move it away");
+            }
+        }
+        list();
         for (String name : files) {
+            OutputPlace.requireNoLink(folder, name);
             OutputPlace.requireFree(folder.resolve(name));
             OutputPlace.settle(staging.resolve(name));
         }
-        new MoveList(files, gone).write(staging);
-        finishMoves();
+        requireStillAlone();
+        MoveList list = new MoveList(files, gone);
+        list.write(staging);
+        finishMoves(list);
     }
 
-    private void finishMoves() throws IOException {
-        if (!MoveList.isAt(staging)) {
+    private boolean isFormer(String name) {
+        return before().wrote(name) || Files.isDirectory(folder.resolve(name), LinkOption.NOFOLLOW_LINKS);
+    }
+
+    private void requireStillAlone() throws IOException {
+        if (!lock.isHeld()) {
+            throw new FileSystemException(
+                    folder.toString(), null, "its lock was removed meanwhile, and another run may be writing into it");
+        }
+    }
+
+    private void list() throws IOException {
+        if (inputs) {
+            for (String name : files) {
+                to.requireSame(name, staging.resolve(name));
+            }
             return;
         }
+        if (files.contains(OutputFile.RUN.fileName())) {
+            return;
+        }
+        Map<String, OutputSum> sums = new LinkedHashMap<>();
+        for (String name : files) {
+            sums.put(name, OutputSum.of(staging.resolve(name)));
+        }
+        String text = before().with(sums);
+        Files.writeString(file(OutputList.NAME), text, StandardCharsets.UTF_8);
+    }
+
+    private void finishMoves(MoveList list) throws IOException {
         halfMoved = true;
         try {
-            MoveList.read(staging).moveAll(staging, folder);
+            list.moveAll(staging, folder);
         } catch (IOException e) {
             throw new HalfMovedException(folder, e);
         }
@@ -270,6 +410,9 @@ public final class StagedFolder implements Closeable {
     }
 
     private static Deque<Path> makeFolders(Path folder) throws IOException {
+        if (Files.isSymbolicLink(folder)) {
+            throw OutputPlace.linked(folder);
+        }
         Deque<Path> made = new ArrayDeque<>();
         for (Path path = folder; path != null && !Files.exists(path); path = path.getParent()) {
             made.addLast(path);

@@ -3,7 +3,6 @@ package org.steelyard.report;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import org.steelyard.trim.TrimCard;
 
@@ -22,12 +21,12 @@ public final class TrimCardFiles {
      * Writes both files, or none.
      *
      * @param cards at least one
-     * @param folder where to; made if it is not there
+     * @param to where to; made if it is not there
      * @param version version of the program
      * @throws IOException if one cannot be written
      */
-    public static void write(List<TrimCard> cards, Path folder, String version) throws IOException {
-        try (StagedFolder staged = StagedFolder.at(folder)) {
+    public static void write(List<TrimCard> cards, Destination to, String version) throws IOException {
+        try (StagedFolder staged = StagedFolder.at(to)) {
             Files.writeString(staged.file(PAGE), TrimCardsPage.of(cards, version), StandardCharsets.UTF_8);
             TrimCardsBook.write(cards, staged.file(BOOK));
             staged.publish();

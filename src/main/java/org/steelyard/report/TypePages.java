@@ -3,7 +3,6 @@ package org.steelyard.report;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -32,16 +31,16 @@ public final class TypePages {
      * Writes a page for each type, or nothing.
      *
      * @param types the types, each with its tails
-     * @param folder where to; made if it is not there
+     * @param to where to; made if it is not there
      * @param version version of the program
      * @return names of the files
      * @throws IOException if one cannot be written
      */
-    public static List<String> write(Map<AircraftType, List<Tail>> types, Path folder, String version)
+    public static List<String> write(Map<AircraftType, List<Tail>> types, Destination to, String version)
             throws IOException {
         FileNames names = new FileNames();
         List<String> written = new ArrayList<>();
-        try (StagedFolder staged = StagedFolder.at(folder)) {
+        try (StagedFolder staged = StagedFolder.at(to)) {
             for (Map.Entry<AircraftType, List<Tail>> one : types.entrySet()) {
                 String name =
                         names.unique("type-" + FileNames.plain(one.getKey().id()), ".html");

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,7 +27,7 @@ public final class WholeFile {
 
     /** What writes the bytes. */
     @FunctionalInterface
-    public interface Content {
+    interface Content {
         /**
          * Writes them.
          *
@@ -37,14 +38,16 @@ public final class WholeFile {
     }
 
     /**
-     * Writes a text in UTF-8.
+     * Writes a page in HTML or a text in YAML with the mark by which it is known again ({@link OutputMark}).
      *
-     * @param file where to; its folder is made if it is not there
+     * @param to where to; its folder is made if it is not there
      * @param text what
-     * @throws IOException if it cannot be written; what stood there is then as it was
+     * @throws IOException if it cannot or must not be written; what stood there is then as it was
      */
-    public static void write(Path file, String text) throws IOException {
-        write(file, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+    public static void write(Destination to, String text) throws IOException {
+        to.requireMayWrite();
+        byte[] bytes = OutputMark.marked(text).getBytes(StandardCharsets.UTF_8);
+        write(to.path(), out -> out.write(bytes));
     }
 
     /**
@@ -54,7 +57,7 @@ public final class WholeFile {
      * @param content what
      * @throws IOException if it cannot be written; what stood there is then as it was
      */
-    public static void write(Path file, Content content) throws IOException {
+    static void write(Path file, Content content) throws IOException {
         Path whole = Files.isSymbolicLink(file) && Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
         if (Files.exists(whole) && !Files.isRegularFile(whole) && !Files.isDirectory(whole)) {
             straight(whole, content); // a device or a pipe, as that of the output
@@ -68,8 +71,20 @@ public final class WholeFile {
         String hidden = "." + Optional.ofNullable(whole.getFileName()).orElse(whole) + ".";
         sweep(whole, hidden);
         String mine = hidden + UUID.randomUUID();
-        Path part = whole.resolveSibling(mine + PART);
         Optional<WritingLock> lock = WritingLock.take(whole.resolveSibling(mine + LOCK));
+        while (lock.isEmpty()) { // who sweeps may have been quicker
+            mine = hidden + UUID.randomUUID();
+            lock = WritingLock.take(whole.resolveSibling(mine + LOCK));
+        }
+        Path part = whole.resolveSibling(mine + PART);
+        try {
+            writeInPart(part, whole, content);
+        } finally {
+            lock.get().close();
+        }
+    }
+
+    private static void writeInPart(Path part, Path whole, Content content) throws IOException {
         try {
             try (OutputStream out = new BufferedOutputStream(
                     Files.newOutputStream(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), 1 << 16)) {
@@ -79,9 +94,6 @@ public final class WholeFile {
             move(part, whole);
         } finally {
             Files.deleteIfExists(part);
-            if (lock.isPresent()) {
-                lock.get().close();
-            }
         }
     }
 
@@ -100,12 +112,21 @@ public final class WholeFile {
         }
         try (DirectoryStream<Path> all = Files.newDirectoryStream(folder, path -> isLeft(path, hidden, LOCK))) {
             for (Path path : all) {
-                Optional<WritingLock> left = WritingLock.take(path);
-                if (left.isPresent()) {
-                    String name = String.valueOf(path.getFileName());
-                    Files.deleteIfExists(path.resolveSibling(name.substring(0, name.length() - LOCK.length()) + PART));
-                    left.get().close();
-                }
+                sweepOne(path);
+            }
+        } catch (DirectoryIteratorException e) {
+            throw e.getCause();
+        }
+    }
+
+    private static void sweepOne(Path left) throws IOException {
+        Optional<WritingLock> lock = WritingLock.take(left);
+        if (lock.isPresent()) {
+            try {
+                String name = String.valueOf(left.getFileName());
+                Files.deleteIfExists(left.resolveSibling(name.substring(0, name.length() - LOCK.length()) + PART));
+            } finally {
+                lock.get().close();
             }
         }
     }

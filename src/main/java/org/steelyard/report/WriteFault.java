@@ -6,16 +6,23 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 
 /** Says in plain words why a file could not be written, and what to do. */
 public final class WriteFault {
 
+    private static final String FULL = "the disk is full; free some space there";
+
+    /** A disk with so much room is not full. */
+    private static final long ROOM_BYTES = 1 << 20;
+
     private static final List<Words> SYSTEM = List.of(
-            new Words("no space left|not enough space|disk full", "the disk is full; free some space there"),
+            new Words("no space left|not enough space|disk full", FULL),
             new Words("quota exceeded", "your quota on this disk is used up; free some space there"),
             new Words("file too large", "a file grew larger than this disk or your account may have"),
             new Words("read-only file system", "the disk is read-only"),
@@ -49,7 +56,29 @@ public final class WriteFault {
         return plain + place;
     }
 
+    /** A system says of a disk without room for another file what it says of a full one. */
+    private static boolean isOutOfFiles(FileSystemException e) {
+        Path folder = e.getFile() == null
+                ? null
+                : Path.of(e.getFile()).toAbsolutePath().getParent();
+        if (folder == null || !Files.isDirectory(folder)) {
+            return false;
+        }
+        try {
+            return Files.getFileStore(folder).getUsableSpace() > ROOM_BYTES;
+        } catch (IOException unknown) {
+            return false;
+        }
+    }
+
     private static String plain(IOException e) {
+        String plain = words(e);
+        return plain.equals(FULL) && e instanceof FileSystemException system && isOutOfFiles(system)
+                ? "the disk has room for no more files; remove some there"
+                : plain;
+    }
+
+    private static String words(IOException e) {
         if (e instanceof AccessDeniedException) {
             return "you may not write there";
         }

@@ -32,17 +32,47 @@ public final class WrittenSeason {
     private static final CSVFormat FORMAT =
             CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
 
+    private static final String AGAIN = "; run the audit of that season again";
+
+    /** No CG in % MAC and no trim is farther from zero. */
+    private static final double MOST = 1e6;
+
     private WrittenSeason() {}
 
     /**
      * Whether a folder holds the reports of a season.
      *
      * @param folder any path
-     * @return true if it can be read back
+     * @return true if it does, whole or damaged: it is no folder of loadings
      */
     public static boolean isAt(Path folder) {
-        return Files.isRegularFile(folder.resolve(OutputFile.FLIGHTS.fileName()))
-                && Files.isRegularFile(folder.resolve(OutputFile.FINDINGS.fileName()));
+        return isThere(folder, OutputFile.RUN)
+                || (isThere(folder, OutputFile.FLIGHTS) && isThere(folder, OutputFile.FINDINGS))
+                || (isThere(folder, OutputFile.SEASON) && isThere(folder, OutputFile.PAGE));
+    }
+
+    private static boolean isThere(Path folder, OutputFile file) {
+        return Files.isRegularFile(folder.resolve(file.fileName()));
+    }
+
+    /** Refuses tables that are not as the audit left them. */
+    private static void requireWhole(Path folder) throws IOException {
+        OutputList list = OutputList.in(folder);
+        if (!list.isWhole(OutputFile.RUN.fileName())) {
+            throw new IOException(folder.resolve(OutputFile.RUN.fileName()) + " "
+                    + (isThere(folder, OutputFile.RUN) ? "is not as an audit writes it" : "is not there")
+                    + ", and without it nobody knows whether the tables are whole" + AGAIN);
+        }
+        for (OutputFile file : List.of(OutputFile.FLIGHTS, OutputFile.FINDINGS)) {
+            if (!isThere(folder, file)) {
+                throw new IOException(folder.resolve(file.fileName()) + " is not there" + AGAIN);
+            }
+            if (!list.holds(file.fileName())) {
+                throw new IOException(folder.resolve(file.fileName())
+                        + " is not what the audit wrote: its size or checksum is not that in "
+                        + OutputFile.RUN.fileName() + AGAIN);
+            }
+        }
     }
 
     /**
@@ -55,6 +85,12 @@ public final class WrittenSeason {
      */
     public static SeasonSide read(Path folder, List<String> by) throws IOException {
         StagedFolder.putRight(folder);
+        requireWhole(folder);
+        return readTables(folder, by);
+    }
+
+    /** Reads both tables, whatever wrote them. */
+    static SeasonSide readTables(Path folder, List<String> by) throws IOException {
         SeasonSide side = new SeasonSide();
         Path flights = folder.resolve(OutputFile.FLIGHTS.fileName());
         read(flights, rows -> {
@@ -125,7 +161,7 @@ public final class WrittenSeason {
         }
         try {
             double number = Double.parseDouble(cell);
-            if (Double.isFinite(number)) {
+            if (Math.abs(number) <= MOST) {
                 return OptionalDouble.of(number);
             }
         } catch (NumberFormatException e) {

@@ -24,6 +24,7 @@ import org.steelyard.read.SeasonFolder;
 import org.steelyard.read.SeasonUnreadableException;
 import org.steelyard.read.SourceFile;
 import org.steelyard.read.Tails;
+import org.steelyard.report.OutputList;
 import org.steelyard.trim.TrimEvidence;
 
 /** Gathers the evidence of a season, flight by flight in the order of the input. */
@@ -61,7 +62,9 @@ final class EvidenceOfSeason {
         Tails tails =
                 Tails.of(configuration.tails().values(), configuration.schemes().values());
         List<InputProblem> problems = new ArrayList<>();
-        SeasonFiles files = SeasonFiles.of(SeasonFolder.list(season).files(), reading, tails);
+        SeasonFolder folder = SeasonFolder.list(season, OutputList.isIn(season));
+        problems.addAll(folder.outputsPassedOver());
+        SeasonFiles files = SeasonFiles.of(folder.files(), reading, tails);
         duplicates.survey(files);
         for (Path file : files.inOrder()) {
             try (SourceFile source = files.open(file)) {

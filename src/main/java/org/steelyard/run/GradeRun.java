@@ -28,6 +28,7 @@ import org.steelyard.read.GradeReader;
 import org.steelyard.read.ReadOptions;
 import org.steelyard.read.SeasonUnreadableException;
 import org.steelyard.read.Tails;
+import org.steelyard.report.OutputList;
 
 /** Marks a class of load sheets, for whoever calls it. */
 public final class GradeRun {
@@ -84,14 +85,21 @@ public final class GradeRun {
         if (given.isPresent() && run.exercises.isEmpty() && !run.problems.isEmpty()) {
             throw new SeasonUnreadableException(run.problems);
         }
-        GradeInput input = GradeReader.sheets(path, tails, options, exercises.orElse(Path.of(EXERCISES)));
+        GradeInput input =
+                GradeReader.sheets(path, tails, options, exercises.orElse(Path.of(EXERCISES)), OutputList.isIn(path));
         run.problems.addAll(input.problems());
         input.sheets().forEach(run::sheet);
         List<MarkedSheet> marked = run.marked();
         return new Outcome(marked, run.problems.stream().distinct().toList());
     }
 
-    private static Optional<Path> beside(Path path) {
+    /**
+     * The file of exercises that is looked for where none is given.
+     *
+     * @param path file or folder of sheets
+     * @return the file, if there is one
+     */
+    public static Optional<Path> beside(Path path) {
         Path folder = Files.isDirectory(path) ? path : path.toAbsolutePath().getParent();
         for (int up = 0; up < 2 && folder != null; up++) {
             if (Files.isRegularFile(folder.resolve(EXERCISES))) {

@@ -19,6 +19,7 @@ import org.steelyard.read.ReadOptions;
  * @param by headings of carried columns by which statistics are grouped, too
  * @param options options that change results, as name=value, for the run's facts
  * @param room whether the room at each place of each flight is written too
+ * @param force whether reports may be written over files that this program did not write
  */
 public record SeasonRequest(
         Path season,
@@ -30,7 +31,8 @@ public record SeasonRequest(
         String version,
         List<String> by,
         List<String> options,
-        boolean room) {
+        boolean room,
+        boolean force) {
 
     /** A request that groups statistics by nothing of its own and writes no room. */
     public SeasonRequest(
@@ -42,7 +44,7 @@ public record SeasonRequest(
             int threads,
             String version,
             List<String> options) {
-        this(season, name, configuration, reading, reports, threads, version, List.of(), options, false);
+        this(season, name, configuration, reading, reports, threads, version, List.of(), options, false, false);
     }
 
     /**

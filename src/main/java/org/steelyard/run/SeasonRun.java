@@ -14,6 +14,8 @@ import org.steelyard.read.SeasonFiles;
 import org.steelyard.read.SeasonFolder;
 import org.steelyard.read.SeasonUnreadableException;
 import org.steelyard.read.Tails;
+import org.steelyard.report.Destination;
+import org.steelyard.report.OutputList;
 import org.steelyard.report.RunFacts;
 import org.steelyard.report.SeasonReports;
 
@@ -36,7 +38,9 @@ public final class SeasonRun {
      */
     public static SeasonOutcome audit(SeasonRequest request, Progress progress)
             throws SeasonUnreadableException, IOException, InterruptedException {
-        SeasonFolder folder = SeasonFolder.list(request.season());
+        SeasonFolder folder = SeasonFolder.list(request.season(), OutputList.isIn(request.season()));
+        Destination to = new Destination(request.reports(), folder.files(), request.force());
+        to.at(request.reports().resolve(request.name())).requireApartFrom(request.season());
         SeasonFiles files = SeasonFiles.of(
                 folder.files(),
                 request.reading(),
@@ -47,11 +51,7 @@ public final class SeasonRun {
         duplicates.survey(files);
         ExecutorService workers = Executors.newFixedThreadPool(request.threads());
         try (SeasonReports reports = SeasonReports.open(
-                        request.reports(),
-                        request.name(),
-                        request.configuration().policy(),
-                        request.by(),
-                        request.room())
+                        to, request.name(), request.configuration().policy(), request.by(), request.room())
                 .writtenBy(workers, request.threads() * BATCHES_AHEAD_PER_THREAD)) {
             BlockingQueue<Future<Step>> steps = new ArrayBlockingQueue<>(request.threads() * BATCHES_AHEAD_PER_THREAD);
             Collector collector =

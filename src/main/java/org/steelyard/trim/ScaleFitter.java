@@ -106,7 +106,7 @@ public final class ScaleFitter {
                 pairs.stream().mapToDouble(TrimEvidence::cgPercentMac).max().orElseThrow();
         if (most - least < LEAST_SPAN_PERCENT_MAC) {
             throw new IllegalArgumentException("the CGs of the pairs must span at least " + LEAST_SPAN_PERCENT_MAC
-                    + " % MAC for a scale, not " + (most - least));
+                    + " % MAC for a scale, not " + Figure.of(most - least));
         }
     }
 
@@ -122,8 +122,8 @@ public final class ScaleFitter {
     private ScaleFit fit(int resamples, IntUnaryOperator below) {
         TheilSenLine line = line();
         if (line.slopeLow() > 0) {
-            throw new IllegalArgumentException("the settings turn nose-up as the CG moves aft, by " + line.slope()
-                    + " units for each % MAC; is the sign of the settings right");
+            throw new IllegalArgumentException("the settings turn nose-up as the CG moves aft, by "
+                    + Figure.of(line.slope()) + " units for each % MAC; is the sign of the settings right");
         }
         Found found = choose(line);
         double[][] ends = intervals(found, resamples, below);

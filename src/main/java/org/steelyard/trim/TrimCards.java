@@ -108,8 +108,8 @@ public final class TrimCards {
     private static List<Band> bands(double least, double most, double step) {
         if (!(step > 0) || (most - least) / step > 60) {
             throw new IllegalArgumentException(
-                    "bands must be more than zero wide, and not so narrow that more than 60 are needed from " + least
-                            + " to " + most);
+                    "bands must be more than zero wide, and not so narrow that more than 60 are needed from "
+                            + Figure.of(least) + " to " + Figure.of(most));
         }
         List<Band> bands = new ArrayList<>();
         long first = (long) Math.floor(least / step + ROUNDING);

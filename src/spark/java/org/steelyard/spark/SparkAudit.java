@@ -111,6 +111,13 @@ public final class SparkAudit implements Callable<Integer> {
     private List<String> by = List.of();
 
     @Option(
+            names = "--master",
+            paramLabel = "MASTER",
+            description = "Which machines do the work, as Spark names them: local[*] is all cores of this one (what"
+                    + " spark-submit was told, or local[*]).")
+    private Optional<String> master;
+
+    @Option(
             names = "--partitions",
             paramLabel = "N",
             description = "Into how many parts the work is divided (three for each core).")
@@ -187,6 +194,7 @@ public final class SparkAudit implements Callable<Integer> {
         }
         ReadOptions reading = reading(configuration);
         SparkConf settings = new SparkConf().setIfMissing("spark.app.name", "steelyard");
+        master.ifPresent(machines -> settings.setMaster(machines));
         settings.setIfMissing("spark.master", "local[*]");
         settings.setIfMissing("spark.ui.enabled", "false");
         settings.setIfMissing("spark.ui.showConsoleProgress", "false");

@@ -221,7 +221,7 @@ class CheckConfigCommandTest {
         assertThat(out.toString())
                 .contains("Written into " + pages + ": type-jet180.html, type-prop70.html, type-single4.html");
         try (Stream<Path> files = Files.list(pages)) {
-            assertThat(files).hasSize(3);
+            assertThat(files).hasSize(3 + 1);
         }
         Files.delete(pages.resolve("type-jet180.html"));
         Files.createDirectory(pages.resolve("type-jet180.html"));

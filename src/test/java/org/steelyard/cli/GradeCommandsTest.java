@@ -47,7 +47,7 @@ class GradeCommandsTest {
         assertThat(err.toString()).isEmpty();
         assertThat(out.toString()).contains("6 sheets marked").contains("grades.xlsx, grades.csv, students/");
         List<Path> written = files(one);
-        assertThat(written).hasSize(8);
+        assertThat(written).hasSize(8 + 1);
         for (Path file : written) {
             assertThat(two.resolve(one.relativize(file))).hasSameBinaryContentAs(file);
         }
@@ -118,7 +118,13 @@ class GradeCommandsTest {
         assertThat(written)
                 .extracting(path -> made.relativize(path).toString().replace('\\', '/'))
                 .containsExactly(
-                        "blank/x1.xlsx", "blank/x2.xlsx", "blank/x3.xlsx", "exercises.html", "given.csv", "key.html");
+                        "blank/x1.xlsx",
+                        "blank/x2.xlsx",
+                        "blank/x3.xlsx",
+                        "exercises.html",
+                        "given.csv",
+                        "key.html",
+                        "outputs.json");
         assertThat(made.resolve("key.html"))
                 .content()
                 .contains("Least load to move:")

@@ -160,7 +160,7 @@ class ProposeMapCommandTest {
         Path there = Files.writeString(folder.resolve("m.yaml"), "mine");
         assertThat(run("propose-map", file, "-c", config.toString(), "--write", there.toString()))
                 .isEqualTo(2);
-        assertThat(err.toString()).contains("m.yaml is there already; --force writes over it.");
+        assertThat(err.toString()).contains("this program did not write the file there", "--force", "m.yaml");
         assertThat(there).hasContent("mine");
 
         assertThat(run("propose-map", file, "-c", config.toString(), "--write", there.toString(), "--force"))

@@ -19,6 +19,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -188,6 +189,52 @@ class WritingFaultsIT {
         }
         System.out.println("full disk: " + met);
         assertThat(met).containsKeys("exit 0", "exit 2");
+    }
+
+    /** A disk with room, but for so many files only; it takes the right to mount one. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void aDiskWithoutRoomForMoreFilesIsNoFaultOfTheProgram(@TempDir Path disk) throws Exception {
+        if (!succeeds("mount", "-t", "tmpfs", "-o", "size=16m,nr_inodes=48", "tmpfs", disk.toString())) {
+            System.err.println("SKIPPED: a small file system cannot be mounted here");
+            abort("nothing can be mounted");
+        }
+        try {
+            Job audit =
+                    WritingJobs.all(folder.resolve("in"), disk.resolve("out")).get(0);
+            assertThat(run(audit.variants().get(0))).as(said.toString()).isZero();
+            Map<String, String> first = Snapshot.seen(audit.folder());
+            int ballast = 0;
+            for (; ballast < 48; ballast++) {
+                try {
+                    Files.createFile(disk.resolve("ballast" + ballast));
+                } catch (IOException full) {
+                    break;
+                }
+                int exitCode = run(audit.variants().get(0));
+                if (exitCode != ExitCode.FINISHED) {
+                    assertThat(exitCode).as(said.toString()).isEqualTo(ExitCode.CANNOT);
+                    assertThat(said.toString())
+                            .contains("the disk has room for no more files; remove some there (" + audit.folder());
+                }
+                assertThat(Snapshot.seen(audit.folder()))
+                        .as(ballast + " more files")
+                        .isEqualTo(first);
+                assertThat(Snapshot.hidden(audit.folder())).isEmpty();
+            }
+            assertThat(said.toString()).contains("/lock)");
+            assertThat(ballast).isGreaterThan(20);
+        } finally {
+            assertThat(succeeds("umount", disk.toString())).isTrue();
+        }
+    }
+
+    private static boolean succeeds(String... command) throws Exception {
+        try {
+            return new ProcessBuilder(command).start().waitFor() == 0;
+        } catch (IOException e) {
+            return false;
+        }
     }
 
     private static void fill(Path disk, int leftKb) throws IOException {

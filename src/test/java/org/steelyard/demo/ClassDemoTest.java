@@ -22,6 +22,7 @@ import org.steelyard.grade.Explanation;
 import org.steelyard.grade.MarkedSheet;
 import org.steelyard.read.ReadOptions;
 import org.steelyard.read.SeasonUnreadableException;
+import org.steelyard.report.Destination;
 import org.steelyard.run.GradeRun;
 
 /** The class that comes with the project is what the generator writes, and its key is what marking finds. */
@@ -45,7 +46,7 @@ class ClassDemoTest {
 
     @Test
     void theGeneratorWritesTheClassThatIsKeptByteForByte(@TempDir Path folder) throws IOException {
-        ClassDemo.write(folder, configuration);
+        ClassDemo.write(Destination.of(folder), configuration);
         assertThat(folder.resolve("class-key.csv")).hasSameBinaryContentAs(DATA_IN.resolve("class-key.csv"));
         List<Path> kept = files(DATA_IN.resolve("class"));
         assertThat(files(folder.resolve("class")))

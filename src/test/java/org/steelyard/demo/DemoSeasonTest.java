@@ -29,6 +29,7 @@ import org.steelyard.read.RawRows;
 import org.steelyard.read.ReadOptions;
 import org.steelyard.read.SourceFile;
 import org.steelyard.read.Tails;
+import org.steelyard.report.Destination;
 
 class DemoSeasonTest {
 
@@ -39,7 +40,7 @@ class DemoSeasonTest {
 
     @Test
     void theGeneratorWritesTheSeasonThatIsKeptByteForByte(@TempDir Path folder) throws IOException {
-        DemoSeason.write(folder, CONFIGURATION);
+        DemoSeason.write(Destination.of(folder), CONFIGURATION);
 
         assertThat(files(folder.resolve("demo"))).isEqualTo(files(DATA_IN.resolve("demo")));
         for (Path file : files(folder.resolve("demo"))) {

@@ -60,7 +60,8 @@ class RightSheetsTest {
                 file,
                 Tails.of(List.of()),
                 ReadOptions.of(MadeClass.configuration().maps()),
-                folder.resolve("given.csv"));
+                folder.resolve("given.csv"),
+                path -> false);
         assertThat(input.problems()).isEmpty();
         return input.sheets().get(0).sheet();
     }

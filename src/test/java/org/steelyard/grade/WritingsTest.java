@@ -68,7 +68,8 @@ class WritingsTest {
                 file,
                 Tails.of(List.of()),
                 ReadOptions.of(MadeClass.configuration().maps()),
-                folder.resolve("given.csv"));
+                folder.resolve("given.csv"),
+                path -> false);
         return input.sheets().get(0).sheet();
     }
 

@@ -19,6 +19,10 @@ class GuardedTextTest {
             '=1, ''=1
             ''=1, '''=1
             '-5, ''-5
+            x;=1+1;y, x;'=1+1;y
+            x|@SUM(A1), x|'@SUM(A1)
+            1;-0.5, 1;'-0.5
+            x;'=1;|=2, x;''=1;|'=2
             """)
     void textThatStartsLikeAFormulaIsGuarded(String text, String guarded) {
         assertThat(GuardedText.guard(text)).isEqualTo(guarded);
@@ -26,7 +30,25 @@ class GuardedTextTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "-5", "+3", "-0.25", "+12,5", "plain", "'twas", "'", "''", "a=b", " =1", "007"})
+    @ValueSource(
+            strings = {
+                "",
+                "-5",
+                "+3",
+                "-0.25",
+                "+12,5",
+                "plain",
+                "'twas",
+                "'",
+                "''",
+                "a=b",
+                " =1",
+                "007",
+                "a;b",
+                "x; y = 2",
+                "it's;so",
+                "2026-04-01;a-b"
+            })
     void otherTextStaysAsItIs(String text) {
         assertThat(GuardedText.guard(text)).isEqualTo(text);
         assertThat(GuardedText.free(text)).isEqualTo(text);
@@ -38,13 +60,24 @@ class GuardedTextTest {
         assertThat(GuardedText.guard(text)).startsWith("'");
     }
 
+    /** What a program makes of a cell that is set to another separator, or heeds no quotes. */
+    @ParameterizedTest
+    @ValueSource(strings = {";", "\t", "|", ",", "\n", "\r\n", ";\"", ";'", "a;\"'"})
+    void aSignAfterASeparatorIsGuardedToo(String before) {
+        for (String sign : new String[] {"=", "+", "-", "@", "\uFF1D"}) {
+            String text = "x" + before + sign + "1+1";
+            assertThat(GuardedText.guard(text)).isEqualTo("x" + before + "'" + sign + "1+1");
+            assertThat(GuardedText.free(GuardedText.guard(text))).isEqualTo(text);
+        }
+    }
+
     @Test
     void anyTextComesBackUnharmed() {
         Random random = new Random(20250314);
-        String signs = "'=+-@\t\r\n1.,a";
+        String signs = "'=+-@\t\r\n1.,a;|\" ";
         for (int i = 0; i < 20_000; i++) {
             StringBuilder text = new StringBuilder();
-            for (int length = random.nextInt(6); length > 0; length--) {
+            for (int length = random.nextInt(8); length > 0; length--) {
                 text.append(signs.charAt(random.nextInt(signs.length())));
             }
             String before = text.toString();

@@ -53,7 +53,7 @@ class GradeReaderTest {
     private static GradeInput read(Path file, List<ColumnRule> rules) throws SeasonUnreadableException {
         ColumnMap map =
                 new ColumnMap("lehrer", List.of(), "", Optional.of(';'), true, ColumnMap.UnknownColumns.KEEP, rules);
-        return GradeReader.sheets(file, TAILS, ReadOptions.of(List.of(map)), Path.of("given.csv"));
+        return GradeReader.sheets(file, TAILS, ReadOptions.of(List.of(map)), Path.of("given.csv"), path -> false);
     }
 
     private static ColumnRule rule(String heading, Field field, ColumnUnit unit) {

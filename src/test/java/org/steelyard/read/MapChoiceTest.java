@@ -1,13 +1,16 @@
 package org.steelyard.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.steelyard.read.Fixtures.MAP;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -147,5 +150,54 @@ class MapChoiceTest {
     })
     void aPatternMatchesTheWholeName(String pattern, String name, boolean matches) {
         assertThat(MapChoice.matches(pattern, name)).isEqualTo(matches);
+    }
+
+    @Test
+    void aPatternOfManyStarsTakesNoTime() {
+        String name = "a".repeat(200) + ".csv";
+        assertTimeoutPreemptively(Duration.ofSeconds(5), () -> {
+            assertThat(MapChoice.matches("*a".repeat(60) + "*.xlsx", name)).isFalse();
+            assertThat(MapChoice.matches("*a".repeat(60) + "*.csv", name)).isTrue();
+        });
+    }
+
+    @Test
+    void patternsMatchAsPlainSearchingSays() {
+        long seed = 20261130;
+        Random random = new Random(seed);
+        for (int i = 0; i < 5_000; i++) {
+            String pattern = drawn(random, "ab?*", 6);
+            String name = drawn(random, "ab", 7);
+            String regex = pattern.replace("?", ".").replace("*", ".*");
+            assertThat(MapChoice.matches(pattern, name))
+                    .as(pattern + " for " + name + ", seed " + seed)
+                    .isEqualTo(name.matches(regex));
+        }
+    }
+
+    private static String drawn(Random random, String letters, int most) {
+        StringBuilder text = new StringBuilder();
+        for (int i = random.nextInt(most + 1); i > 0; i--) {
+            text.append(letters.charAt(random.nextInt(letters.length())));
+        }
+        return text.toString();
+    }
+
+    @Test
+    void aFileSeparatedOtherwiseThanItsMapDeclaresIsReadByThatMapAllTheSame() throws IOException {
+        ColumnMap comma = declared(SMALL, ',');
+        assertThat(chosen("log.tsv", "Flight\tDate\tTail\tVan", comma)).isEqualTo("small");
+        assertThat(chosen("log.csv", "Flight;Date;Tail;Van", comma)).isEqualTo("small");
+    }
+
+    private static ColumnMap declared(ColumnMap map, char delimiter) {
+        return new ColumnMap(
+                map.name(),
+                map.filePatterns(),
+                map.charset(),
+                Optional.of(delimiter),
+                map.decimalComma(),
+                map.unknownColumns(),
+                map.columns());
     }
 }

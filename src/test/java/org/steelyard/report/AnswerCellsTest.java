@@ -54,7 +54,7 @@ class AnswerCellsTest {
                 configuration.policy(),
                 new SplittableRandom(seed)::nextInt);
         MadeExercise made = maker.make("X1", Difficulty.INSIDE).orElseThrow();
-        ExerciseFiles.write(List.of(made), configuration.policy(), measure, folder, "1.0");
+        ExerciseFiles.write(List.of(made), configuration.policy(), measure, Destination.of(folder), "1.0");
         return folder.resolve("blank").resolve("x1.xlsx");
     }
 

@@ -42,6 +42,13 @@ class CsvLineTest {
     }
 
     @Test
+    void textThatWouldBreakTheLineBehindAnotherSeparatorIsQuotedAndItsFormulasGuarded() {
+        assertThat(new CsvLine().text("x;=1+1;y").text("a\tb").text("a|b").end())
+                .asString(StandardCharsets.UTF_8)
+                .isEqualTo("\"x;'=1+1;y\",\"a\tb\",\"a|b\"\n");
+    }
+
+    @Test
     void textFromDataIsGuardedAndOurOwnIsNot() {
         assertThat(new CsvLine().text("=1+1").raw("=1+1").end())
                 .asString(StandardCharsets.UTF_8)

@@ -108,7 +108,7 @@ class ExercisePapersTest {
 
     private Path written(List<MadeExercise> made, String name) throws IOException {
         Path into = folder.resolve(name);
-        ExerciseFiles.write(made, configuration.policy(), CgMeasure.PERCENT_MAC, into, "1.0");
+        ExerciseFiles.write(made, configuration.policy(), CgMeasure.PERCENT_MAC, Destination.of(into), "1.0");
         return into;
     }
 

@@ -69,7 +69,7 @@ class GradeReportsTest {
     private void write(List<MarkedSheet> sheets) throws IOException {
         InputProblem problem = new InputProblem(
                 new Origin("sheets.csv", "", 9), "tail", ProblemCode.UNKNOWN_NAME, "unknown tail", "+X", "a tail");
-        GradeReports.write(sheets, List.of(problem), SCHEME, folder.resolve("monday"), "1.0");
+        GradeReports.write(sheets, List.of(problem), SCHEME, Destination.of(folder.resolve("monday")), "1.0");
     }
 
     private XSSFWorkbook book(String name) throws IOException {
@@ -144,7 +144,7 @@ class GradeReportsTest {
     void theBlankSheetIsProtectedButForItsFrames() throws IOException {
         Loading loading = SampleJet.loaded().loading();
         MadeExercise made = new MadeExercise(Difficulty.INSIDE, loading, "", loading, java.util.Optional.empty());
-        ExerciseFiles.write(List.of(made), POLICY, CgMeasure.INDEX, folder.resolve("made"), "1.0");
+        ExerciseFiles.write(List.of(made), POLICY, CgMeasure.INDEX, Destination.of(folder.resolve("made")), "1.0");
         try (XSSFWorkbook book = book("made/blank/s1.xlsx")) {
             XSSFSheet sheet = book.getSheet("Load sheet");
             assertThat(sheet.getProtect()).isTrue();

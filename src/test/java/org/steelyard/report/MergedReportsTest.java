@@ -69,14 +69,22 @@ class MergedReportsTest {
         String flightsOnPage =
                 data.substring(data.indexOf("\"flights\":["), data.indexOf("</script>", data.indexOf("\"flights\":[")));
         assertThat(String.join("\n", page)).contains(flightsOnPage);
-        assertThat(Files.readString(merged.resolve("run.json")))
-                .isEqualTo(Files.readString(one.resolve("run.json"))
+        assertThat(withoutSums(merged.resolve("run.json")))
+                .isEqualTo(withoutSums(one.resolve("run.json"))
                         .replace("flights.csv", "flights.parquet")
                         .replace("findings.csv", "findings.parquet")
                         .replace("rejected.csv", "rejected")
                         .replace("skipped.csv", "skipped"));
         assertThat(Files.readAllLines(merged.resolve("statistics.csv")))
                 .hasSameSizeAs(Files.readAllLines(one.resolve("statistics.csv")));
+    }
+
+    /** Sizes and checksums differ as the files do; what is in parts has none. */
+    private static String withoutSums(Path file) throws IOException {
+        return Files.readString(file)
+                .replaceAll(
+                        "(\"file\" : \"[^\"]*\"),\\s+\"bytes\" : \\d+,\\s+\"sha256\" : \"[0-9a-f]{64}\"(?=\\s*\\})",
+                        "$1");
     }
 
     @Test

@@ -56,7 +56,7 @@ class RemedyOutputsTest {
             flight(SampleJet.loaded().takeoffLimit(53_200 + 16 * Math.sqrt(30)));
 
     private Path write() throws IOException {
-        try (SeasonReports open = SeasonReports.open(reports, "s", POLICY, List.of(), true)) {
+        try (SeasonReports open = SeasonReports.open(Destination.of(reports), "s", POLICY, List.of(), true)) {
             open.flight(OVERFULL);
             open.flight(CLEAN);
             open.flight(LIKELY_OUTSIDE);

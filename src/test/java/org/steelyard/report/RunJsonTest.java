@@ -64,10 +64,15 @@ class RunJsonTest {
     @Test
     void allOutputsThatAreThereAreNamed() throws IOException {
         JsonNode outputs = run().at("/outputs");
-        assertThat(outputs)
-                .isNotEmpty()
-                .allSatisfy(name -> assertThat(reports.resolve("2025").resolve(name.asText()))
-                        .isRegularFile());
+        assertThat(outputs).isNotEmpty().allSatisfy(output -> {
+            Path file = reports.resolve("2025").resolve(output.get("file").asText());
+            assertThat(file).isRegularFile();
+            if (!file.endsWith("run.json")) {
+                assertThat(file)
+                        .hasSize(output.get("bytes").asLong())
+                        .hasDigest("SHA-256", output.get("sha256").asText());
+            }
+        });
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.steelyard.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIOException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.steelyard.report.WorkbookReadBack.FIRST_ROW;
 import static org.steelyard.report.WorkbookReadBack.HEADING_ROW;
@@ -25,6 +26,8 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.Spread;
@@ -543,7 +546,9 @@ class SeasonWorkbookTest {
     void closingWithoutFinishLeavesNothing() throws Exception {
         Path file = folder.resolve("never.xlsx");
         try (SeasonWorkbook book = SeasonWorkbook.open(file, WorkbookFixture.POLICY)) {
-            FLIGHTS.forEach(book::flight);
+            for (AuditedFlight flight : FLIGHTS) {
+                book.flight(flight);
+            }
         }
         assertThat(folder).isEmptyDirectory();
     }
@@ -581,8 +586,12 @@ class SeasonWorkbookTest {
     private static void write(Path file, List<AuditedFlight> flights, List<RejectedRow> rejected, WorkbookLimits limits)
             throws IOException {
         try (SeasonWorkbook book = SeasonWorkbook.open(file, WorkbookFixture.POLICY, limits)) {
-            flights.forEach(book::flight);
-            rejected.forEach(book::rejected);
+            for (AuditedFlight flight : flights) {
+                book.flight(flight);
+            }
+            for (RejectedRow row : rejected) {
+                book.rejected(row);
+            }
             book.finish(WorkbookFixture.summary(flights), WorkbookFixture.facts(flights.size(), rejected.size()));
         }
     }
@@ -605,5 +614,30 @@ class SeasonWorkbookTest {
                 List.of(),
                 cells,
                 List.of(new InputProblem(origin, "", ProblemCode.MALFORMED_ROW, "odd", "", "")));
+    }
+
+    /** Rows wait beside the workbook; a link to a device without room stands in for a full disk. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void aFullDiskUnderWaitingRowsIsAFaultOfTheDisk(@TempDir Path full) throws IOException {
+        List<Path> links = new ArrayList<>();
+        for (int i = 0; i < 10; i++) {
+            links.add(Files.createSymbolicLink(full.resolve(".season.xlsx.rows" + i), Path.of("/dev/full")));
+        }
+        SeasonWorkbook book = SeasonWorkbook.open(full.resolve("season.xlsx"), WorkbookFixture.POLICY);
+        RejectedRow row = REJECTED.get(0);
+        assertThatIOException()
+                .isThrownBy(() -> {
+                    for (int i = 0; i < 200_000; i++) {
+                        book.rejected(row);
+                    }
+                })
+                .withMessage("No space left on device");
+        assertThatIOException()
+                .isThrownBy(() -> SeasonWorkbook.open(full.resolve("none").resolve("a.xlsx"), WorkbookFixture.POLICY))
+                .isInstanceOf(java.nio.file.NoSuchFileException.class);
+        for (Path link : links) {
+            Files.delete(link);
+        }
     }
 }

@@ -38,7 +38,7 @@ class StagedFolderTest {
     }
 
     private void run(String content) throws IOException {
-        try (StagedFolder staged = StagedFolder.at(folder())) {
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             write(staged, content);
             staged.publish();
         }
@@ -47,7 +47,9 @@ class StagedFolderTest {
     private Map<String, String> all() throws IOException {
         Map<String, String> files = new TreeMap<>();
         try (Stream<Path> paths = Files.walk(parent)) {
-            for (Path path : paths.filter(Files::isRegularFile).toList()) {
+            for (Path path : paths.filter(Files::isRegularFile)
+                    .filter(file -> !file.endsWith(OutputList.NAME))
+                    .toList()) {
                 files.put(folder().relativize(path).toString(), Files.readString(path, StandardCharsets.UTF_8));
             }
         }
@@ -66,7 +68,7 @@ class StagedFolderTest {
         Files.createDirectories(staging.resolve("pages"));
         Files.writeString(staging.resolve("lock"), "");
         Files.writeString(staging.resolve("waiting"), "scratch");
-        new MoveList(NAMES, List.of("old.csv")).write(staging);
+        new MoveList(NAMES, List.of("room.csv")).write(staging);
         for (int i = 0; i < NAMES.size(); i++) {
             Path to = i < moves ? folder() : staging;
             Files.createDirectories(to.resolve(NAMES.get(i)).getParent());
@@ -78,7 +80,7 @@ class StagedFolderTest {
     void filesAppearTogetherAndNothingElseIsLeft() throws IOException {
         run("first");
         assertThat(all()).isEqualTo(each("first"));
-        try (StagedFolder staged = StagedFolder.at(folder())) {
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             write(staged, "second");
             assertThat(folder().resolve("a.csv")).hasContent("first");
             staged.publish();
@@ -88,10 +90,10 @@ class StagedFolderTest {
 
     @Test
     void afterAFailureAllIsAsItWasAndAFolderMadeForItIsGone() throws IOException {
-        StagedFolder.at(folder()).close();
+        StagedFolder.at(Destination.of(folder())).close();
         assertThat(folder()).doesNotExist();
         run("first");
-        try (StagedFolder staged = StagedFolder.at(folder())) {
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             Files.writeString(staged.file("a.csv"), "half");
             Files.writeString(staged.scratch("waiting"), "half");
         }
@@ -102,13 +104,13 @@ class StagedFolderTest {
     @ValueSource(ints = {0, 1, 2, 3})
     void aRunKilledWhileItMovedIsFinishedByTheNextThatWritesOrReads(int moves) throws IOException {
         run("old");
-        Files.writeString(folder().resolve("old.csv"), "old");
+        Files.writeString(folder().resolve("room.csv"), "old");
         killedAfter(moves, "new");
         StagedFolder.putRight(folder());
         assertThat(all()).isEqualTo(each("new"));
 
         killedAfter(moves, "newer");
-        StagedFolder.at(folder()).close();
+        StagedFolder.at(Destination.of(folder())).close();
         assertThat(all()).isEqualTo(each("newer"));
     }
 
@@ -132,7 +134,7 @@ class StagedFolderTest {
         Path blocked = Files.createDirectories(folder().resolve("b.xlsx").resolve("inside"));
         for (int i = 0; i < 2; i++) {
             assertThatIOException()
-                    .isThrownBy(() -> StagedFolder.at(folder()))
+                    .isThrownBy(() -> StagedFolder.at(Destination.of(folder())))
                     .isInstanceOf(HalfMovedException.class)
                     .withMessageContaining("a folder stands where the file is to be; move it away")
                     .withMessageContaining("b.xlsx")
@@ -140,7 +142,7 @@ class StagedFolderTest {
         }
         Files.delete(blocked);
         Files.delete(blocked.getParent());
-        StagedFolder.at(folder()).close();
+        StagedFolder.at(Destination.of(folder())).close();
         assertThat(all()).isEqualTo(each("new"));
     }
 
@@ -148,7 +150,7 @@ class StagedFolderTest {
     void aPlaceThatIsTakenIsSaidBeforeAnythingIsMoved() throws IOException {
         Files.createDirectories(folder().resolve("b.xlsx"));
         Files.writeString(folder().resolve("pages"), "a file");
-        try (StagedFolder staged = StagedFolder.at(folder())) {
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             Files.writeString(staged.file("a.csv"), "new");
             assertThatIOException().isThrownBy(() -> staged.file("b.xlsx")).withMessageContaining("a folder stands");
             assertThatIOException()
@@ -161,7 +163,7 @@ class StagedFolderTest {
     @Test
     void aPlaceTakenWhileTheRunWentOnLeavesAllAsItWas() throws IOException {
         run("old");
-        try (StagedFolder staged = StagedFolder.at(folder())) {
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             write(staged, "new");
             Files.delete(folder().resolve("b.xlsx"));
             Files.createDirectories(folder().resolve("b.xlsx"));
@@ -182,10 +184,10 @@ class StagedFolderTest {
 
     @Test
     void onlyOneRunAtATimeWritesIntoAFolder() throws IOException {
-        try (StagedFolder first = StagedFolder.at(folder())) {
+        try (StagedFolder first = StagedFolder.at(Destination.of(folder()))) {
             write(first, "first");
             assertThatIOException()
-                    .isThrownBy(() -> StagedFolder.at(folder()))
+                    .isThrownBy(() -> StagedFolder.at(Destination.of(folder())))
                     .withMessageContaining("another run is writing into it at this moment");
             first.publish();
         }
@@ -194,14 +196,20 @@ class StagedFolderTest {
 
     @Test
     void filesOfAnEarlierRunGoAndThoseOfOthersStay() throws IOException {
-        run("old");
-        Files.writeString(folder().resolve("room.csv"), "old");
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
+            write(staged, "old");
+            Files.writeString(staged.file("room.csv"), "old");
+            Files.writeString(staged.file("edited.csv"), "old");
+            staged.publish();
+        }
         Files.writeString(folder().resolve("mine.txt"), "mine");
-        try (StagedFolder staged = StagedFolder.at(folder())) {
+        Files.writeString(folder().resolve("edited.csv"), "edited");
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             write(staged, "new");
-            staged.publish(List.of("a.csv", "room.csv", "never.csv"));
+            staged.publish(List.of("a.csv", "room.csv", "edited.csv", "mine.txt", "never.csv"));
         }
         Map<String, String> expected = each("new");
+        expected.put("edited.csv", "edited");
         expected.put("mine.txt", "mine");
         assertThat(all()).isEqualTo(expected);
     }
@@ -209,7 +217,7 @@ class StagedFolderTest {
     @ParameterizedTest
     @ValueSource(strings = {"../x", "/x", "a/../../x", "a/b/c", "", " ", "..", "a\nmove b", "./x"})
     void aNameThatLeadsOutIsRefused(String name) throws IOException {
-        try (StagedFolder staged = StagedFolder.at(folder())) {
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             assertThatIllegalArgumentException().isThrownBy(() -> staged.file(name));
         }
         assertThat(all()).isEmpty();
@@ -227,9 +235,136 @@ class StagedFolderTest {
         assertThat(parent.resolve("precious.txt")).hasContent("mine");
     }
 
+    /** Where no link of a folder that somebody sent may lead. */
+    private Path outside() throws IOException {
+        Path outside = Files.createDirectories(parent.resolve("outside"));
+        for (String name : List.of("1.html", "lock", "complete")) {
+            Files.writeString(outside.resolve(name), "mine");
+        }
+        return outside;
+    }
+
+    private void assertUntouched(Path outside) throws IOException {
+        try (Stream<Path> paths = Files.list(outside)) {
+            assertThat(paths.sorted().toList())
+                    .hasSize(3)
+                    .allSatisfy(path -> assertThat(path).hasContent("mine"));
+        }
+    }
+
+    private Map<String, String> visible() throws IOException {
+        Map<String, String> files = all();
+        files.keySet().removeIf(name -> name.startsWith("..") || name.startsWith("set-aside"));
+        return files;
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void theHiddenFolderIsNeverALink() throws IOException {
+        Path outside = outside();
+        Files.createDirectories(folder());
+        Files.createSymbolicLink(folder().resolve(StagedFolder.STAGING), outside);
+        StagedFolder.putRight(folder());
+        run("new");
+        assertThat(visible()).isEqualTo(each("new"));
+        assertUntouched(outside);
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    @DisabledOnOs(OS.WINDOWS)
+    void theLockIsNeverAFileOfElsewhere(boolean symbolic) throws IOException {
+        Path outside = outside();
+        Path lock =
+                Files.createDirectories(folder().resolve(StagedFolder.STAGING)).resolve("lock");
+        if (symbolic) {
+            Files.createSymbolicLink(lock, outside.resolve("lock"));
+        } else {
+            Files.createLink(lock, outside.resolve("lock"));
+        }
+        run("new");
+        assertThat(visible()).isEqualTo(each("new"));
+        assertUntouched(outside);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "move students/1.html",
+                "remove students/1.html",
+                "move ../outside/1.html",
+                "move complete",
+                "move lock.html\nremove mine.txt",
+                "move .writing/lock.html",
+                "delete a.csv",
+                ""
+            })
+    @DisabledOnOs(OS.WINDOWS)
+    void aListOfSomebodyElseIsSaidOnceAndSetAside(String lines) throws IOException {
+        for (String list : List.of(lines, "complete files of a run, by Steelyard\n" + lines + "\nend\n", "move a.csv\n" + lines)) {
+            Path outside = outside();
+            Path staging = Files.createDirectories(folder().resolve(StagedFolder.STAGING));
+            Files.writeString(staging.resolve("complete"), list);
+            Files.writeString(staging.resolve("a.csv"), "theirs");
+            Files.writeString(folder().resolve("mine.txt"), "mine");
+            Files.deleteIfExists(folder().resolve("students"));
+            Files.createSymbolicLink(folder().resolve("students"), outside);
+            Files.createSymbolicLink(staging.resolve("students"), outside);
+            assertThatIOException()
+                    .isThrownBy(() -> StagedFolder.putRight(folder()))
+                    .withMessageContaining("was not written by this program: ")
+                    .withMessageContaining("nothing was moved or removed")
+                    .withMessageContaining("set-aside");
+            StagedFolder.putRight(folder());
+            run("new");
+            Map<String, String> expected = each("new");
+            expected.put("mine.txt", "mine");
+            assertThat(visible()).as(list).isEqualTo(expected);
+            assertUntouched(outside);
+        }
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void aSubFolderThatIsALinkIsRefusedBeforeAnythingIsWritten() throws IOException {
+        Path outside = outside();
+        Files.createDirectories(folder());
+        Files.createSymbolicLink(folder().resolve("students"), outside);
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
+            assertThatIOException()
+                    .isThrownBy(() -> staged.file("students/1.html"))
+                    .withMessageContaining("a link stands where a folder is needed; move it away");
+        }
+        assertUntouched(outside);
+    }
+
+    @Test
+    void aRunWhoseLockWasRemovedMovesNothing() throws IOException {
+        run("old");
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
+            write(staged, "new");
+            Files.delete(folder().resolve(StagedFolder.STAGING).resolve("lock"));
+            assertThatIOException().isThrownBy(staged::publish).withMessageContaining("its lock was removed meanwhile");
+        }
+        assertThat(all()).isEqualTo(each("old"));
+    }
+
+    @Test
+    void aFolderOfAnEarlierRunInPartsIsSaidBeforeAnythingIsMoved() throws IOException {
+        Path part = Files.createDirectories(folder().resolve("flights.parquet")).resolve("part-0");
+        Files.writeString(part, "theirs");
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
+            write(staged, "new");
+            assertThatIOException()
+                    .isThrownBy(() -> staged.publish(List.of("flights.parquet")))
+                    .withMessageContaining("a folder of an earlier run in parts stands there; move it away");
+        }
+        assertThat(all()).isEqualTo(Map.of("flights.parquet/part-0", "theirs"));
+    }
+
     @Test
     void twoFilesWhoseNamesDifferInCaseOnlyAreRefused() throws IOException {
-        try (StagedFolder staged = StagedFolder.at(folder())) {
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             staged.file("A.csv");
             assertThatIllegalArgumentException().isThrownBy(() -> staged.file("a.csv"));
         }
@@ -238,6 +373,6 @@ class StagedFolderTest {
     @ParameterizedTest
     @ValueSource(strings = {"CON", "nul", "com1.csv", "Aux.old"})
     void aNameOfADeviceIsNoFolder(String name) {
-        assertThatIllegalArgumentException().isThrownBy(() -> StagedFolder.in(parent, name));
+        assertThatIllegalArgumentException().isThrownBy(() -> StagedFolder.in(Destination.of(parent), name));
     }
 }

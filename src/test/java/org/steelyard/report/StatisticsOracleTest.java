@@ -71,8 +71,8 @@ class StatisticsOracleTest {
     @Test
     void everyFigureIsThatOfASecondLibrary() throws IOException {
         List<AuditedFlight> flights = new PlantedSeason(21, 20, 12).gates(5).flights();
-        try (SeasonReports reports =
-                SeasonReports.open(folder, "made", PlantedSeason.POLICY, List.of("Gate", "GATE"), false)) {
+        try (SeasonReports reports = SeasonReports.open(
+                Destination.of(folder), "made", PlantedSeason.POLICY, List.of("Gate", "GATE"), false)) {
             for (AuditedFlight flight : flights) {
                 reports.flight(flight);
             }

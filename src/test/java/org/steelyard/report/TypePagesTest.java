@@ -149,7 +149,7 @@ class TypePagesTest {
 
     @Test
     void nothingIsLoadedFromElsewhereAndTheNameOfTheFileIsPlain(@TempDir Path folder) throws IOException {
-        List<String> names = TypePages.write(Map.of(type("prop70"), tails("prop70")), folder, "1");
+        List<String> names = TypePages.write(Map.of(type("prop70"), tails("prop70")), Destination.of(folder), "1");
         assertThat(names).containsExactly("type-prop70.html");
         assertThat(Files.readString(folder.resolve("type-prop70.html")))
                 .contains("default-src 'none'".replace("'", "&#39;"))

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIOException;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
@@ -33,10 +34,14 @@ class WholeFileTest {
         }
     }
 
+    private static void write(Path file, String text) throws IOException {
+        WholeFile.write(file, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+    }
+
     @Test
     void aFailureInTheMiddleLeavesTheOldFileAndNothingBesideIt() throws IOException {
         Path file = folder.resolve("a.html");
-        WholeFile.write(file, "old");
+        write(file, "old");
         assertThatIOException()
                 .isThrownBy(() -> WholeFile.write(file, out -> {
                     out.write(new byte[100_000]);
@@ -57,7 +62,7 @@ class WholeFileTest {
         }
         try (WritingLock held = WritingLock.take(folder.resolve(live + ".lock")).orElseThrow()) {
             assertThat(held).isNotNull();
-            WholeFile.write(file, "new");
+            write(file, "new");
             assertThat(names())
                     .containsExactly(
                             ".a.html.00000000-0000-0000-0000-000000000002.lock",
@@ -74,7 +79,7 @@ class WholeFileTest {
         Path file = folder.resolve("a.txt");
         WholeFile.write(file, out -> {
             out.write("outer, which ends last".getBytes(java.nio.charset.StandardCharsets.UTF_8));
-            WholeFile.write(file, "inner");
+            write(file, "inner");
             assertThat(file).hasContent("inner");
         });
         assertThat(file).hasContent("outer, which ends last");
@@ -86,10 +91,10 @@ class WholeFileTest {
     void aLinkIsFollowedAndADeviceIsWrittenStraight() throws IOException {
         Path target = Files.writeString(folder.resolve("target.txt"), "old");
         Path link = Files.createSymbolicLink(folder.resolve("link.txt"), target);
-        WholeFile.write(link, "new");
+        write(link, "new");
         assertThat(link).isSymbolicLink();
         assertThat(target).hasContent("new");
-        WholeFile.write(Path.of("/dev/null"), "gone");
+        write(Path.of("/dev/null"), "gone");
         assertThat(Files.isRegularFile(Path.of("/dev/null"))).isFalse();
     }
 

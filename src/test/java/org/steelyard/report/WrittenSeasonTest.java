@@ -27,6 +27,7 @@ class WrittenSeasonTest {
             value = {
                 "jet,5,,Q,A,B,,NaN,0.1,clean | flights.csv:2:tow_cg_pct_mac: this is not as an audit writes it (value 'NaN'",
                 "jet,5,,Q,A,B,,25,1e999,clean | flights.csv:2:trim_units: this is not as an audit writes it (value '1e999'",
+                "jet,5,,Q,A,B,,1e308,0.1,clean | flights.csv:2:tow_cg_pct_mac: this is not as an audit writes it (value '1e308'",
                 "jet,5,,Q,A,B,,25,0x,clean | flights.csv:2:trim_units: this is not as an audit writes it (value '0x'",
                 "jet,5,,Q,A,B,,25,0.1,fine | flights.csv:2:status: this is not as an audit writes it (value 'fine'",
                 "\"jet,5,,Q,A,B,,25,0.1,clean | flights.csv: this is not as an audit writes it (expected a whole table",
@@ -35,7 +36,7 @@ class WrittenSeasonTest {
     void aTableThatIsNotAsAnAuditWritesItIsRefused(String row, String said) throws IOException {
         Files.write(folder.resolve("flights.csv"), (HEADINGS + row + "\n").getBytes(StandardCharsets.ISO_8859_1));
         Files.writeString(folder.resolve("findings.csv"), "file\n");
-        assertThatThrownBy(() -> WrittenSeason.read(folder, List.of()))
+        assertThatThrownBy(() -> WrittenSeason.readTables(folder, List.of()))
                 .isInstanceOf(IOException.class)
                 .hasMessageStartingWith(said);
     }

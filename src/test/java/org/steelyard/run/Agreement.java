@@ -817,7 +817,7 @@ final class Agreement {
         assertThat(inBook).contains("Steelyard " + run.get("version").asText());
         run.get("options")
                 .forEach(option -> assertThat(String.join("\n", inBook)).contains(option.asText()));
-        assertThat(stream(run.get("outputs")).map(JsonNode::asText))
+        assertThat(stream(run.get("outputs")).map(output -> output.get("file").asText()))
                 .allSatisfy(name -> assertThat(reports.folder().resolve(name)).isRegularFile())
                 .allSatisfy(name -> assertThat(words).contains("|" + name + "|"));
     }

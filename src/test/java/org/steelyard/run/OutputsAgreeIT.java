@@ -55,7 +55,8 @@ class OutputsAgreeIT {
                         "7.8.9",
                         List.of("pilot"),
                         List.of("by=pilot", "room=yes"),
-                        true),
+                        true,
+                        false),
                 new Progress() {});
         reports = WrittenReports.in(outcome.folder());
     }
