@@ -289,7 +289,10 @@ public final class HostileFiles {
             cases.add(refused("cut-" + part + ".xlsx", DAMAGED, Arrays.copyOf(whole, whole.length * part / 10)));
         }
         cases.add(book(
-                "without-" + plain(Book.TYPES), NO_WORKBOOK, true, workbook("T61").without(Book.TYPES)));
+                "without-" + plain(Book.TYPES),
+                NO_WORKBOOK,
+                true,
+                workbook("T61").without(Book.TYPES)));
         for (String part : List.of(Book.RELATIONS, Book.WORKBOOK)) {
             cases.add(book(
                     "without-" + plain(part), DAMAGED, true, workbook("T61").without(part)));
