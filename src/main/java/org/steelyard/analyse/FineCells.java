@@ -81,7 +81,7 @@ final class FineCells implements Serializable {
         for (int i = 0; i < counts.length; i++) {
             if (counts[i] > 0) {
                 double middle = (first + i + 0.5) / cellsPerUnit;
-                wide.merge(FlightCloud.Cells.cellOf(middle, width), counts[i], Long::sum);
+                wide.merge(HistogramCells.cellOf(middle, width), counts[i], Long::sum);
             }
         }
         return wide;

@@ -173,39 +173,8 @@ public final class FlightCloud {
      * @param width width of a cell, more than zero
      * @return counts of cells from the first that is not empty to the last
      */
-    public Cells cells(TrimSetting setting, Measure measure, double width) {
+    public HistogramCells cells(TrimSetting setting, Measure measure, double width) {
         return figures.cells(setting, measure, width);
-    }
-
-    /**
-     * Counts of cells side by side.
-     *
-     * @param first middle of the first cell
-     * @param width width of each
-     * @param counts how many values each holds, its lower end included
-     */
-    public record Cells(double first, double width, List<Long> counts) {
-
-        /** Copies the list. */
-        public Cells {
-            counts = List.copyOf(counts);
-        }
-
-        /** The number of the cell in which a value lies; cell 0 has its middle at 0. */
-        static long cellOf(double value, double width) {
-            return (long) Math.floor(value / width + 0.5);
-        }
-
-        /** Cells from counts by number; cell 0 has its middle at 0. */
-        static Cells of(SortedMap<Long, Long> counts, double width) {
-            List<Long> all = new ArrayList<>();
-            if (!counts.isEmpty()) {
-                for (long cell = counts.firstKey(); cell <= counts.lastKey(); cell++) {
-                    all.add(counts.getOrDefault(cell, 0L));
-                }
-            }
-            return new Cells(counts.isEmpty() ? 0 : counts.firstKey() * width, width, all);
-        }
     }
 
     /** Whether the other holds the same flights. */

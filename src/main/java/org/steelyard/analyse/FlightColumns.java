@@ -98,7 +98,7 @@ final class FlightColumns implements SeasonFigures {
         types.add(type.id());
         settings.add(TrimSetting.of(flight));
         tails.add(loading.tail().registration());
-        routes.add(SeasonTally.route(loading.flight()));
+        routes.add(loading.flight().route());
         addTime(loading.flight());
         massBands.add(Band.ofMass(type, flight.balance().takeoff().massKg()));
         loadFactors.add(Band.ofLoadFactor(type, flight.balance().distribution()));
@@ -271,16 +271,16 @@ final class FlightColumns implements SeasonFigures {
     }
 
     @Override
-    public FlightCloud.Cells cells(TrimSetting wanted, Measure measure, double width) {
+    public HistogramCells cells(TrimSetting wanted, Measure measure, double width) {
         int setting = settings.find(wanted);
         NumberColumn column = of(measure);
         Long2LongOpenHashMap counts = new Long2LongOpenHashMap();
         for (int flight = 0; flight < flights(); flight++) {
             if (settings.of(flight) == setting && column.knows(flight)) {
-                counts.addTo(FlightCloud.Cells.cellOf(column.get(flight), width), 1);
+                counts.addTo(HistogramCells.cellOf(column.get(flight), width), 1);
             }
         }
-        return FlightCloud.Cells.of(new TreeMap<>(counts), width);
+        return HistogramCells.of(new TreeMap<>(counts), width);
     }
 
     /** The columns that the user named. */

@@ -191,7 +191,7 @@ public final class MergeableTally implements Serializable {
         FlightIdent ident = loading.flight();
         AircraftType type = loading.type();
         TrimSetting setting = TrimSetting.of(flight);
-        String route = SeasonTally.route(ident);
+        String route = ident.route();
         if (!route.isEmpty() && isKept("route")) {
             routes.add(route, status);
         }

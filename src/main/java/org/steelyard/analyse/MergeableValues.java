@@ -223,7 +223,7 @@ final class MergeableValues implements Values, Serializable {
         }
         SortedMap<Long, Long> counts = new TreeMap<>();
         for (int i = 0; i < size; i++) {
-            counts.merge(FlightCloud.Cells.cellOf(held[i], width), 1L, Long::sum);
+            counts.merge(HistogramCells.cellOf(held[i], width), 1L, Long::sum);
         }
         return counts;
     }

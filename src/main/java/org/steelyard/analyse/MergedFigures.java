@@ -143,9 +143,9 @@ final class MergedFigures implements SeasonFigures {
     }
 
     @Override
-    public FlightCloud.Cells cells(TrimSetting setting, Measure measure, double width) {
+    public HistogramCells cells(TrimSetting setting, Measure measure, double width) {
         Place place = new Place(settings.grouping(), measure.byFlaps() ? setting : setting.typeId(), setting);
-        return FlightCloud.Cells.of(
+        return HistogramCells.of(
                 tally.values(place, measure).map(values -> values.cells(width)).orElseGet(TreeMap::new), width);
     }
 

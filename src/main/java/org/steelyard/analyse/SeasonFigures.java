@@ -45,5 +45,5 @@ interface SeasonFigures {
     Grouped byType(Measure measure);
 
     /** The figures of one setting counted in cells of one width, for histograms. */
-    FlightCloud.Cells cells(TrimSetting setting, Measure measure, double width);
+    HistogramCells cells(TrimSetting setting, Measure measure, double width);
 }

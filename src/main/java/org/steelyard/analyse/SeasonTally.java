@@ -92,15 +92,6 @@ public final class SeasonTally {
                         .isPresent();
     }
 
-    /** A route as people write it; blank where neither end is known. */
-    static String route(FlightIdent flight) {
-        return flight.from().isBlank() && flight.to().isBlank() ? "" : known(flight.from()) + "–" + known(flight.to());
-    }
-
-    private static String known(String place) {
-        return place.isBlank() ? "?" : place;
-    }
-
     /**
      * What the season comes to so far.
      *

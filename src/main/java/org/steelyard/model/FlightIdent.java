@@ -24,4 +24,17 @@ public record FlightIdent(String flight, LocalDate date, String from, String to)
         Objects.requireNonNull(from);
         Objects.requireNonNull(to);
     }
+
+    /**
+     * The route as people write it.
+     *
+     * @return both ends with a dash between them, a question mark for one that is not known; blank if neither is
+     */
+    public String route() {
+        return from.isBlank() && to.isBlank() ? "" : known(from) + "–" + known(to);
+    }
+
+    private static String known(String place) {
+        return place.isBlank() ? "?" : place;
+    }
 }

@@ -188,7 +188,7 @@ record Binding(
         }
         for (BoundColumn column : columns.all()) {
             if (row.kind(column.index()) == CellKind.DATE && column.dates().isPresent()) {
-                Optional<LocalDateTime> stored = CellParser.storedDateTime(row.cell(column.index()));
+                Optional<LocalDateTime> stored = DateFormat.storedDateTime(row.cell(column.index()));
                 stored.ifPresent(
                         time -> cells.set(column.index(), column.dates().get().format(time)));
             }

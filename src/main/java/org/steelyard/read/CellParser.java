@@ -136,15 +136,6 @@ final class CellParser {
         return DateFormat.iso(text.length() > 10 && text.charAt(10) == 'T' ? text.substring(0, 10) : text);
     }
 
-    /** A stored date with its time, which is midnight where there is none. */
-    static Optional<LocalDateTime> storedDateTime(String text) {
-        try {
-            return Optional.of(LocalDateTime.parse(text.indexOf('T') < 0 ? text + "T00:00" : text));
-        } catch (DateTimeException e) {
-            return Optional.empty();
-        }
-    }
-
     private double number(String text, CellKind kind, BoundColumn column, RowDraft draft) {
         boolean unitInCell = column.rule().unit() == ColumnUnit.IN_CELL && kind != CellKind.DATE;
         WrittenCell cell = unitInCell ? WrittenCell.of(text) : new WrittenCell(text, "");

@@ -189,4 +189,13 @@ final class DateFormat {
         }
         return value;
     }
+
+    /** A stored date with its time, which is midnight where there is none. */
+    static Optional<LocalDateTime> storedDateTime(String text) {
+        try {
+            return Optional.of(LocalDateTime.parse(text.indexOf('T') < 0 ? text + "T00:00" : text));
+        } catch (DateTimeException e) {
+            return Optional.empty();
+        }
+    }
 }

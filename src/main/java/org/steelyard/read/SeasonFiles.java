@@ -19,7 +19,7 @@ public final class SeasonFiles {
     private final ReadOptions options;
     private final Tails tails;
     private final Corrections corrections;
-    private final ItemBook items;
+    private final ItemFiles items;
     private final Map<Path, FileStamp> stamps;
 
     private SeasonFiles(
@@ -27,7 +27,7 @@ public final class SeasonFiles {
             ReadOptions options,
             Tails tails,
             Corrections corrections,
-            ItemBook items,
+            ItemFiles items,
             Map<Path, FileStamp> stamps) {
         this.inOrder = List.copyOf(inOrder);
         this.options = options;
@@ -51,8 +51,8 @@ public final class SeasonFiles {
         Corrections corrections = Corrections.in(files, options);
         List<Path> ordered = new ArrayList<>(files);
         ordered.sort(Comparator.comparing(corrections::isOfRejected));
-        ItemBook items = ItemBook.gather(ordered, options, tails, corrections);
-        ordered.sort(Comparator.comparing(corrections::isOfRejected).thenComparing(items::isOfItems));
+        ItemFiles items = ItemFiles.among(ordered, options, tails, corrections);
+        ordered.sort(Comparator.comparing(corrections::isOfRejected).thenComparing(items::has));
         return new SeasonFiles(ordered, options, tails, corrections, items, stamps);
     }
 
@@ -71,7 +71,7 @@ public final class SeasonFiles {
 
     /** Whether some files hold load items, which belong to flights of others. */
     public boolean haveItems() {
-        return inOrder.stream().anyMatch(items::isOfItems);
+        return inOrder.stream().anyMatch(items::has);
     }
 
     /**
@@ -81,7 +81,7 @@ public final class SeasonFiles {
      * @return the file; if it cannot be read, one without rows whose problems say why
      */
     public SourceFile open(Path file) {
-        SourceFile source = SourceFile.open(file, options, tails, items, corrections);
+        SourceFile source = SourceFile.open(file, options, tails, items.book(), corrections);
         Optional.ofNullable(stamps.get(file)).ifPresent(source::unlessChangedSince);
         return source;
     }

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -48,10 +49,34 @@ final class XlsxMerged {
             if (xml.next() == XMLStreamConstants.START_ELEMENT
                     && xml.getLocalName().equals(ELEMENT)) {
                 memory.hold(0);
-                MergedArea.of(XlsxWorkbook.attribute(xml, "ref")).ifPresent(areas::add);
+                area(XlsxWorkbook.attribute(xml, "ref")).ifPresent(areas::add);
             }
         }
         areas.sort(Comparator.comparingLong(MergedArea::firstRow));
         return areas;
+    }
+
+    /** The area of a reference such as B2:D5. */
+    private static Optional<MergedArea> area(String reference) {
+        int colon = reference.indexOf(':');
+        if (colon < 0) {
+            return Optional.empty();
+        }
+        String first = reference.substring(0, colon);
+        String last = reference.substring(colon + 1);
+        MergedArea area = new MergedArea(rowOf(first), rowOf(last), XlsxRows.columnOf(first), XlsxRows.columnOf(last));
+        boolean sound = area.firstRow() >= 1
+                && area.lastRow() >= area.firstRow()
+                && area.firstColumn() >= 0
+                && area.lastColumn() >= area.firstColumn();
+        return sound ? Optional.of(area) : Optional.empty();
+    }
+
+    private static long rowOf(String reference) {
+        int start = 0;
+        while (start < reference.length() && reference.charAt(start) > '9') {
+            start++;
+        }
+        return XlsxCells.wholeNumber(reference.substring(start));
     }
 }

@@ -98,7 +98,7 @@ class UnusualFlightsTest {
     @Test
     void histogramCellsCountEveryFlightOnce() {
         FlightCloud cloud = statistics(new PlantedSeason(14, 10, 20).flights()).cloud();
-        FlightCloud.Cells cells = cloud.cells(new TrimSetting("SAMPLE", "5", ""), Measure.TAKEOFF_TRIM, 0.1);
+        HistogramCells cells = cloud.cells(new TrimSetting("SAMPLE", "5", ""), Measure.TAKEOFF_TRIM, 0.1);
         assertThat(cells.counts().stream().mapToLong(Long::longValue).sum()).isEqualTo(200);
         assertThat(cloud.cells(new TrimSetting("SAMPLE", "9", ""), Measure.TAKEOFF_TRIM, 0.1)
                         .counts())
