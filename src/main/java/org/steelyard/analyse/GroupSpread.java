@@ -28,12 +28,6 @@ public record GroupSpread(
         long marginal,
         long breached) {
 
-    /**
-     * With fewer flights the 5th and 95th percentile lie between the two outermost values: rank 1 + 0.05 (n - 1) &lt;
-     * 2.
-     */
-    public static final int FEW = 21;
-
     /** The order of flap settings: numbers by value, then words. */
     public static final Comparator<String> BY_FLAPS = GroupOrder.BY_NAME;
 

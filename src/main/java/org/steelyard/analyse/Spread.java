@@ -31,9 +31,15 @@ public record Spread(
         double p95,
         double max) {
 
-    /** Whether there are so few numbers that their percentiles say little ({@link GroupSpread#FEW}). */
+    /**
+     * With fewer flights the 5th and 95th percentile lie between the two outermost values: rank 1 + 0.05 (n - 1) &lt;
+     * 2.
+     */
+    public static final int FEW = 21;
+
+    /** Whether there are so few numbers that their percentiles say little ({@link #FEW}). */
     public boolean few() {
-        return n < GroupSpread.FEW;
+        return n < FEW;
     }
 
     /**

@@ -30,7 +30,7 @@ public record StatusCount(String group, long flights, long clean, long marginal,
 
     /** Whether the group is so small that its shares say little. */
     public boolean few() {
-        return flights < GroupSpread.FEW;
+        return flights < Spread.FEW;
     }
 
     /** Share of breached flights, from 0 to 1; 0 for a group without flights. */

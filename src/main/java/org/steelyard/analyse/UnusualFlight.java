@@ -13,7 +13,7 @@ import org.steelyard.model.Origin;
  * the unusual ones do not hide themselves by widening the spread; listed beyond {@link #SCORE} to either side (Iglewicz
  * and Hoaglin, How to Detect and Handle Outliers, 1993). Were the values normally distributed, chance alone would list
  * one flight in 2,000 from groups of thousands, one in 900 from groups of 100 and one in 150 from groups of 21. No
- * score is given in groups of fewer than {@link GroupSpread#FEW} flights or where more than half of the values are the
+ * score is given in groups of fewer than {@link Spread#FEW} flights or where more than half of the values are the
  * same.
  *
  * @param flight which flight

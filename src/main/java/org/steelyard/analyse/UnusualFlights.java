@@ -119,7 +119,7 @@ final class UnusualFlights {
     private Map<Long, UnusualFlight> find(Measure measure, TrimSetting setting, Values values, PartTallies tallies) {
         Map<Long, UnusualFlight> found = new HashMap<>();
         int position = columns.settings.find(setting);
-        if (values.n() < GroupSpread.FEW || position < 0) {
+        if (values.n() < Spread.FEW || position < 0) {
             return found;
         }
         double median = values.median();

@@ -18,6 +18,7 @@ import org.steelyard.model.MarkingScheme;
 import org.steelyard.read.ReadOptions;
 import org.steelyard.read.SeasonFolder;
 import org.steelyard.read.SeasonUnreadableException;
+import org.steelyard.report.NumberedPages;
 import org.steelyard.report.Destination;
 import org.steelyard.report.GradeReports;
 import org.steelyard.run.GradeRun;
@@ -188,7 +189,7 @@ final class GradeCommand implements Callable<Integer> {
             out.println("  cannot tell on " + summary.untold());
         }
         summary.handedInTwice().ifPresent(out::println);
-        out.println("In " + folder + ": " + GradeReports.BOOK + ", " + GradeReports.TABLE + ", " + GradeReports.PAGES
+        out.println("In " + folder + ": " + GradeReports.BOOK + ", " + GradeReports.TABLE + ", " + NumberedPages.STUDENTS
                 + "/");
     }
 }

@@ -17,6 +17,7 @@ import org.steelyard.grade.MadeExercise;
 import org.steelyard.model.AircraftType;
 import org.steelyard.model.CgMeasure;
 import org.steelyard.model.Tail;
+import org.steelyard.report.NumberedPages;
 import org.steelyard.report.ExerciseFiles;
 import org.steelyard.report.FileNames;
 import org.steelyard.run.OneFlight;
@@ -37,7 +38,7 @@ import picocli.CommandLine.Spec;
         description = {
             "",
             "Writes " + ExerciseFiles.PAGES + " and " + ExerciseFiles.KEY + " to print, a blank sheet as a workbook for"
-                    + " each exercise in " + ExerciseFiles.BLANKS + "/, and " + ExerciseFiles.GIVEN
+                    + " each exercise in " + NumberedPages.BLANKS + "/, and " + ExerciseFiles.GIVEN
                     + ", by which 'steelyard grade' marks what comes back. The same seed gives the same exercises.",
             ""
         },
@@ -121,7 +122,7 @@ final class MakeExercisesCommand implements Callable<Integer> {
                 .getOut()
                 .println(made.size() + (made.size() == 1 ? " exercise is" : " exercises are") + " in " + folder + ": "
                         + ExerciseFiles.PAGES + ", " + ExerciseFiles.KEY + ", " + ExerciseFiles.GIVEN + ", "
-                        + ExerciseFiles.BLANKS + "/");
+                        + NumberedPages.BLANKS + "/");
         return ExitCode.FINISHED;
     }
 

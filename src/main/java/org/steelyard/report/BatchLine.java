@@ -9,8 +9,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
 import org.steelyard.check.AuditedFlight;
-import org.steelyard.report.SeasonOutput.Addition;
-import org.steelyard.report.SeasonOutput.Work;
+import org.steelyard.report.Work.Addition;
 
 /**
  * Batches of flights on their way into the outputs: begun in order, made by workers, added in the order in which they

@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Pattern;
 import org.steelyard.grade.MadeExercise;
 import org.steelyard.model.CgMeasure;
 import org.steelyard.model.Policy;
@@ -24,12 +23,6 @@ public final class ExerciseFiles {
 
     /** The key to print. */
     public static final String KEY = "key.html";
-
-    /** Folder of blank sheets. */
-    public static final String BLANKS = "blank";
-
-    /** What names a blank sheet: nothing else in the folder is ours. */
-    static final Pattern BLANK = Pattern.compile("x[0-9]+\\.xlsx");
 
     private ExerciseFiles() {}
 
@@ -54,9 +47,9 @@ public final class ExerciseFiles {
             for (MadeExercise made : exercises) {
                 ExerciseText text = new ExerciseText(made, policy);
                 String name = text.name().toLowerCase(Locale.ROOT) + ".xlsx";
-                ExerciseBook.write(text, measure, "", Map.of(), staged.file(BLANKS + "/" + name));
+                ExerciseBook.write(text, measure, "", Map.of(), staged.file(NumberedPages.BLANKS + "/" + name));
             }
-            staged.publish(FileNames.in(to.path().resolve(BLANKS), BLANK));
+            staged.publish(FileNames.in(to.path().resolve(NumberedPages.BLANKS), NumberedPages.BLANK));
         }
     }
 

@@ -1,13 +1,9 @@
 package org.steelyard.report;
 
 import java.util.Locale;
-import java.util.regex.Pattern;
 
 /** Names of files from names of students. */
 final class GradeNames {
-
-    /** What such names look like: nothing else in the folder is ours. */
-    static final Pattern PAGE = Pattern.compile("[0-9]+(-[a-z0-9-]+)?\\.html");
 
     private GradeNames() {}
 

@@ -17,9 +17,6 @@ public final class GradeReports {
     /** Name of the table. */
     public static final String TABLE = "grades.csv";
 
-    /** Name of the folder of pages. */
-    public static final String PAGES = "students";
-
     private GradeReports() {}
 
     /**
@@ -45,11 +42,11 @@ public final class GradeReports {
                 String page =
                         GradeNames.page(number, sheets.size(), sheet.sheet().student());
                 Files.writeString(
-                        staged.file(PAGES + "/" + page),
+                        staged.file(NumberedPages.STUDENTS + "/" + page),
                         GradePage.of(sheet, scheme.name(), version),
                         StandardCharsets.UTF_8);
             }
-            staged.publish(FileNames.in(to.path().resolve(PAGES), GradeNames.PAGE));
+            staged.publish(FileNames.in(to.path().resolve(NumberedPages.STUDENTS), NumberedPages.STUDENT));
         }
     }
 }

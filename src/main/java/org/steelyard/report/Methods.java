@@ -1,7 +1,7 @@
 package org.steelyard.report;
 
 import java.util.List;
-import org.steelyard.analyse.GroupSpread;
+import org.steelyard.analyse.Spread;
 
 /** How the figures of the outputs are computed, in words. */
 final class Methods {
@@ -82,7 +82,7 @@ final class Methods {
             new Method(
                     "few_flights",
                     "Few flights",
-                    "fewer than " + GroupSpread.FEW + ": the 5th and 95th percentile then lie between the two outermost"
+                    "fewer than " + Spread.FEW + ": the 5th and 95th percentile then lie between the two outermost"
                             + " values"));
 
     private Methods() {}

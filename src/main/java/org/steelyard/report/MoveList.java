@@ -29,8 +29,6 @@ record MoveList(List<String> files, List<String> gone) {
     private static final long MOST_BYTES = 1 << 26;
     private static final Pattern GIVEN =
             Pattern.compile("(?:[a-z]+/)?[A-Za-z0-9][A-Za-z0-9._-]*\\.(?:csv|xlsx|html|json)");
-    private static final Pattern FORMER_PAGES = Pattern.compile(
-            GradeReports.PAGES + "/" + GradeNames.PAGE + "|" + ExerciseFiles.BLANKS + "/" + ExerciseFiles.BLANK);
 
     MoveList {
         files = List.copyOf(files);
@@ -47,8 +45,7 @@ record MoveList(List<String> files, List<String> gone) {
     }
 
     private static void requireFormer(String name) {
-        boolean former = OutputFile.fileNames().contains(name)
-                || FORMER_PAGES.matcher(name).matches();
+        boolean former = OutputFile.fileNames().contains(name) || NumberedPages.isOne(name);
         if (!former) {
             throw new IllegalArgumentException(
                     "'" + OneLine.value(name) + "' is not the name of a file that this program removes");

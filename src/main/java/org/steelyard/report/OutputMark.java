@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
@@ -19,6 +20,12 @@ import java.util.zip.ZipFile;
  * every other program replaces when it saves.
  */
 final class OutputMark {
+
+    /** Who is said to have made a workbook. */
+    static final String CREATOR = "Steelyard";
+
+    /** Of each part of a workbook's archive. */
+    static final LocalDateTime TIME = LocalDateTime.of(2000, 1, 1, 0, 0);
 
     private static final String WORDS = "Written by Steelyard; sha256 of all above: ";
     private static final Pattern LAST =
@@ -64,12 +71,12 @@ final class OutputMark {
     private static boolean isOnBook(Path file) {
         try (ZipFile zip = new ZipFile(file.toFile())) {
             ZipEntry core = zip.getEntry(CORE);
-            if (core == null || zip.stream().anyMatch(entry -> !SmallBook.TIME.equals(entry.getTimeLocal()))) {
+            if (core == null || zip.stream().anyMatch(entry -> !TIME.equals(entry.getTimeLocal()))) {
                 return false;
             }
             try (InputStream in = zip.getInputStream(core)) {
                 String text = new String(in.readNBytes(LONGEST_CORE_BYTES), StandardCharsets.UTF_8);
-                return text.contains(">" + SmallBook.CREATOR + "</dc:creator>");
+                return text.contains(">" + CREATOR + "</dc:creator>");
             }
         } catch (IOException e) {
             return false;

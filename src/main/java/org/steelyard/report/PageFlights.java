@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.check.Status;
-import org.steelyard.report.SeasonOutput.Work;
 
 /**
  * The flights that the page holds one by one. While the season goes by, those that may be on the page in the end wait

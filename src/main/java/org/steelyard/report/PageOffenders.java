@@ -2,8 +2,8 @@ package org.steelyard.report;
 
 import java.util.List;
 import java.util.Locale;
+import org.steelyard.analyse.Spread;
 import org.steelyard.analyse.Exceeded;
-import org.steelyard.analyse.GroupSpread;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.StatusCount;
 import org.steelyard.analyse.WorstFlight;
@@ -129,7 +129,7 @@ final class PageOffenders {
             html.element(
                     "p",
                     "The " + shown.size() + " with the greatest share breached of " + Shown.count(all.size())
-                            + ", those of fewer than " + GroupSpread.FEW
+                            + ", those of fewer than " + Spread.FEW
                             + " flights last; all flights are in flights.csv.",
                     "class",
                     "hint");

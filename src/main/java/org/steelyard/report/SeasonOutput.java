@@ -11,34 +11,10 @@ import org.steelyard.model.SkippedRow;
  * One file of a season's reports: takes flights and rejected rows in order and is complete after {@link #finish}.
  *
  * <p>Flights come in batches and in three steps, so that several threads can share the work and the bytes stay the
- * same: {@link #begin} in order, {@link Work#make} by any thread, {@link Addition#add} in order again. An output that
+ * same: {@link #begin} in order, {@link Work#make} by any thread, {@link Work.Addition#add} in order again. An output that
  * has little to do overrides {@link #flight} alone.
  */
 interface SeasonOutput extends Closeable {
-
-    /** What takes time and needs no order; touches nothing that others change. */
-    @FunctionalInterface
-    interface Work {
-        Addition make();
-
-        /** All of them as one, in this order. */
-        static Work all(List<Work> works) {
-            return () -> {
-                List<Addition> made = works.stream().map(Work::make).toList();
-                return () -> {
-                    for (Addition addition : made) {
-                        addition.add();
-                    }
-                };
-            };
-        }
-    }
-
-    /** Adds what was made to the file. */
-    @FunctionalInterface
-    interface Addition {
-        void add() throws IOException;
-    }
 
     /** Takes the next flights: keeps a place for them and says what is to be done. */
     default Work begin(List<AuditedFlight> flights) throws IOException {

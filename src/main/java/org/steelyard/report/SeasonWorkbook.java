@@ -16,7 +16,6 @@ import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.check.AuditedFlight;
 import org.steelyard.model.Policy;
 import org.steelyard.model.RejectedRow;
-import org.steelyard.report.SeasonOutput.Work;
 
 /**
  * The workbook of a season. Flights, findings and rejected rows are streamed to disk as they come; the sheets that sum

@@ -10,7 +10,6 @@ import org.steelyard.model.FlightIdent;
 import org.steelyard.model.Loading;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
-import org.steelyard.report.SeasonOutput.Work;
 
 /** One row for each finding, in the order of the input; notes have a sheet of their own, as they may be many. */
 final class SheetFindings {

@@ -27,7 +27,6 @@ import org.steelyard.model.Phase;
 import org.steelyard.model.Quantity;
 import org.steelyard.model.Severity;
 import org.steelyard.model.Tolerance;
-import org.steelyard.report.SeasonOutput.Work;
 
 /** One row for each flight, in the order of the input. */
 final class SheetFlights {

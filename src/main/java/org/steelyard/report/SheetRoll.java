@@ -10,7 +10,6 @@ import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTWorksheet;
-import org.steelyard.report.SeasonOutput.Work;
 
 /**
  * A streamed sheet without end: past the last row that the format has it goes on with the next sheet, under the same

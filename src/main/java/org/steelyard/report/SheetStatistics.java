@@ -2,7 +2,7 @@ package org.steelyard.report;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import org.steelyard.analyse.GroupSpread;
+import org.steelyard.analyse.Spread;
 import org.steelyard.analyse.Measure;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.SeasonTables;
@@ -17,7 +17,7 @@ final class SheetStatistics {
             "Trim and CG statistics",
             "CG within a type, trim within a type, flap setting and thrust rating of the scale. Percentiles inclusive; p5 and p95 with 95 % intervals"
                     + " by order statistics (binomial), blank where too few flights reach so far. Few: under "
-                    + GroupSpread.FEW + " flights, where p5 and p95 lie between the two outermost values.",
+                    + Spread.FEW + " flights, where p5 and p95 lie between the two outermost values.",
             List.of(
                     SheetColumn.text("Grouping", 14),
                     SheetColumn.text("Type", 12),

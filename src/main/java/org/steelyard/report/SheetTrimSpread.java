@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
 import org.apache.poi.ss.usermodel.CellStyle;
-import org.steelyard.analyse.GroupSpread;
 import org.steelyard.analyse.Spread;
 import org.steelyard.analyse.TrimGroup;
 
@@ -31,7 +30,7 @@ final class SheetTrimSpread {
                 .label(
                         "UP is nose-up, DN nose-down. Percentiles by the inclusive method: linear between order statistics"
                                 + " at rank 1 + p (n − 1). sd with divisor n − 1, none for one flight. Groups of fewer than "
-                                + GroupSpread.FEW + " flights are marked: their figures say little.",
+                                + Spread.FEW + " flights are marked: their figures say little.",
                         styles.remark);
         grid.join(0, COLUMNS - 1);
         grid.gap(8);

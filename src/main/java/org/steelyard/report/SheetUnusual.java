@@ -3,7 +3,7 @@ package org.steelyard.report;
 import java.util.List;
 import java.util.Locale;
 import org.apache.poi.ss.usermodel.CellStyle;
-import org.steelyard.analyse.GroupSpread;
+import org.steelyard.analyse.Spread;
 import org.steelyard.analyse.Measure;
 import org.steelyard.analyse.TrimSetting;
 import org.steelyard.analyse.UnusualFlight;
@@ -23,7 +23,7 @@ final class SheetUnusual {
                             + " scale, beyond %.1f either way (Iglewicz and Hoaglin); of normal values chance lists 1 in 2,000 in large groups, 1 in 150 in groups"
                             + " of %d, the smallest. Unusual is not wrong: findings say what is.",
                     UnusualFlight.SCORE,
-                    GroupSpread.FEW),
+                    Spread.FEW),
             List.of(
                     SheetColumn.number("Score", 8),
                     SheetColumn.text("Flight", 10),

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.LocalDateTime;
 import java.util.Date;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
@@ -23,10 +22,6 @@ final class SmallBook implements AutoCloseable {
     /** The format wants a time; one that never changes keeps the bytes the same. */
     private static final Date STAMP = Date.from(Instant.parse("2000-01-01T00:00:00Z"));
 
-    static final String CREATOR = "Steelyard";
-
-    /** Of each part of the archive. */
-    static final LocalDateTime TIME = LocalDateTime.of(2000, 1, 1, 0, 0);
 
     private final XSSFWorkbook book = new XSSFWorkbook();
     private final WorkbookStyles styles = WorkbookStyles.forPages(book);
@@ -58,7 +53,7 @@ final class SmallBook implements AutoCloseable {
 
     void write(Path file) throws IOException {
         CoreProperties core = book.getProperties().getCoreProperties();
-        core.setCreator(CREATOR);
+        core.setCreator(OutputMark.CREATOR);
         core.setTitle(text.cell(title));
         core.setDescription(Caution.TEXT);
         core.setCreated(Optional.of(STAMP));
@@ -74,7 +69,7 @@ final class SmallBook implements AutoCloseable {
                 ZipOutputStream to = new ZipOutputStream(out)) {
             for (ZipEntry entry = from.getNextEntry(); entry != null; entry = from.getNextEntry()) {
                 ZipEntry same = new ZipEntry(entry.getName());
-                same.setTimeLocal(TIME);
+                same.setTimeLocal(OutputMark.TIME);
                 to.putNextEntry(same);
                 from.transferTo(to);
                 to.closeEntry();
