@@ -14,6 +14,13 @@ final class Assumed {
 
     private Assumed() {}
 
+    /**
+     * The parts of a load that were given in total.
+     *
+     * @param loading the flight
+     * @param balance its states
+     * @return those parts, in their order
+     */
     static List<LoadPart> parts(Loading loading, Balance balance) {
         List<LoadPart> parts = new ArrayList<>(0);
         if (balance.distribution().map(Distribution::passengersAssumed).orElse(false)

@@ -77,7 +77,14 @@ public final class FindingText {
         };
     }
 
-    /** A figure of a flight with its unit, as 4599 kg. */
+    /**
+     * A figure of a flight with its unit, as 4599 kg.
+     *
+     * @param quantity what is measured
+     * @param inside the figure in SI units
+     * @param type the flight's type, in whose units it is written
+     * @return figure and unit
+     */
     static String amount(Quantity quantity, double inside, AircraftType type) {
         return FixedDecimals.of(absolute(quantity, inside, type), decimals(quantity, type)) + " "
                 + unit(quantity, type);

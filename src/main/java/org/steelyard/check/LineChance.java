@@ -57,16 +57,32 @@ final class LineChance {
                 state.expected().momentKgM() - momentKgM(piece, massKg), state.distanceSdKgM(slopeM(piece, massKg)));
     }
 
+    /**
+     * The chance of a state beyond one line of an envelope.
+     *
+     * @param line the line
+     * @param state the state and how uncertain it is
+     * @param chord the chord that distances are measured by
+     * @return the chance, worked out when it is asked for
+     */
     static LineChance of(LimitLine line, StateSpread state, MeanChord chord) {
         return new LineChance(line, state, chord);
     }
 
-    /** Room to the line, straight as at the expected mass, in standard deviations; negative outside. */
+    /**
+     * Room to the line, straight as at the expected mass.
+     *
+     * @return standard deviations, negative outside
+     */
     double roomSds() {
         return roomSds;
     }
 
-    /** The chance of being outside. */
+    /**
+     * The chance of being outside.
+     *
+     * @return from 0 to 1
+     */
     double chance() {
         double chance = NormalChance.outside(roomSds);
         return chance > CERTAIN && chance < 1 && bends() ? integrated() : chance;

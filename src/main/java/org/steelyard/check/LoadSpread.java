@@ -63,7 +63,15 @@ final class LoadSpread {
         this.tanks = tanks;
     }
 
-    /** All but the fuel of a flight whose load is known. */
+    /**
+     * All but the fuel of a flight whose load is known.
+     *
+     * @param loading the flight
+     * @param balance its states
+     * @param rule how uncertain each part is
+     * @param policy how passengers given in total are shared out
+     * @return the spread without fuel
+     */
     static LoadSpread of(Loading loading, Balance balance, SpreadRule rule, Policy policy) {
         LoadSpread spread = new LoadSpread(
                 loading,
@@ -76,7 +84,14 @@ final class LoadSpread {
         return spread;
     }
 
-    /** The spread of a state with its fuel. */
+    /**
+     * The spread of a state with its fuel.
+     *
+     * @param phase the phase of the flight
+     * @param state its mass and moment
+     * @param tanksKg what each tank holds then, kg
+     * @return state and spread
+     */
     StateSpread with(Phase phase, MassMoment state, Amounts tanksKg) {
         double mass = massVarianceKg2;
         double moment = momentVarianceKg2M2;
@@ -103,7 +118,13 @@ final class LoadSpread {
                 covariance + density * fuelKg * fuelKgM);
     }
 
-    /** The arm of the fuel at the surface: that of the layer of the arm table in which the surface lies. */
+    /**
+     * The arm of the fuel at the surface: that of the layer of the arm table in which the surface lies.
+     *
+     * @param tank the tank
+     * @param quantityKg what it holds, kg
+     * @return arm in m from the datum, aft positive
+     */
     static double layerArmM(Tank tank, double quantityKg) {
         List<TankPoint> table = tank.armTable();
         int high = 0;

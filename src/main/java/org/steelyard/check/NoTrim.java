@@ -12,7 +12,13 @@ final class NoTrim {
 
     private NoTrim() {}
 
-    /** Empty where the type has no scale for take-off at all. */
+    /**
+     * Why there is none for take-off.
+     *
+     * @param type the type
+     * @param setting flaps and thrust of the flight
+     * @return the reason, empty where the type has no scale for take-off at all
+     */
     static Optional<String> takeoff(AircraftType type, FlightSetting setting) {
         List<TrimScale> scales = scales(type, Phase.TAKEOFF);
         if (scales.isEmpty()) {
@@ -34,7 +40,14 @@ final class NoTrim {
                         : noScale(setting.flaps() + " with thrust " + setting.thrustRating(), ratings));
     }
 
-    /** Empty where the type has no scale for landing at all, or the setting for it is not given. */
+    /**
+     * Why there is none for landing.
+     *
+     * @param type the type
+     * @param setting flaps and thrust of the flight
+     * @return the reason, empty where the type has no scale for landing at all, or the setting for it is not
+     *     given
+     */
     static Optional<String> landing(AircraftType type, FlightSetting setting) {
         List<TrimScale> scales = scales(type, Phase.LANDING);
         return scales.isEmpty() || setting.landingFlaps().isBlank()

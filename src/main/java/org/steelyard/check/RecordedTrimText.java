@@ -8,6 +8,15 @@ public final class RecordedTrimText {
 
     private RecordedTrimText() {}
 
+    /**
+     * Says how far a recorded setting is off, and what that does.
+     *
+     * @param scale the scale that both settings are read on
+     * @param setUnits the setting that was recorded, trim units
+     * @param rightUnits the right one, trim units
+     * @param difference recorded less right, trim units, nose-up positive
+     * @return a clause without a full stop
+     */
     static String of(TrimScale scale, double setUnits, double rightUnits, double difference) {
         return String.format(
                 Locale.ROOT,

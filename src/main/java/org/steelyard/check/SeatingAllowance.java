@@ -24,7 +24,10 @@ final class SeatingAllowance {
     /**
      * The allowance to one side.
      *
+     * @param zones the zones of the cabin
      * @param personKg mass of a passenger in kg
+     * @param side the side towards which they sit
+     * @return the allowance for each number of passengers
      */
     static SeatingAllowance of(List<CabinZone> zones, double personKg, Side side) {
         double[] best = {0};
@@ -34,12 +37,21 @@ final class SeatingAllowance {
         return new SeatingAllowance(best);
     }
 
-    /** With at most so many passengers aboard. */
+    /**
+     * With at most so many passengers aboard.
+     *
+     * @param passengers their number
+     * @return greatest moment in kg·m
+     */
     double kgM(int passengers) {
         return greatestKgM[Math.min(Math.max(passengers, 0), greatestKgM.length - 1)];
     }
 
-    /** With as many passengers as there are seats. */
+    /**
+     * With as many passengers as there are seats.
+     *
+     * @return greatest moment in kg·m
+     */
     double kgM() {
         return greatestKgM[greatestKgM.length - 1];
     }
