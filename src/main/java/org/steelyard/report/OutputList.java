@@ -17,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 
 /**
@@ -29,6 +30,9 @@ public final class OutputList {
     /** The list of all outputs but those of a season. */
     static final String NAME = "outputs.json";
 
+    /** The names of all lists. */
+    static final List<String> LISTS = List.of(OutputFile.RUN.fileName(), NAME);
+
     private static final String PROGRAM = "program";
     private static final String STEELYARD = "Steelyard";
     private static final String OUTPUTS = "outputs";
@@ -36,7 +40,6 @@ public final class OutputList {
     private static final String BYTES = "bytes";
     private static final String SHA256 = "sha256";
     private static final long LONGEST_BYTES = 256L << 20;
-    private static final List<String> LISTS = List.of(OutputFile.RUN.fileName(), NAME);
 
     private final Path folder;
     private final Map<String, OutputSum> sums = new LinkedHashMap<>();
@@ -133,7 +136,7 @@ public final class OutputList {
     /** The list as it stands in {@value #NAME} after more was written: what is still there and what is new. */
     String with(Map<String, OutputSum> more) {
         ArrayNode outputs = JsonNodeFactory.instance.arrayNode();
-        Map<String, OutputSum> all = new LinkedHashMap<>();
+        Map<String, OutputSum> all = new TreeMap<>(); // the same, whatever was written when
         others.keySet().stream().filter(this::holds).forEach(name -> all.put(name, others.get(name)));
         all.putAll(more);
         all.forEach((name, sum) -> outputs.add(entry(name, Optional.of(sum))));

@@ -259,8 +259,11 @@ public final class StagedFolder implements Closeable {
     }
 
     /** What this program wrote here before. */
-    private OutputList before() {
+    private OutputList before() throws IOException {
         if (before.isEmpty()) {
+            for (String list : OutputList.LISTS) { // without its list everything here would be a stranger's
+                OutputPlace.requireFree(folder.resolve(list));
+            }
             before = Optional.of(OutputList.in(folder));
         }
         return before.get();
@@ -298,9 +301,10 @@ public final class StagedFolder implements Closeable {
      * @throws IOException if that fails: a {@link HalfMovedException} if some were moved, else all is as it was
      */
     public void publish(Collection<String> former) throws IOException {
+        OutputList known = before();
         List<String> gone = former.stream()
                 .filter(name -> !namesSeen.contains(name.toLowerCase(Locale.ROOT)))
-                .filter(this::isFormer)
+                .filter(name -> known.wrote(name) || Files.isDirectory(folder.resolve(name), LinkOption.NOFOLLOW_LINKS))
                 .toList();
         for (String name : gone) {
             OutputPlace.requireNoLink(folder, name);
@@ -321,10 +325,6 @@ public final class StagedFolder implements Closeable {
         MoveList list = new MoveList(files, gone);
         list.write(staging);
         finishMoves(list);
-    }
-
-    private boolean isFormer(String name) {
-        return before().wrote(name) || Files.isDirectory(folder.resolve(name), LinkOption.NOFOLLOW_LINKS);
     }
 
     private void requireStillAlone() throws IOException {

@@ -195,7 +195,7 @@ class WritingFaultsIT {
     @Test
     @EnabledOnOs(OS.LINUX)
     void aDiskWithoutRoomForMoreFilesIsNoFaultOfTheProgram(@TempDir Path disk) throws Exception {
-        if (!succeeds("mount", "-t", "tmpfs", "-o", "size=16m,nr_inodes=48", "tmpfs", disk.toString())) {
+        if (!succeeds("mount", "-t", "tmpfs", "-o", "size=64m,nr_inodes=48", "tmpfs", disk.toString())) {
             System.err.println("SKIPPED: a small file system cannot be mounted here");
             abort("nothing can be mounted");
         }
