@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -133,11 +134,13 @@ public final class OutputList {
         return holds(name) || OutputMark.isOn(folder.resolve(name));
     }
 
-    /** The list as it stands in {@value #NAME} after more was written: what is still there and what is new. */
-    String with(Map<String, OutputSum> more) {
+    /** The list as it stands in {@value #NAME} after more was written: what stays and what is new. */
+    String with(Map<String, OutputSum> more, Collection<String> gone) {
         ArrayNode outputs = JsonNodeFactory.instance.arrayNode();
         Map<String, OutputSum> all = new TreeMap<>(); // the same, whatever was written when
-        others.keySet().stream().filter(this::holds).forEach(name -> all.put(name, others.get(name)));
+        others.keySet().stream()
+                .filter(name -> !gone.contains(name) && holds(name))
+                .forEach(name -> all.put(name, others.get(name)));
         all.putAll(more);
         all.forEach((name, sum) -> outputs.add(entry(name, Optional.of(sum))));
         ObjectNode tree =

@@ -315,7 +315,7 @@ public final class StagedFolder implements Closeable {
                         "a folder of an earlier run in parts stands there; move it away");
             }
         }
-        list();
+        list(gone);
         for (String name : files) {
             OutputPlace.requireNoLink(folder, name);
             OutputPlace.requireFree(folder.resolve(name));
@@ -334,7 +334,7 @@ public final class StagedFolder implements Closeable {
         }
     }
 
-    private void list() throws IOException {
+    private void list(List<String> gone) throws IOException {
         if (inputs) {
             for (String name : files) {
                 to.requireSame(name, staging.resolve(name));
@@ -348,7 +348,7 @@ public final class StagedFolder implements Closeable {
         for (String name : files) {
             sums.put(name, OutputSum.of(staging.resolve(name)));
         }
-        String text = before().with(sums);
+        String text = before().with(sums, gone);
         Files.writeString(file(OutputList.NAME), text, StandardCharsets.UTF_8);
     }
 

@@ -225,7 +225,7 @@ class WritingFaultsIT {
             assertThat(said.toString()).contains("/lock)");
             assertThat(ballast).isGreaterThan(20);
         } finally {
-            assertThat(succeeds("umount", disk.toString())).isTrue();
+            assertThat(succeeds("umount", "--lazy", disk.toString())).isTrue();
         }
     }
 
