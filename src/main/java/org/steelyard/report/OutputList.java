@@ -39,8 +39,8 @@ public final class OutputList {
     private static final List<String> LISTS = List.of(OutputFile.RUN.fileName(), NAME);
 
     private final Path folder;
-    private final Map<String, OutputSum> sums = new LinkedHashMap<>();
-    private final Map<String, OutputSum> others = new LinkedHashMap<>();
+    private final Map<String, FileSum> sums = new LinkedHashMap<>();
+    private final Map<String, FileSum> others = new LinkedHashMap<>();
     private final Map<String, Boolean> lists = new LinkedHashMap<>();
 
     private OutputList(Path folder) {
@@ -74,12 +74,12 @@ public final class OutputList {
         }
     }
 
-    private static void take(JsonNode tree, Map<String, OutputSum> sums) {
+    private static void take(JsonNode tree, Map<String, FileSum> sums) {
         for (JsonNode output : tree.path(OUTPUTS)) {
             if (output.path(BYTES).isIntegralNumber() && output.path(SHA256).isTextual()) {
                 sums.put(
                         output.path(FILE).asText(),
-                        new OutputSum(
+                        new FileSum(
                                 output.path(BYTES).asLong(), output.path(SHA256).asText()));
             }
         }
@@ -101,7 +101,7 @@ public final class OutputList {
         return lists.getOrDefault(list, false);
     }
 
-    Optional<OutputSum> sum(String name) {
+    Optional<FileSum> sum(String name) {
         return Optional.ofNullable(sums.get(name));
     }
 
@@ -118,7 +118,7 @@ public final class OutputList {
             return true;
         }
         try {
-            OutputSum sum = sums.get(name);
+            FileSum sum = sums.get(name);
             return sum != null && sum.agrees(folder.resolve(name));
         } catch (IOException e) {
             return false;
@@ -131,9 +131,9 @@ public final class OutputList {
     }
 
     /** The list as it stands in {@value #NAME} after more was written: what is still there and what is new. */
-    String with(Map<String, OutputSum> more) {
+    String with(Map<String, FileSum> more) {
         ArrayNode outputs = JsonNodeFactory.instance.arrayNode();
-        Map<String, OutputSum> all = new LinkedHashMap<>();
+        Map<String, FileSum> all = new LinkedHashMap<>();
         others.keySet().stream().filter(this::holds).forEach(name -> all.put(name, others.get(name)));
         all.putAll(more);
         all.forEach((name, sum) -> outputs.add(entry(name, Optional.of(sum))));
@@ -143,7 +143,7 @@ public final class OutputList {
         return text(tree);
     }
 
-    static ObjectNode entry(String name, Optional<OutputSum> sum) {
+    static ObjectNode entry(String name, Optional<FileSum> sum) {
         ObjectNode entry = JsonNodeFactory.instance.objectNode().put(FILE, name);
         sum.ifPresent(known -> entry.put(BYTES, known.bytes()).put(SHA256, known.sha256()));
         return entry;

@@ -75,7 +75,7 @@ final class RunJson implements SeasonOutput {
             Path written = path.resolveSibling(file.fileName());
             boolean isComplete = file != OutputFile.RUN && Files.isRegularFile(written);
             list.add(OutputList.entry(
-                    file.fileName(), isComplete ? Optional.of(OutputSum.of(written)) : Optional.empty()));
+                    file.fileName(), isComplete ? Optional.of(FileSum.of(written)) : Optional.empty()));
         }
         return list;
     }

@@ -344,9 +344,9 @@ public final class StagedFolder implements Closeable {
         if (files.contains(OutputFile.RUN.fileName())) {
             return;
         }
-        Map<String, OutputSum> sums = new LinkedHashMap<>();
+        Map<String, FileSum> sums = new LinkedHashMap<>();
         for (String name : files) {
-            sums.put(name, OutputSum.of(staging.resolve(name)));
+            sums.put(name, FileSum.of(staging.resolve(name)));
         }
         String text = before().with(sums);
         Files.writeString(file(OutputList.NAME), text, StandardCharsets.UTF_8);
