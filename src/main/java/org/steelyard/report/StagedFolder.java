@@ -276,8 +276,13 @@ public final class StagedFolder implements Closeable {
         return files.stream().map(OutputFile::named).toList();
     }
 
-    /** Where something may wait that is not to stay. */
-    Path scratch(String name) {
+    /**
+     * Where something may wait that is not to stay.
+     *
+     * @param name its name
+     * @return a file or folder that is gone when this one is closed
+     */
+    public Path scratch(String name) {
         return staging.resolve(name);
     }
 
