@@ -30,6 +30,7 @@ public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
 
     /** Why a file is not read that this program wrote. */
     public static final String OUTPUT = "an output of this program";
+
     private static final String KINDS = ".csv, .tsv, .txt or .xlsx";
 
     /**

@@ -22,9 +22,9 @@ import java.util.function.Predicate;
 
 /**
  * What this program wrote into a folder, each file with size and checksum: {@code run.json} lists the reports of a
- * season, {@value #NAME} what other commands wrote, and {@value #NEXT} reports in parts that are being put in place.
- * A file counts as written by this program as long as it is as the
- * list says, or carries a mark of its own ({@link OutputMark}).
+ * season, {@value #NAME} what other commands wrote, and {@value #NEXT} reports in parts that are being put in place. A
+ * file counts as written by this program as long as it is as the list says, or carries a mark of its own
+ * ({@link OutputMark}).
  */
 public final class OutputList {
 

@@ -2,6 +2,7 @@ package org.steelyard.spark;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -13,6 +14,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,18 +44,26 @@ class SparkAuditTest {
     /** What a run told and how it ended. */
     private record Run(int exitCode, String out, String err) {}
 
+    /** With Spark's log, as the profile runs it, and not with the silent one that ships. */
     private Process start(String[] settings, String... args) throws IOException {
         List<String> command = new ArrayList<>(
                 List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx1g"));
         command.addAll(List.of(settings));
         command.addAll(List.of(
-                "-cp", System.getProperty("java.class.path"), SparkAudit.class.getName(), season.toString(), "-o"));
+                "-cp", classPathWithout("slf4j-nop"), SparkAudit.class.getName(), season.toString(), "-o"));
         command.add(folder.resolve("out").toString());
         command.addAll(List.of(args));
         return new ProcessBuilder(command)
                 .redirectOutput(folder.resolve("stdout").toFile())
                 .redirectError(folder.resolve("stderr").toFile())
                 .start();
+    }
+
+    private static String classPathWithout(String jars) {
+        Pattern left = Pattern.compile(jars);
+        return Stream.of(System.getProperty("java.class.path").split(File.pathSeparator))
+                .filter(entry -> !left.matcher(entry).find())
+                .collect(Collectors.joining(File.pathSeparator));
     }
 
     private Run run(String[] settings, String... args) throws IOException, InterruptedException {
@@ -84,12 +96,7 @@ class SparkAuditTest {
     }
 
     @Test
-    void aMasterIsTakenAndSparkSaysNothingOfItsOwn() throws Exception {
-        assertAudited(run(NONE, "--master", "local[2]"));
-    }
-
-    @Test
-    void withoutAMasterThisMachineDoesTheWork() throws Exception {
+    void withoutAMasterThisMachineDoesTheWorkAndSparkSaysNothingOfItsOwn() throws Exception {
         assertAudited(run(NONE));
     }
 
@@ -193,6 +200,22 @@ class SparkAuditTest {
         assertAudited(run(NONE, "--master", "local[2]"));
         assertThat(reports.resolve(".writing")).doesNotExist();
         assertThat(Files.readString(reports.resolve("run.json"))).isEqualTo(before);
+    }
+
+    @Test
+    void withoutSparkOnTheClassPathItIsSaidHowToStart() throws Exception {
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        classPathWithout("org.apache.spark|org/apache/spark|slf4j-nop"),
+                        SparkAudit.class.getName(),
+                        season.toString())
+                .redirectErrorStream(true)
+                .start();
+
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(process.waitFor()).isEqualTo(2);
+        assertThat(said.lines()).singleElement().asString().startsWith("Spark is not here: ");
     }
 
     @Test

@@ -46,6 +46,12 @@ final class RunFault {
         return OUR_FAULT;
     }
 
+    static int withoutSpark(PrintWriter err) {
+        err.println("Spark is not here: spark-submit starts this command, or mvn -q -Pspark compile exec:java. Without"
+                + " Spark, java -jar steelyard.jar audit does the same on one machine.");
+        return CANNOT;
+    }
+
     /** Spark's messages go on with where it was. */
     static String firstLine(Throwable fault) {
         return String.valueOf(fault.getMessage()).lines().findFirst().orElse("").replaceFirst("\\.$", "");

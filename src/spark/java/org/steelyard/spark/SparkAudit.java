@@ -147,9 +147,20 @@ public final class SparkAudit implements Callable<Integer> {
     public static void main(String[] args) {
         quiet(LOG, SPARKS_LOG);
         quiet("log4j2.configurationFile", "org/steelyard/spark/log4j2-quiet.properties");
-        int exitCode = run(writerTo(System.out), writerTo(System.err), args);
+        int exitCode = isSparkHere()
+                ? run(writerTo(System.out), writerTo(System.err), args)
+                : RunFault.withoutSpark(writerTo(System.err));
         if (exitCode != 0) {
             System.exit(exitCode);
+        }
+    }
+
+    private static boolean isSparkHere() {
+        try {
+            Class.forName("org.apache.spark.SparkConf", false, SparkAudit.class.getClassLoader());
+            return true;
+        } catch (ClassNotFoundException e) {
+            return false;
         }
     }
 

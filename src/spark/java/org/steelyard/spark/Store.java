@@ -52,18 +52,15 @@ final class Store {
         return java.nio.file.Path.of(path(address).toUri().getPath()).normalize();
     }
 
-    /** The file system of an address; it keeps no checksum files beside what it writes. */
+    /** The file system of an address, without the checksum files that Hadoop keeps on this machine. */
     FileSystem of(String address) throws IOException {
         FileSystem system = path(address).getFileSystem(settings);
-        if (system instanceof LocalFileSystem) {
-            system.setWriteChecksum(false);
-        }
-        return system;
+        return system instanceof LocalFileSystem here ? here.getRawFileSystem() : system;
     }
 
     /** The file or folder itself, where this machine has it. */
     Optional<java.nio.file.Path> local(String address) throws IOException {
-        return of(address) instanceof LocalFileSystem here
+        return path(address).getFileSystem(settings) instanceof LocalFileSystem here
                 ? Optional.of(here.pathToFile(path(address)).toPath())
                 : Optional.empty();
     }

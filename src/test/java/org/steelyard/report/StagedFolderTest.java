@@ -301,7 +301,8 @@ class StagedFolderTest {
             })
     @DisabledOnOs(OS.WINDOWS)
     void aListOfSomebodyElseIsSaidOnceAndSetAside(String lines) throws IOException {
-        for (String list : List.of(lines, "complete files of a run, by Steelyard\n" + lines + "\nend\n", "move a.csv\n" + lines)) {
+        for (String list :
+                List.of(lines, "complete files of a run, by Steelyard\n" + lines + "\nend\n", "move a.csv\n" + lines)) {
             Path outside = outside();
             Path staging = Files.createDirectories(folder().resolve(StagedFolder.STAGING));
             Files.writeString(staging.resolve("complete"), list);
