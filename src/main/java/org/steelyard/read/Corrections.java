@@ -114,8 +114,8 @@ public final class Corrections {
         try (FileTables tables = FileTables.open(file, options)) {
             for (Table table : tables.tables()) {
                 for (ColumnMap map : options.maps()) {
-                    Source source = new Source(
-                            SeasonFolder.nameOf(file), table.name().sheet(), map.name());
+                    Source source =
+                            new Source(SeasonFolder.nameOf(file), table.name().sheet(), map.name());
                     if (sources.contains(source)) {
                         headings(table, map).ifPresent(found -> headings.put(source, found));
                     }

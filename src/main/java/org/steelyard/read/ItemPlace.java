@@ -12,9 +12,8 @@ import java.util.Comparator;
  */
 record ItemPlace(Kind kind, String name, String zone) implements Comparable<ItemPlace> {
 
-    private static final Comparator<ItemPlace> ORDER = Comparator.comparing(ItemPlace::kind)
-            .thenComparing(ItemPlace::name)
-            .thenComparing(ItemPlace::zone);
+    private static final Comparator<ItemPlace> ORDER =
+            Comparator.comparing(ItemPlace::kind).thenComparing(ItemPlace::name).thenComparing(ItemPlace::zone);
 
     /** Kinds of places. */
     enum Kind {

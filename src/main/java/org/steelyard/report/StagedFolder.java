@@ -279,8 +279,13 @@ public final class StagedFolder implements Closeable {
         return files.stream().map(OutputFile::named).toList();
     }
 
-    /** Where something may wait that is not to stay. */
-    Path scratch(String name) {
+    /**
+     * Where something may wait that is not to stay.
+     *
+     * @param name its name
+     * @return a file or folder that is gone when this one is closed
+     */
+    public Path scratch(String name) {
         return staging.resolve(name);
     }
 
@@ -344,9 +349,9 @@ public final class StagedFolder implements Closeable {
         if (files.contains(OutputFile.RUN.fileName())) {
             return;
         }
-        Map<String, OutputSum> sums = new LinkedHashMap<>();
+        Map<String, FileSum> sums = new LinkedHashMap<>();
         for (String name : files) {
-            sums.put(name, OutputSum.of(staging.resolve(name)));
+            sums.put(name, FileSum.of(staging.resolve(name)));
         }
         String text = before().with(sums, gone);
         Files.writeString(file(OutputList.NAME), text, StandardCharsets.UTF_8);
