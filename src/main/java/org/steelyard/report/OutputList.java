@@ -14,10 +14,12 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 
 /**
@@ -37,13 +39,15 @@ public final class OutputList {
     /** A longer file is no list of outputs. */
     public static final long LONGEST_BYTES = 256L << 20;
 
+    /** The names of all lists. */
+    static final List<String> LISTS = List.of(OutputFile.RUN.fileName(), NAME, NEXT);
+
     private static final String PROGRAM = "program";
     private static final String STEELYARD = "Steelyard";
     private static final String OUTPUTS = "outputs";
     private static final String FILE = "file";
     private static final String BYTES = "bytes";
     private static final String SHA256 = "sha256";
-    private static final List<String> LISTS = List.of(OutputFile.RUN.fileName(), NAME, NEXT);
 
     private final Path folder;
     private final Map<String, List<FileSum>> sums = new LinkedHashMap<>();
@@ -176,12 +180,12 @@ public final class OutputList {
         return holds(name) || OutputMark.isOn(folder.resolve(name));
     }
 
-    /** The list as it stands in {@value #NAME} after more was written: what is still there and what is new. */
-    String with(Map<String, FileSum> more) {
+    /** The list as it stands in {@value #NAME} after more was written: what stays and what is new. */
+    String with(Map<String, FileSum> more, Collection<String> gone) {
         ArrayNode outputs = JsonNodeFactory.instance.arrayNode();
-        Map<String, FileSum> all = new LinkedHashMap<>();
+        Map<String, FileSum> all = new TreeMap<>(); // the same, whatever was written when
         others.forEach((name, sum) -> {
-            if (isThere(name, sum)) {
+            if (!gone.contains(name) && isThere(name, sum)) {
                 all.put(name, sum);
             }
         });

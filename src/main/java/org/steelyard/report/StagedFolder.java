@@ -259,8 +259,11 @@ public final class StagedFolder implements Closeable {
     }
 
     /** What this program wrote here before. */
-    private OutputList before() {
+    private OutputList before() throws IOException {
         if (before.isEmpty()) {
+            for (String list : OutputList.LISTS) { // without its list everything here would be a stranger's
+                OutputPlace.requireFree(folder.resolve(list));
+            }
             before = Optional.of(OutputList.in(folder));
         }
         return before.get();
@@ -314,7 +317,7 @@ public final class StagedFolder implements Closeable {
                 }
             }
         }
-        list();
+        list(gone);
         for (String name : files) {
             OutputPlace.requireNoLink(folder, name);
             OutputPlace.requireFree(folder.resolve(name));
@@ -354,7 +357,7 @@ public final class StagedFolder implements Closeable {
         }
     }
 
-    private void list() throws IOException {
+    private void list(List<String> gone) throws IOException {
         if (inputs) {
             for (String name : files) {
                 to.requireSame(name, staging.resolve(name));
@@ -368,7 +371,7 @@ public final class StagedFolder implements Closeable {
         for (String name : files) {
             sums.put(name, FileSum.of(staging.resolve(name)));
         }
-        String text = before().with(sums);
+        String text = before().with(sums, gone);
         Files.writeString(file(OutputList.NAME), text, StandardCharsets.UTF_8);
     }
 

@@ -34,7 +34,7 @@ class WorkbooksByTheStandardTest {
     @BeforeAll
     static void write() throws IOException {
         for (String month : List.of("04", "05")) {
-            Path season = Files.createDirectories(folder.resolve("in-" + month));
+            Path season = Files.createDirectories(folder.resolve("loadings/in-" + month));
             List<String> rows =
                     Files.readAllLines(Path.of("data-in/demo/season-2026-" + month + ".csv"), StandardCharsets.UTF_8);
             Files.write(season.resolve("season.csv"), rows.subList(0, 250), StandardCharsets.UTF_8);

@@ -22,6 +22,7 @@ public final class HostileFiles {
 
     private static final String HEADINGS = "flight,date,tail,tow kg,tow cg % mac,pilot\n";
     private static final String GOOD = "T1,2026-05-01,QI-JAA,61000,25.5,owl\n";
+    private static final String NO_WORKBOOK = ": the file is an archive, but no workbook (expected a workbook saved as";
     private static final String DAMAGED = ": the workbook is damaged or cut short (expected a workbook that opens";
     private static final String DOCTYPE = "the workbook declares a document type (expected";
 
@@ -196,7 +197,7 @@ public final class HostileFiles {
         cases.add(refused("html.xlsx", noBook, html));
         cases.add(refused("text.xlsx", noBook, bytes(good("T50"))));
         cases.add(refused("none.xlsx", ": the file is empty (expected a workbook saved as .xlsx)", new byte[0]));
-        cases.add(refused("zip.xlsx", DAMAGED, zip));
+        cases.add(refused("zip.xlsx", NO_WORKBOOK, zip));
         cases.add(refused("zip.csv", archive, zip));
         cases.add(refused("book.csv", archive, workbook("T51").bytes()));
         cases.add(refused("pdf.csv", ":1: there is no heading row that a heading map knows (value '%PDF-1.4'", pdf));
@@ -287,7 +288,12 @@ public final class HostileFiles {
         for (int part = 1; part < 10; part++) {
             cases.add(refused("cut-" + part + ".xlsx", DAMAGED, Arrays.copyOf(whole, whole.length * part / 10)));
         }
-        for (String part : List.of(Book.TYPES, Book.RELATIONS, Book.WORKBOOK)) {
+        cases.add(book(
+                "without-" + plain(Book.TYPES),
+                NO_WORKBOOK,
+                true,
+                workbook("T61").without(Book.TYPES)));
+        for (String part : List.of(Book.RELATIONS, Book.WORKBOOK)) {
             cases.add(book(
                     "without-" + plain(part), DAMAGED, true, workbook("T61").without(part)));
         }
@@ -388,12 +394,12 @@ public final class HostileFiles {
         String spaces = " ".repeat(40_000_000);
         cases.add(book(
                 "bomb",
-                "[Raw]: the workbook unpacks to a suspicious size",
+                ": the workbook unpacks to a suspicious size (expected",
                 true,
                 workbook("T80").replace(Book.SHEET, "<sheetData>", spaces + "<sheetData>")));
         cases.add(book(
                 "bomb-types",
-                ": the workbook's list of contents unpacks to a suspicious size (expected",
+                ": the workbook unpacks to a suspicious size (expected",
                 true,
                 workbook("T81").replace(Book.TYPES, "</Types>", spaces + "</Types>")));
         cases.add(book(

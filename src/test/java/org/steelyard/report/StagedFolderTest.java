@@ -90,6 +90,28 @@ class StagedFolderTest {
     }
 
     @Test
+    void theListNamesWhatStandsThereInOneOrderWhateverStoodThereBefore() throws IOException {
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
+            Files.writeString(staged.file("students/2-b.html"), "two");
+            Files.writeString(staged.file("grades.csv"), "grades");
+            staged.publish();
+        }
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
+            Files.writeString(staged.file("students/1-a.html"), "one");
+            Files.writeString(staged.file("grades.csv"), "grades");
+            staged.publish(List.of("students/2-b.html"));
+        }
+        String after = Files.readString(folder().resolve(OutputList.NAME));
+        assertThat(after).contains("students/1-a.html").doesNotContain("students/2-b.html");
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder().resolve("fresh")))) {
+            Files.writeString(staged.file("students/1-a.html"), "one");
+            Files.writeString(staged.file("grades.csv"), "grades");
+            staged.publish();
+        }
+        assertThat(folder().resolve("fresh").resolve(OutputList.NAME)).hasContent(after);
+    }
+
+    @Test
     void afterAFailureAllIsAsItWasAndAFolderMadeForItIsGone() throws IOException {
         StagedFolder.at(Destination.of(folder())).close();
         assertThat(folder()).doesNotExist();

@@ -95,6 +95,24 @@ class RejectedLoopTest {
         assertThat(after.subList(11, 15)).allMatch(line -> line.startsWith("rejected.csv,"));
     }
 
+    @Test
+    void aFlightWhoseNumberWouldRunAsAFormulaBehindAnotherSeparatorComesBackAsItWas() throws Exception {
+        String number = "x;=1+1;y|@z";
+        List<String> house = new ArrayList<>(Season.house(5));
+        house.set(2, house.get(2).replaceFirst("QI-J..", "QI-XXX").replace("J-122", number));
+        season.with("season-1.csv", house);
+        season.audit();
+        assertThat(season.records(season.report("rejected.csv")))
+                .extracting(row -> row.get("flight"))
+                .contains("x;'=1+1;y|'@z");
+        season.putRight("rejected.csv", HOUSE, CLUB, CLUB_FUEL, LEDGER);
+        assertThat(season.audit().rejected()).isZero();
+        assertThat(season.records(season.report("flights.csv")))
+                .extracting(row -> row.get("flight"))
+                .contains("x;'=1+1;y|'@z");
+        assertThat(Files.readString(season.report("report.html"))).contains(number);
+    }
+
     private String place(String file, int row) throws Exception {
         CSVRecord record = season.records(season.report("skipped.csv")).stream()
                 .filter(one -> one.get("file").equals(file))
