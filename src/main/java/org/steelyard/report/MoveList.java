@@ -3,6 +3,7 @@ package org.steelyard.report;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -32,6 +33,9 @@ record MoveList(List<String> files, List<String> gone) {
     private static final Pattern FORMER_PAGES = Pattern.compile(
             GradeReports.PAGES + "/" + GradeNames.PAGE + "|" + ExerciseFiles.BLANKS + "/" + ExerciseFiles.BLANK);
 
+    private static final Pattern PART =
+            Pattern.compile("(?:flights|findings)\\.parquet/part-\\d+\\.parquet|(?:rejected|skipped)/part-\\d+\\.csv");
+
     MoveList {
         files = List.copyOf(files);
         gone = List.copyOf(gone);
@@ -48,11 +52,17 @@ record MoveList(List<String> files, List<String> gone) {
 
     private static void requireFormer(String name) {
         boolean former = OutputFile.fileNames().contains(name)
-                || FORMER_PAGES.matcher(name).matches();
+                || FORMER_PAGES.matcher(name).matches()
+                || isPart(name);
         if (!former) {
             throw new IllegalArgumentException(
                     "'" + OneLine.value(name) + "' is not the name of a file that this program removes");
         }
+    }
+
+    /** Whether a name is that of a part of an output. */
+    static boolean isPart(String name) {
+        return PART.matcher(name).matches();
     }
 
     static boolean isAt(Path staging) {
@@ -134,6 +144,11 @@ record MoveList(List<String> files, List<String> gone) {
             OutputPlace.requireNoLink(folder, name);
             Files.deleteIfExists(folder.resolve(name));
         }
+        for (String name : gone) {
+            if (isPart(name)) {
+                removeIfEmpty(folder.resolve(name).getParent());
+            }
+        }
         for (String name : files) {
             Path from = staging.resolve(name);
             if (Files.exists(from, LinkOption.NOFOLLOW_LINKS)) {
@@ -148,5 +163,13 @@ record MoveList(List<String> files, List<String> gone) {
             }
         }
         Files.delete(staging.resolve(NAME));
+    }
+
+    private static void removeIfEmpty(Path folder) throws IOException {
+        try {
+            Files.deleteIfExists(folder);
+        } catch (DirectoryNotEmptyException e) {
+            return; // somebody put something there meanwhile
+        }
     }
 }

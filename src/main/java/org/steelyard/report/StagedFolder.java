@@ -306,18 +306,15 @@ public final class StagedFolder implements Closeable {
      * @throws IOException if that fails: a {@link HalfMovedException} if some were moved, else all is as it was
      */
     public void publish(Collection<String> former) throws IOException {
-        OutputList known = before();
-        List<String> gone = former.stream()
-                .filter(name -> !namesSeen.contains(name.toLowerCase(Locale.ROOT)))
-                .filter(name -> known.wrote(name) || Files.isDirectory(folder.resolve(name), LinkOption.NOFOLLOW_LINKS))
-                .toList();
-        for (String name : gone) {
-            OutputPlace.requireNoLink(folder, name);
-            if (Files.isDirectory(folder.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
-                throw new FileSystemException(
-                        folder.resolve(name).toString(),
-                        null,
-                        "a folder of an earlier run in parts stands there; move it away");
+        List<String> gone = new ArrayList<>();
+        for (String name : former) {
+            if (!namesSeen.contains(name.toLowerCase(Locale.ROOT))) {
+                OutputPlace.requireNoLink(folder, name);
+                if (Files.isDirectory(folder.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
+                    gone.addAll(parts(name));
+                } else if (before().wrote(name)) {
+                    gone.add(name);
+                }
             }
         }
         list(gone);
@@ -330,6 +327,27 @@ public final class StagedFolder implements Closeable {
         MoveList list = new MoveList(files, gone);
         list.write(staging);
         finishMoves(list);
+    }
+
+    /** The parts of an output that an earlier run wrote in parts. */
+    private List<String> parts(String name) throws IOException {
+        List<String> parts = new ArrayList<>();
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder.resolve(name))) {
+            for (Path file : all) {
+                String part = name + "/" + file.getFileName();
+                if (!MoveList.isPart(part) || !before().holds(part)) {
+                    throw new FileSystemException(
+                            file.toString(),
+                            null,
+                            "in a folder of an earlier run in parts, this program did not write the file there, or it was"
+                                    + " changed since; move the folder away");
+                }
+                parts.add(part);
+            }
+        } catch (DirectoryIteratorException e) {
+            throw e.getCause();
+        }
+        return parts;
     }
 
     private void requireStillAlone() throws IOException {

@@ -265,6 +265,19 @@ class OutputsStayTest {
     }
 
     @Test
+    void anAuditOnOneMachineWritesOverThatOnSparkAndBack() throws Exception {
+        audit("here", "out", "", false);
+
+        OneSpark.oneMachine(season, "out", folder);
+        assertThat(folder.resolve("out/flights.csv")).isRegularFile();
+        assertThat(folder.resolve("out/flights.parquet")).doesNotExist();
+
+        audit("here", "out", "", false);
+        assertThat(folder.resolve("out/flights.csv")).doesNotExist();
+        assertThat(folder.resolve("out/flights.parquet")).isDirectory();
+    }
+
+    @Test
     void onlyOneRunAtATimeWritesIntoAFolder() throws Exception {
         audit("here", "out", "", false);
         Map<String, String> before = sums(folder.resolve("out"));

@@ -28,6 +28,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SparkAuditTest {
 
     private static final String[] NONE = {};
+    private static final String[] SUBMITTED = {"-Dspark.submit.deployMode=client"};
 
     @TempDir
     private Path folder;
@@ -155,12 +156,24 @@ class SparkAuditTest {
         assertThat(run.err().lines()).singleElement().asString().startsWith("--master: nothing answers at " + master);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"yarn", "k8s://https://127.0.0.1:6443"})
+    void otherMachinesAreRefusedWhereNothingTakesTheProgramToThem(String master) {
+        Run run = runHere(season.toString(), "-o", folder.resolve("out").toString(), "--master", master);
+
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err().lines())
+                .singleElement()
+                .asString()
+                .startsWith("--master: only spark-submit takes the program to the machines of " + master);
+    }
+
     @Test
     void aMasterThatIsNoneEndsTheRunWithAMessage() throws Exception {
         try (ServerSocket other = new ServerSocket(0, 50, InetAddress.getLoopbackAddress())) {
             String master = "spark://127.0.0.1:" + other.getLocalPort();
 
-            Run run = run(NONE, "--master", master);
+            Run run = run(SUBMITTED, "--master", master);
 
             assertThat(run.exitCode()).as(run.err()).isEqualTo(2);
             assertThat(run.err()).contains("Spark gave up on " + master).doesNotContain("\tat ");
@@ -170,7 +183,7 @@ class SparkAuditTest {
 
     @Test
     void aMasterThatOnlyAClusterHasIsToldOnce() throws Exception {
-        Run run = run(NONE, "--master", "yarn");
+        Run run = run(SUBMITTED, "--master", "yarn");
 
         assertThat(run.exitCode()).isEqualTo(2);
         assertThat(run.err().lines()).singleElement().asString().startsWith("Spark does not start on yarn: ");

@@ -5,6 +5,7 @@ import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.apache.spark.SparkConf;
 
 /**
  * Which machines do the work, as Spark names them.
@@ -17,6 +18,8 @@ record Master(String address, String saidBy) {
     private static final Pattern LOCAL = Pattern.compile("local(\\[(\\*|[1-9]\\d{0,3})(, ?[1-9]\\d{0,3})?])?");
     private static final Pattern OTHERS = Pattern.compile("yarn|k8s://.+|local-cluster\\[.+]");
     private static final Pattern HOST = Pattern.compile("(.+):(\\d{1,5})");
+    private static final List<String> TAKEN_ALONG =
+            List.of("spark.submit.deployMode", "spark.jars", "spark.executor.extraClassPath");
     private static final String STANDALONE = "spark://";
     private static final int MOST_PORT = 65_535;
     private static final int WAIT_MS = 5_000;
@@ -44,6 +47,14 @@ record Master(String address, String saidBy) {
             }
         } else if (!isLocal() && !OTHERS.matcher(address).matches()) {
             throw unknown();
+        }
+    }
+
+    /** Refuses other machines where nothing takes the program to them. */
+    void requireTakenAlong(SparkConf settings) throws InputRefused {
+        if (!isLocal() && TAKEN_ALONG.stream().noneMatch(settings::contains)) {
+            throw new InputRefused(saidBy + ": only spark-submit takes the program to the machines of " + address
+                    + " (README.md has the line); without it, local[*] or local[2] can be named");
         }
     }
 

@@ -209,6 +209,7 @@ public final class SparkAudit implements Callable<Integer> {
         Master machines = master.map(told -> new Master(told, "--master"))
                 .orElseGet(() -> new Master(settings.get(MASTER, "local[*]"), MASTER));
         machines.require();
+        machines.requireTakenAlong(settings);
         settings.setMaster(machines.address());
         settings.setIfMissing("spark.ui.enabled", "false");
         settings.setIfMissing("spark.ui.showConsoleProgress", "false");
