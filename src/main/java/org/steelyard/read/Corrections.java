@@ -29,18 +29,15 @@ public final class Corrections {
             Comparator.comparing(Source::file).thenComparing(Source::sheet).thenComparing(Source::mapName);
 
     /** No files of rejected rows. */
-    public static final Corrections NONE = new Corrections(List.of());
+    public static final Corrections NONE = new Corrections();
 
     private final Map<Origin, Correction> byRow = new TreeMap<>(BY_ROW);
     private final Map<Source, List<String>> headings = new TreeMap<>(BY_SOURCE);
-    private final List<Path> files;
     private final Set<Path> rejected = new LinkedHashSet<>();
 
     private record Source(String file, String sheet, String mapName) {}
 
-    private Corrections(List<Path> files) {
-        this.files = List.copyOf(files);
-    }
+    private Corrections() {}
 
     /**
      * Looks for files of rejected rows.
@@ -50,7 +47,7 @@ public final class Corrections {
      * @return what they put right
      */
     static Corrections in(List<Path> files, ReadOptions options) {
-        Corrections corrections = new Corrections(files);
+        Corrections corrections = new Corrections();
         Set<Source> sources = new TreeSet<>(BY_SOURCE);
         for (Path file : files) {
             if (mayBeRejected(file, options)) {
