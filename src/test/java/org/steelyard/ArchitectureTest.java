@@ -234,6 +234,7 @@ class ArchitectureTest {
                     JDK_VALUES,
                     JDK_FILES,
                     new String[] {
+                        "java.net",
                         "org.apache.spark..",
                         "org.apache.hadoop..",
                         "org.apache.parquet..",

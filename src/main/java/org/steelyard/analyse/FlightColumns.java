@@ -110,7 +110,7 @@ final class FlightColumns implements SeasonFigures {
     private void addNamed(Loading loading) {
         named.forEach((name, column) -> column.add(value(loading, name)));
         for (GroupColumn<String> column : named()) {
-            if (column.groups() > PartTallies.MOST_GROUPS) {
+            if (column.groups() > GroupColumn.MOST_GROUPS) {
                 named.remove(column.grouping());
                 withinTypes.remove(column);
                 leftOut.add(column.grouping());

@@ -10,6 +10,9 @@ import java.util.function.Function;
  */
 final class GroupColumn<K> extends GroupNames<K> {
 
+    /** A column with a value of its own for each flight is no grouping; reasons are given for the first so many. */
+    static final int MOST_GROUPS = 50_000;
+
     private final CodeColumn codes = new CodeColumn();
 
     GroupColumn(String grouping, Function<K, String> label, Comparator<K> order) {

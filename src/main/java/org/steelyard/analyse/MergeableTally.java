@@ -256,7 +256,7 @@ public final class MergeableTally implements Serializable {
             return;
         }
         Set<Object> known = groups.computeIfAbsent(grouping, absent -> new HashSet<>());
-        if (known.add(group) && known.size() > PartTallies.MOST_GROUPS) {
+        if (known.add(group) && known.size() > GroupColumn.MOST_GROUPS) {
             leaveOut(grouping);
             return;
         }
@@ -336,7 +336,7 @@ public final class MergeableTally implements Serializable {
         Set<String> out = new TreeSet<>(leftOut);
         out.addAll(other.leftOut);
         groups.forEach((grouping, known) -> {
-            if (known.size() > PartTallies.MOST_GROUPS) {
+            if (known.size() > GroupColumn.MOST_GROUPS) {
                 out.add(grouping);
             }
         });

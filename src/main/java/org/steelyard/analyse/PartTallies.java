@@ -18,9 +18,6 @@ final class PartTallies {
     /** A group of one type. */
     record Key(String grouping, int type, int group) {}
 
-    /** A column with a value of its own for each flight is no grouping; reasons are given for the first so many. */
-    static final int MOST_GROUPS = 50_000;
-
     private final SeasonFigures figures;
     private final Map<String, LoadParts> names = new HashMap<>();
     private final Map<Integer, PartTally> byType = new HashMap<>();
@@ -76,7 +73,7 @@ final class PartTallies {
         PartMeans known = byGroup.get(key);
         if (known != null) {
             known.add(figures);
-        } else if (byGroup.size() < MOST_GROUPS) {
+        } else if (byGroup.size() < GroupColumn.MOST_GROUPS) {
             PartMeans first = new PartMeans(parts.size());
             first.add(figures);
             byGroup.put(key, first);

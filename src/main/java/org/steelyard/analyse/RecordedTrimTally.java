@@ -70,7 +70,7 @@ final class RecordedTrimTally {
     }
 
     private void leaveOutIfTooMany() {
-        if (named > PartTallies.MOST_GROUPS) {
+        if (named > GroupColumn.MOST_GROUPS) {
             tooMany = true;
             groups.keySet().removeIf(key -> key.kind().equals(rule.groupBy()));
         }

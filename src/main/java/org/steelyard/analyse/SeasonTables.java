@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.LongColumn;
 import tech.tablesaw.api.StringColumn;
@@ -15,6 +16,8 @@ import tech.tablesaw.api.Table;
  * computes none of them. An empty cell is a missing value.
  */
 public final class SeasonTables {
+
+    private static final int ROWS = 1000;
 
     private SeasonTables() {}
 
@@ -41,16 +44,24 @@ public final class SeasonTables {
     }
 
     /**
-     * How each measure spreads by each grouping.
+     * How each measure spreads by each grouping: tables of at most {@value #ROWS} rows, as the library finds the texts
+     * of a column in an open hash table, which takes each by each where all have the same hash code.
      *
      * @param summary the season
-     * @return a row for each group with columns {@code grouping, type, flaps, thrust, group, measure, unit, n, mean,
-     *     sd, min, p5, p25, median, p75, p95, max}, the 95 % intervals {@code p5_from, p5_to, p95_from, p95_to} of the
-     *     ends of the typical range, missing where there are too few flights, {@code share_marginal, share_breached}
-     *     from 0 to 1 and {@code few}, which says yes or no
+     * @return tables, at least one, each made when it is asked for. A row for each group with columns {@code grouping,
+     *     type, flaps, thrust, group, measure, unit, n, mean, sd, min, p5, p25, median, p75, p95, max}, the 95 %
+     *     intervals {@code p5_from, p5_to, p95_from, p95_to} of the ends of the typical range, missing where there are
+     *     too few flights, {@code share_marginal, share_breached} from 0 to 1 and {@code few}, which says yes or no
      */
-    public static Table groupSpreads(SeasonSummary summary) {
-        List<GroupSpread> rows = summary.statistics().spreads();
+    public static Iterable<Table> groupSpreads(SeasonSummary summary) {
+        List<GroupSpread> all = summary.statistics().spreads();
+        int tables = Math.max(1, (all.size() + ROWS - 1) / ROWS);
+        return () -> IntStream.range(0, tables)
+                .mapToObj(i -> groupSpreads(all.subList(i * ROWS, Math.min(all.size(), (i + 1) * ROWS))))
+                .iterator();
+    }
+
+    private static Table groupSpreads(List<GroupSpread> rows) {
         List<Optional<Spread>> spreads =
                 rows.stream().map(row -> Optional.of(row.spread())).toList();
         Table table = Table.create("Statistics")

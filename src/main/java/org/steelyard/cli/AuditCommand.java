@@ -4,13 +4,13 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.steelyard.config.Configuration;
 import org.steelyard.model.InputProblem;
 import org.steelyard.model.OneLine;
+import org.steelyard.read.ReadOptions;
 import org.steelyard.read.SeasonUnreadableException;
 import org.steelyard.run.SeasonOutcome;
 import org.steelyard.run.SeasonRequest;
@@ -154,20 +154,11 @@ final class AuditCommand implements Callable<Integer> {
     }
 
     private Character delimiter(String value) {
-        return switch (value.toLowerCase(Locale.ROOT)) {
-            case "comma" -> ',';
-            case "semicolon" -> ';';
-            case "tab" -> '\t';
-            default -> {
-                if (value.length() != 1) {
-                    throw new ParameterException(
-                            spec.commandLine(),
-                            "--delimiter: '" + value + "' is not one character; expected comma, semicolon, tab or one"
-                                    + " character");
-                }
-                yield value.charAt(0);
-            }
-        };
+        return ReadOptions.delimiter(value)
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(),
+                        "--delimiter: '" + value + "' is not one character; expected comma, semicolon, tab or one"
+                                + " character"));
     }
 
     private int threads() {

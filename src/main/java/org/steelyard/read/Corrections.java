@@ -3,12 +3,15 @@ package org.steelyard.read;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.steelyard.model.ColumnMap;
 import org.steelyard.model.Origin;
 
@@ -19,19 +22,22 @@ import org.steelyard.model.Origin;
  */
 public final class Corrections {
 
-    /** No files of rejected rows. */
-    public static final Corrections NONE = new Corrections(List.of());
+    private static final Comparator<Origin> BY_ROW =
+            Comparator.comparing(Origin::file).thenComparing(Origin::sheet).thenComparingLong(Origin::row);
 
-    private final Map<Origin, Correction> byRow = new HashMap<>();
-    private final Map<Source, List<String>> headings = new HashMap<>();
-    private final List<Path> files;
+    private static final Comparator<Source> BY_SOURCE =
+            Comparator.comparing(Source::file).thenComparing(Source::sheet).thenComparing(Source::mapName);
+
+    /** No files of rejected rows. */
+    public static final Corrections NONE = new Corrections();
+
+    private final Map<Origin, Correction> byRow = new TreeMap<>(BY_ROW);
+    private final Map<Source, List<String>> headings = new TreeMap<>(BY_SOURCE);
     private final Set<Path> rejected = new LinkedHashSet<>();
 
     private record Source(String file, String sheet, String mapName) {}
 
-    private Corrections(List<Path> files) {
-        this.files = List.copyOf(files);
-    }
+    private Corrections() {}
 
     /**
      * Looks for files of rejected rows.
@@ -41,15 +47,18 @@ public final class Corrections {
      * @return what they put right
      */
     static Corrections in(List<Path> files, ReadOptions options) {
-        Corrections corrections = new Corrections(files);
-        Set<Source> sources = new LinkedHashSet<>();
+        Corrections corrections = new Corrections();
+        Set<Source> sources = new TreeSet<>(BY_SOURCE);
         for (Path file : files) {
             if (mayBeRejected(file, options)) {
                 corrections.readRejected(file, options, sources);
             }
         }
-        for (Source source : sources) {
-            corrections.readHeadings(source, options);
+        Set<String> named = sources.stream().map(Source::file).collect(Collectors.toSet());
+        for (Path file : files) {
+            if (named.remove(SeasonFolder.nameOf(file))) {
+                corrections.readHeadings(file, sources, options);
+            }
         }
         return corrections;
     }
@@ -98,28 +107,31 @@ public final class Corrections {
                 (one, other) -> other.round() >= one.round() ? other : one);
     }
 
-    private void readHeadings(Source source, ReadOptions options) {
-        Optional<ColumnMap> map = options.maps().stream()
-                .filter(one -> one.name().equals(source.mapName()))
-                .findFirst();
-        Optional<Path> file = files.stream()
-                .filter(one -> SeasonFolder.nameOf(one).equals(source.file()))
-                .findFirst();
-        if (map.isEmpty() || file.isEmpty()) {
-            return;
-        }
-        try (FileTables tables = FileTables.open(file.get(), options)) {
+    private void readHeadings(Path file, Set<Source> sources, ReadOptions options) {
+        try (FileTables tables = FileTables.open(file, options)) {
             for (Table table : tables.tables()) {
-                if (table.name().sheet().equals(source.sheet())) {
-                    HeadingSearch.in(table, List.of(map.get()))
-                            .filter(HeadingSearch::fits)
-                            .ifPresent(search -> headings.put(source, HeadingRow.headings(search.row())));
+                for (ColumnMap map : options.maps()) {
+                    Source source =
+                            new Source(SeasonFolder.nameOf(file), table.name().sheet(), map.name());
+                    if (sources.contains(source)) {
+                        headings(table, map).ifPresent(found -> headings.put(source, found));
+                    }
                 }
             }
         } catch (SourceFault e) {
             return; // then the headings of the file of rejected rows have to do
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Optional<List<String>> headings(Table table, ColumnMap map) {
+        try {
+            return HeadingSearch.in(table, List.of(map))
+                    .filter(HeadingSearch::fits)
+                    .map(search -> HeadingRow.headings(search.row()));
+        } catch (SourceFault e) {
+            return Optional.empty(); // as above, and the next table may be sound
         }
     }
 

@@ -1,13 +1,19 @@
 package org.steelyard.read;
 
+import java.util.Comparator;
+
 /**
- * Where an item says that it lies.
+ * Where an item says that it lies. Comparable, so that a map of names with the same hash code is searched in order and
+ * not one by one.
  *
  * @param kind which of the type's places the name is for
  * @param name name as it stands there; blank for nowhere in particular
  * @param zone zone that stands beside a seat row; blank for none
  */
-record ItemPlace(Kind kind, String name, String zone) {
+record ItemPlace(Kind kind, String name, String zone) implements Comparable<ItemPlace> {
+
+    private static final Comparator<ItemPlace> ORDER =
+            Comparator.comparing(ItemPlace::kind).thenComparing(ItemPlace::name).thenComparing(ItemPlace::zone);
 
     /** Kinds of places. */
     enum Kind {
@@ -40,4 +46,9 @@ record ItemPlace(Kind kind, String name, String zone) {
     }
 
     static final ItemPlace ANYWHERE = new ItemPlace(Kind.ANYWHERE, "", "");
+
+    @Override
+    public int compareTo(ItemPlace other) {
+        return ORDER.compare(this, other);
+    }
 }

@@ -1,6 +1,8 @@
 package org.steelyard.read;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +26,8 @@ import org.steelyard.model.SkippedRow;
  */
 final class PutRightReader implements RowReader {
 
+    private static final int MOST_READERS = 1000;
+
     private final RejectedTable table;
     private final List<ColumnMap> maps;
     private final Tails tails;
@@ -31,8 +35,17 @@ final class PutRightReader implements RowReader {
     private final Corrections corrections;
     private final Map<Layout, TableReader> readers = new ConcurrentHashMap<>();
 
-    /** A heading map with headings. */
-    private record Layout(String mapName, List<String> headings) {}
+    /** A heading map with headings; comparable, as a map finds those of one hash code one by one otherwise. */
+    private record Layout(String mapName, List<String> headings) implements Comparable<Layout> {
+
+        private static final Comparator<Layout> ORDER = Comparator.comparing(Layout::mapName)
+                .thenComparing(layout -> layout.headings().toArray(String[]::new), Arrays::compare);
+
+        @Override
+        public int compareTo(Layout other) {
+            return ORDER.compare(this, other);
+        }
+    }
 
     /** A row as it stood in its own file. */
     private record Restored(FormerPlace place, TableReader reader, RawRow row, List<String> strays) {}
@@ -215,6 +228,9 @@ final class PutRightReader implements RowReader {
         RawRow headingRow = RawRow.ofText(table.headingRow(), headings.toArray(String[]::new));
         TableReader made = new TableReader(
                 table.name(), Binding.of(map, headingRow, table.name(), true), tails, items, Corrections.NONE);
+        if (readers.size() >= MOST_READERS) {
+            readers.clear(); // a row is read twice within a batch at most, and its reader is soon made again
+        }
         readers.put(layout, made);
         return made;
     }

@@ -2,6 +2,7 @@ package org.steelyard.read;
 
 import java.nio.charset.Charset;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import org.steelyard.model.ColumnMap;
@@ -30,6 +31,21 @@ public record ReadOptions(
         if (maps.isEmpty()) {
             throw new IllegalArgumentException("reading needs at least one heading map");
         }
+    }
+
+    /**
+     * The delimiter that somebody names.
+     *
+     * @param name comma, semicolon, tab or the character itself
+     * @return the character; empty if it is none
+     */
+    public static Optional<Character> delimiter(String name) {
+        return switch (name.toLowerCase(Locale.ROOT)) {
+            case "comma" -> Optional.of(',');
+            case "semicolon" -> Optional.of(';');
+            case "tab" -> Optional.of('\t');
+            default -> name.length() == 1 ? Optional.of(name.charAt(0)) : Optional.empty();
+        };
     }
 
     /** Everything by the maps and the files themselves. */

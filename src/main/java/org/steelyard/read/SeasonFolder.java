@@ -25,8 +25,12 @@ public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
 
     private static final Set<String> TEXT = Set.of("csv", "tsv", "txt");
     private static final String WORKBOOK = "xlsx";
-    private static final String NO_FILE = "a pipe or a device, not a file";
-    private static final String OUTPUT = "an output of this program";
+    /** Why something is not read that is neither a file nor a folder. */
+    public static final String NO_FILE = "a pipe or a device, not a file";
+
+    /** Why a file is not read that this program wrote. */
+    public static final String OUTPUT = "an output of this program";
+
     private static final String KINDS = ".csv, .tsv, .txt or .xlsx";
 
     /**

@@ -57,21 +57,52 @@ public record Destination(Path path, Collection<Path> read, boolean force) {
         boolean isFolder = Files.isDirectory(season);
         Path inputs = real(isFolder ? season : season.toAbsolutePath().resolveSibling("."));
         Path outputs = real(path);
-        Optional<String> how = outputs.equals(inputs)
-                ? Optional.of("is the folder of the inputs")
-                : !isFolder
-                        ? Optional.empty()
-                        : inputs.startsWith(outputs)
-                                ? Optional.of("holds the folder of the inputs")
-                                : outputs.startsWith(inputs)
-                                        ? Optional.of("lies in the folder of the inputs")
-                                        : Optional.empty();
-        if (how.isPresent() && !isOursAlone(outputs)) {
-            throw new FileSystemException(
-                    path.toString(),
-                    null,
-                    "it " + how.get() + "; choose another place with -o, as -o reports, or another name with --name");
+        Optional<String> reason = whyNotApart(outputs, inputs, isFolder);
+        if (reason.isPresent() && !isOursAlone(outputs)) {
+            throw new FileSystemException(path.toString(), null, reason.get());
         }
+    }
+
+    /**
+     * Why a folder of outputs is refused unless it is empty or holds nothing but outputs of this program.
+     *
+     * @param outputs where the outputs go
+     * @param inputs the folder of the inputs, or that of their only file
+     * @param whole whether all of that folder is read
+     * @return the reason, with a proposal; empty if they are apart
+     */
+    public static Optional<String> whyNotApart(Path outputs, Path inputs, boolean whole) {
+        Optional<String> how = Optional.empty();
+        if (outputs.equals(inputs)) {
+            how = Optional.of("is");
+        } else if (whole && inputs.startsWith(outputs)) {
+            how = Optional.of("holds");
+        } else if (whole && outputs.startsWith(inputs)) {
+            how = Optional.of("lies in");
+        }
+        return how.map(word -> "it " + word + " the folder of the inputs; choose another place with -o, as -o reports,"
+                + " or another name with --name");
+    }
+
+    /**
+     * Why a file is not written over that the command reads.
+     *
+     * @param file the file
+     * @return the refusal
+     */
+    public static FileSystemException isRead(String file) {
+        return new FileSystemException(file, null, "the file there is read by this command" + FORCE);
+    }
+
+    /**
+     * Why a file is not written over that this program did not write.
+     *
+     * @param file the file
+     * @return the refusal
+     */
+    public static FileSystemException isForeign(String file) {
+        return new FileSystemException(
+                file, null, "this program did not write the file there, or it was changed since" + FORCE);
     }
 
     /** Whether a folder is not there, empty, or holds only what this program wrote. */
@@ -132,14 +163,11 @@ public record Destination(Path path, Collection<Path> read, boolean force) {
         }
         for (Path input : read) {
             if (Files.exists(input) && Files.isSameFile(input, file)) {
-                throw new FileSystemException(file.toString(), null, "the file there is read by this command" + FORCE);
+                throw isRead(file.toString());
             }
         }
         if (!isOurs) {
-            throw new FileSystemException(
-                    file.toString(),
-                    null,
-                    "this program did not write the file there, or it was changed since" + FORCE);
+            throw isForeign(file.toString());
         }
     }
 }

@@ -2,8 +2,12 @@ package org.steelyard.report;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.steelyard.analyse.FlightChoice;
 import org.steelyard.analyse.PlacedFlight;
 import org.steelyard.analyse.SeasonSummary;
@@ -28,6 +32,15 @@ public final class MergedReports {
 
     private static final int WORST = 10;
 
+    private static final List<OutputFile> IN_PARTS = List.of(
+            OutputFile.FLIGHTS_IN_PARTS,
+            OutputFile.FINDINGS_IN_PARTS,
+            OutputFile.REJECTED_IN_PARTS,
+            OutputFile.SKIPPED_IN_PARTS);
+
+    private static final List<OutputFile> WHOLE =
+            List.of(OutputFile.STATISTICS, OutputFile.SEASON, OutputFile.PAGE, OutputFile.RUN);
+
     /**
      * What is known of a season.
      *
@@ -37,6 +50,7 @@ public final class MergedReports {
      * @param shown the chosen flights in order of place
      * @param rejected the first rejected rows, at most {@link #REJECTED}
      * @param reasons how often each reason was given
+     * @param parts size and checksum of each file that is a part of an output, by its name with that of its folder
      */
     public record Season(
             SeasonSummary summary,
@@ -44,7 +58,8 @@ public final class MergedReports {
             List<InputProblem> fileProblems,
             List<PlacedFlight> shown,
             List<RejectedRow> rejected,
-            Map<ProblemCode, Long> reasons) {
+            Map<ProblemCode, Long> reasons,
+            SortedMap<String, FileSum> parts) {
 
         /** Copies the collections. */
         public Season {
@@ -52,10 +67,44 @@ public final class MergedReports {
             shown = List.copyOf(shown);
             rejected = List.copyOf(rejected);
             reasons = Map.copyOf(reasons);
+            parts = Collections.unmodifiableSortedMap(new TreeMap<>(parts));
+        }
+
+        private boolean has(OutputFile file) {
+            return parts.keySet().stream().anyMatch(part -> part.startsWith(file.fileName() + "/"));
         }
     }
 
     private MergedReports() {}
+
+    /**
+     * The folders of what is written in parts.
+     *
+     * @return their names
+     */
+    public static List<String> folders() {
+        return IN_PARTS.stream().map(OutputFile::fileName).toList();
+    }
+
+    /**
+     * The files that are written whole.
+     *
+     * @return their names; the one that lists all outputs comes last
+     */
+    public static List<String> files() {
+        return WHOLE.stream().map(OutputFile::fileName).toList();
+    }
+
+    /**
+     * The files that only an audit on one machine writes.
+     *
+     * @return their names
+     */
+    public static List<String> former() {
+        return OutputFile.fileNames().stream()
+                .filter(name -> !folders().contains(name) && !files().contains(name))
+                .toList();
+    }
 
     /** How many flights are to be chosen. */
     public static FlightChoice.Sizes sizes() {
@@ -82,7 +131,7 @@ public final class MergedReports {
         WorkbookPart part = new WorkbookPart(LISTED, flights, season.rejected().size(), facts.rejected());
         try (StagedFolder staged = StagedFolder.in(Destination.of(folder), facts.season())) {
             StatisticsCsv statistics = new StatisticsCsv(staged.file(OutputFile.STATISTICS));
-            RunJson run = new RunJson(staged.file(OutputFile.RUN));
+            RunJson run = new RunJson(staged.file(OutputFile.RUN), season.parts());
             try (SeasonWorkbook book = SeasonWorkbook.open(staged.file(OutputFile.SEASON), policy, part);
                     ReportPage page = new ReportPage(staged.file(OutputFile.PAGE), staged.scratch("page.waiting"))) {
                 for (PlacedFlight placed : season.shown()) {
@@ -96,7 +145,13 @@ public final class MergedReports {
                     page.rejected(row);
                 }
                 page.seen(counts(season.summary()), season.reasons());
-                SeasonResult result = SeasonResult.of(season.summary(), facts, season.fileProblems(), policy, files());
+                SeasonResult result = SeasonResult.of(
+                        season.summary(),
+                        facts,
+                        season.fileProblems(),
+                        policy,
+                        Stream.concat(IN_PARTS.stream().filter(season::has), WHOLE.stream())
+                                .toList());
                 statistics.finish(result);
                 book.finish(season.summary(), facts);
                 page.finish(result);
@@ -111,17 +166,5 @@ public final class MergedReports {
                 Status.CLEAN, summary.all().clean(),
                 Status.MARGINAL, summary.all().marginal(),
                 Status.BREACHED, summary.all().breached());
-    }
-
-    private static List<OutputFile> files() {
-        return List.of(
-                OutputFile.FLIGHTS_IN_PARTS,
-                OutputFile.FINDINGS_IN_PARTS,
-                OutputFile.STATISTICS,
-                OutputFile.REJECTED_IN_PARTS,
-                OutputFile.SKIPPED_IN_PARTS,
-                OutputFile.SEASON,
-                OutputFile.PAGE,
-                OutputFile.RUN);
     }
 }

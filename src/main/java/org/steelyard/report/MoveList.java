@@ -3,6 +3,7 @@ package org.steelyard.report;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -29,6 +30,8 @@ record MoveList(List<String> files, List<String> gone) {
     private static final long MOST_BYTES = 1 << 26;
     private static final Pattern GIVEN =
             Pattern.compile("(?:[a-z]+/)?[A-Za-z0-9][A-Za-z0-9._-]*\\.(?:csv|xlsx|html|json)");
+    private static final Pattern PART =
+            Pattern.compile("(?:flights|findings)\\.parquet/part-\\d+\\.parquet|(?:rejected|skipped)/part-\\d+\\.csv");
 
     MoveList {
         files = List.copyOf(files);
@@ -45,11 +48,16 @@ record MoveList(List<String> files, List<String> gone) {
     }
 
     private static void requireFormer(String name) {
-        boolean former = OutputFile.fileNames().contains(name) || NumberedPages.isOne(name);
+        boolean former = OutputFile.fileNames().contains(name) || NumberedPages.isOne(name) || isPart(name);
         if (!former) {
             throw new IllegalArgumentException(
                     "'" + OneLine.value(name) + "' is not the name of a file that this program removes");
         }
+    }
+
+    /** Whether a name is that of a part of an output. */
+    static boolean isPart(String name) {
+        return PART.matcher(name).matches();
     }
 
     static boolean isAt(Path staging) {
@@ -131,6 +139,11 @@ record MoveList(List<String> files, List<String> gone) {
             OutputPlace.requireNoLink(folder, name);
             Files.deleteIfExists(folder.resolve(name));
         }
+        for (String name : gone) {
+            if (isPart(name)) {
+                removeIfEmpty(folder.resolve(name).getParent());
+            }
+        }
         for (String name : files) {
             Path from = staging.resolve(name);
             if (Files.exists(from, LinkOption.NOFOLLOW_LINKS)) {
@@ -145,5 +158,13 @@ record MoveList(List<String> files, List<String> gone) {
             }
         }
         Files.delete(staging.resolve(NAME));
+    }
+
+    private static void removeIfEmpty(Path folder) throws IOException {
+        try {
+            Files.deleteIfExists(folder);
+        } catch (DirectoryNotEmptyException e) {
+            return; // somebody put something there meanwhile
+        }
     }
 }

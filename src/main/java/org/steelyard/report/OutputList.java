@@ -13,21 +13,34 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 
 /**
  * What this program wrote into a folder, each file with size and checksum: {@code run.json} lists the reports of a
- * season, {@value #NAME} what other commands wrote. A file counts as written by this program as long as it is as the
- * list says, or carries a mark of its own ({@link OutputMark}).
+ * season, {@value #NAME} what other commands wrote, and {@value #NEXT} reports in parts that are being put in place. A
+ * file counts as written by this program as long as it is as the list says, or carries a mark of its own
+ * ({@link OutputMark}).
  */
 public final class OutputList {
 
     /** The list of all outputs but those of a season. */
     static final String NAME = "outputs.json";
+
+    /** The list of a season's reports that are being put in place one after the other. */
+    public static final String NEXT = ".run.json";
+
+    /** A longer file is no list of outputs. */
+    public static final long LONGEST_BYTES = 256L << 20;
+
+    /** The names of all lists. */
+    static final List<String> LISTS = List.of(OutputFile.RUN.fileName(), NAME, NEXT);
 
     private static final String PROGRAM = "program";
     private static final String STEELYARD = "Steelyard";
@@ -35,28 +48,44 @@ public final class OutputList {
     private static final String FILE = "file";
     private static final String BYTES = "bytes";
     private static final String SHA256 = "sha256";
-    private static final long LONGEST_BYTES = 256L << 20;
-    private static final List<String> LISTS = List.of(OutputFile.RUN.fileName(), NAME);
 
     private final Path folder;
-    private final Map<String, OutputSum> sums = new LinkedHashMap<>();
-    private final Map<String, OutputSum> others = new LinkedHashMap<>();
+    private final Map<String, List<FileSum>> sums = new LinkedHashMap<>();
+    private final Map<String, FileSum> others = new LinkedHashMap<>();
     private final Map<String, Boolean> lists = new LinkedHashMap<>();
 
     private OutputList(Path folder) {
         this.folder = folder;
     }
 
-    /** Reads the lists of a folder; what is none of ours lists nothing. */
-    static OutputList in(Path folder) {
+    /**
+     * Reads the lists of a folder; what is none of ours lists nothing.
+     *
+     * @param folder the folder, or another that holds its lists ({@link #names()})
+     * @return what they list
+     */
+    public static OutputList in(Path folder) {
         OutputList list = new OutputList(folder);
         for (String name : LISTS) {
             Optional<JsonNode> tree = tree(folder.resolve(name));
             list.lists.put(name, tree.isPresent());
-            tree.ifPresent(found -> take(found, name.equals(NAME) ? list.others : list.sums));
+            Map<String, FileSum> found = tree.map(OutputList::listed).orElse(Map.of());
+            found.forEach((file, sum) ->
+                    list.sums.computeIfAbsent(file, absent -> new ArrayList<>()).add(sum));
+            if (name.equals(NAME)) {
+                list.others.putAll(found);
+            }
         }
-        list.sums.putAll(list.others);
         return list;
+    }
+
+    /**
+     * The names of all lists.
+     *
+     * @return names of files, each of which may be in a folder of outputs
+     */
+    public static List<String> names() {
+        return LISTS;
     }
 
     /** The tree of a list, if it was written by this program and is whole. */
@@ -74,15 +103,17 @@ public final class OutputList {
         }
     }
 
-    private static void take(JsonNode tree, Map<String, OutputSum> sums) {
+    private static Map<String, FileSum> listed(JsonNode tree) {
+        Map<String, FileSum> sums = new LinkedHashMap<>();
         for (JsonNode output : tree.path(OUTPUTS)) {
             if (output.path(BYTES).isIntegralNumber() && output.path(SHA256).isTextual()) {
                 sums.put(
                         output.path(FILE).asText(),
-                        new OutputSum(
+                        new FileSum(
                                 output.path(BYTES).asLong(), output.path(SHA256).asText()));
             }
         }
+        return sums;
     }
 
     /**
@@ -96,17 +127,33 @@ public final class OutputList {
         return file -> list.holds(String.valueOf(file.getFileName()));
     }
 
-    /** Whether there is a whole list of that name. */
-    boolean isWhole(String list) {
+    /**
+     * Whether there is a whole list of that name.
+     *
+     * @param list its name
+     * @return false if it is not there, or not as this program writes it
+     */
+    public boolean isWhole(String list) {
         return lists.getOrDefault(list, false);
     }
 
-    Optional<OutputSum> sum(String name) {
-        return Optional.ofNullable(sums.get(name));
+    /**
+     * What a file is listed with.
+     *
+     * @param name its name, with a slash after that of a sub-folder
+     * @return empty if it is not listed; two where a run was ended while it put its files in place
+     */
+    public List<FileSum> sums(String name) {
+        return List.copyOf(sums.getOrDefault(name, List.of()));
     }
 
-    /** Whether a name is listed, or that of a list or of a folder of listed files. */
-    boolean names(String name) {
+    /**
+     * Whether a name is listed, or that of a list or of a folder of listed files.
+     *
+     * @param name a name in the folder
+     * @return whether this program wrote a file or folder of that name there
+     */
+    public boolean names(String name) {
         return isWhole(name)
                 || sums.containsKey(name)
                 || sums.keySet().stream().anyMatch(listed -> listed.startsWith(name + "/"));
@@ -117,9 +164,12 @@ public final class OutputList {
         if (isWhole(name)) {
             return true;
         }
+        return sums(name).stream().anyMatch(sum -> isThere(name, sum));
+    }
+
+    private boolean isThere(String name, FileSum sum) {
         try {
-            OutputSum sum = sums.get(name);
-            return sum != null && sum.agrees(folder.resolve(name));
+            return sum.agrees(folder.resolve(name));
         } catch (IOException e) {
             return false;
         }
@@ -130,11 +180,15 @@ public final class OutputList {
         return holds(name) || OutputMark.isOn(folder.resolve(name));
     }
 
-    /** The list as it stands in {@value #NAME} after more was written: what is still there and what is new. */
-    String with(Map<String, OutputSum> more) {
+    /** The list as it stands in {@value #NAME} after more was written: what stays and what is new. */
+    String with(Map<String, FileSum> more, Collection<String> gone) {
         ArrayNode outputs = JsonNodeFactory.instance.arrayNode();
-        Map<String, OutputSum> all = new LinkedHashMap<>();
-        others.keySet().stream().filter(this::holds).forEach(name -> all.put(name, others.get(name)));
+        Map<String, FileSum> all = new TreeMap<>(); // the same, whatever was written when
+        others.forEach((name, sum) -> {
+            if (!gone.contains(name) && isThere(name, sum)) {
+                all.put(name, sum);
+            }
+        });
         all.putAll(more);
         all.forEach((name, sum) -> outputs.add(entry(name, Optional.of(sum))));
         ObjectNode tree =
@@ -143,7 +197,7 @@ public final class OutputList {
         return text(tree);
     }
 
-    static ObjectNode entry(String name, Optional<OutputSum> sum) {
+    static ObjectNode entry(String name, Optional<FileSum> sum) {
         ObjectNode entry = JsonNodeFactory.instance.objectNode().put(FILE, name);
         sum.ifPresent(known -> entry.put(BYTES, known.bytes()).put(SHA256, known.sha256()));
         return entry;

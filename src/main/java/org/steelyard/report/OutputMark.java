@@ -40,7 +40,7 @@ final class OutputMark {
     static String marked(String text) throws IOException {
         String whole = text.endsWith("\n") ? text : text + "\n";
         byte[] bytes = whole.getBytes(StandardCharsets.UTF_8);
-        String sum = OutputSum.of(new ByteArrayInputStream(bytes), bytes.length).sha256();
+        String sum = FileSum.of(new ByteArrayInputStream(bytes)).sha256();
         boolean isPage = whole.startsWith("<!");
         return whole + (isPage ? "<!-- " : "# ") + WORDS + sum + (isPage ? " -->" : "") + "\n";
     }
@@ -64,7 +64,7 @@ final class OutputMark {
             Matcher mark = LAST.matcher(end);
             return mark.find()
                     && mark.end() == end.length()
-                    && OutputSum.ofFirst(file, from + mark.start()).sha256().equals(mark.group(2));
+                    && FileSum.ofFirst(file, from + mark.start()).sha256().equals(mark.group(2));
         }
     }
 

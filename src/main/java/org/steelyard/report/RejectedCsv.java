@@ -8,9 +8,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -45,7 +47,8 @@ final class RejectedCsv implements SeasonOutput {
     private final Path waiting;
     private final OutputStream out;
     private final CsvLine line = new CsvLine();
-    private final Map<List<String>, Integer> layouts = new LinkedHashMap<>();
+    private final Map<List<String>, Integer> layouts = new TreeMap<>(RejectedCsv::compare);
+    private final List<List<String>> known = new ArrayList<>();
     private final Map<String, Integer> columns = new LinkedHashMap<>();
 
     RejectedCsv(Path path, Path waiting) throws IOException {
@@ -70,17 +73,23 @@ final class RejectedCsv implements SeasonOutput {
     }
 
     private int layout(List<String> headings) {
-        Integer known = layouts.get(headings);
-        if (known != null) {
-            return known;
+        Integer number = layouts.get(headings);
+        if (number != null) {
+            return number;
         }
         for (String heading : headings) {
             if (!heading.isBlank() && !RejectedColumns.isOwn(heading)) {
                 columns.putIfAbsent(heading, columns.size());
             }
         }
-        layouts.put(headings, layouts.size());
-        return layouts.size() - 1;
+        layouts.put(headings, known.size());
+        known.add(headings);
+        return known.size() - 1;
+    }
+
+    /** In order, as headings of one hash code would be searched one by one in a table of hashes. */
+    private static int compare(List<String> one, List<String> other) {
+        return Arrays.compare(one.toArray(String[]::new), other.toArray(String[]::new));
     }
 
     @Override
@@ -94,7 +103,6 @@ final class RejectedCsv implements SeasonOutput {
         List<String> headings = new ArrayList<>(RejectedColumns.PLACE);
         headings.addAll(columns.keySet());
         headings.add(EXTRA_CELLS);
-        List<List<String>> known = List.copyOf(layouts.keySet());
         try (CsvFile file = new CsvFile(path, headings);
                 Reader reader = Files.newBufferedReader(waiting, StandardCharsets.UTF_8);
                 CSVParser rows = CSVFormat.RFC4180.parse(reader)) {

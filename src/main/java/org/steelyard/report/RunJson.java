@@ -8,7 +8,9 @@ import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.steelyard.analyse.FindingCount;
@@ -30,9 +32,16 @@ final class RunJson implements SeasonOutput {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
     private final Path path;
+    private final Map<String, FileSum> parts;
 
     RunJson(Path path) {
+        this(path, Map.of());
+    }
+
+    /** One of reports of which some are in parts, which lie elsewhere. */
+    RunJson(Path path, Map<String, FileSum> parts) {
         this.path = path;
+        this.parts = new LinkedHashMap<>(parts);
     }
 
     @Override
@@ -68,16 +77,26 @@ final class RunJson implements SeasonOutput {
         return tree;
     }
 
-    /** All files, with size and checksum where they are complete here: not this one, and not what is in parts. */
+    /** All files with size and checksum, but for this one, which is not complete. */
     private ArrayNode outputs(List<OutputFile> files) throws IOException {
         ArrayNode list = JSON.arrayNode();
         for (OutputFile file : files) {
             Path written = path.resolveSibling(file.fileName());
-            boolean isComplete = file != OutputFile.RUN && Files.isRegularFile(written);
-            list.add(OutputList.entry(
-                    file.fileName(), isComplete ? Optional.of(OutputSum.of(written)) : Optional.empty()));
+            if (file == OutputFile.RUN) {
+                list.add(OutputList.entry(file.fileName(), Optional.empty()));
+            } else if (Files.isRegularFile(written)) {
+                list.add(OutputList.entry(file.fileName(), Optional.of(FileSum.of(written))));
+            } else {
+                partsOf(file).forEach(part -> list.add(OutputList.entry(part, Optional.of(parts.get(part)))));
+            }
         }
         return list;
+    }
+
+    private List<String> partsOf(OutputFile file) {
+        return parts.keySet().stream()
+                .filter(part -> part.startsWith(file.fileName() + "/"))
+                .toList();
     }
 
     private static ObjectNode rows(RunFacts facts) {

@@ -7,8 +7,9 @@ import org.steelyard.analyse.Measure;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.SeasonTables;
 import tech.tablesaw.api.Row;
+import tech.tablesaw.api.Table;
 
-/** Spread of trim and CG by every grouping: the table of {@link SeasonTables#groupSpreads}. */
+/** Spread of trim and CG by every grouping: the tables of {@link SeasonTables#groupSpreads}. */
 final class SheetStatistics {
 
     static final String NONE = "No flights.";
@@ -63,8 +64,10 @@ final class SheetStatistics {
     }
 
     void write(SeasonSummary season) {
-        for (Row figures : SeasonTables.groupSpreads(season)) {
-            write(figures, roll.next());
+        for (Table table : SeasonTables.groupSpreads(season)) {
+            for (Row figures : table) {
+                write(figures, roll.next());
+            }
         }
     }
 
@@ -83,7 +86,7 @@ final class SheetStatistics {
     }
 
     private static OptionalDouble number(Row figures, int column) {
-        return figures.isMissing(figures.columnNames().get(column))
+        return figures.column(column).isMissing(figures.getRowNumber())
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(figures.getDouble(column));
     }

@@ -259,8 +259,11 @@ public final class StagedFolder implements Closeable {
     }
 
     /** What this program wrote here before. */
-    private OutputList before() {
+    private OutputList before() throws IOException {
         if (before.isEmpty()) {
+            for (String list : OutputList.LISTS) { // without its list everything here would be a stranger's
+                OutputPlace.requireFree(folder.resolve(list));
+            }
             before = Optional.of(OutputList.in(folder));
         }
         return before.get();
@@ -276,8 +279,13 @@ public final class StagedFolder implements Closeable {
         return files.stream().map(OutputFile::named).toList();
     }
 
-    /** Where something may wait that is not to stay. */
-    Path scratch(String name) {
+    /**
+     * Where something may wait that is not to stay.
+     *
+     * @param name its name
+     * @return a file or folder that is gone when this one is closed
+     */
+    public Path scratch(String name) {
         return staging.resolve(name);
     }
 
@@ -298,20 +306,18 @@ public final class StagedFolder implements Closeable {
      * @throws IOException if that fails: a {@link HalfMovedException} if some were moved, else all is as it was
      */
     public void publish(Collection<String> former) throws IOException {
-        List<String> gone = former.stream()
-                .filter(name -> !namesSeen.contains(name.toLowerCase(Locale.ROOT)))
-                .filter(this::isFormer)
-                .toList();
-        for (String name : gone) {
-            OutputPlace.requireNoLink(folder, name);
-            if (Files.isDirectory(folder.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
-                throw new FileSystemException(
-                        folder.resolve(name).toString(),
-                        null,
-                        "a folder of an earlier run in parts stands there; move it away");
+        List<String> gone = new ArrayList<>();
+        for (String name : former) {
+            if (!namesSeen.contains(name.toLowerCase(Locale.ROOT))) {
+                OutputPlace.requireNoLink(folder, name);
+                if (Files.isDirectory(folder.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
+                    gone.addAll(parts(name));
+                } else if (before().wrote(name)) {
+                    gone.add(name);
+                }
             }
         }
-        list();
+        list(gone);
         for (String name : files) {
             OutputPlace.requireNoLink(folder, name);
             OutputPlace.requireFree(folder.resolve(name));
@@ -323,8 +329,25 @@ public final class StagedFolder implements Closeable {
         finishMoves(list);
     }
 
-    private boolean isFormer(String name) {
-        return before().wrote(name) || Files.isDirectory(folder.resolve(name), LinkOption.NOFOLLOW_LINKS);
+    /** The parts of an output that an earlier run wrote in parts. */
+    private List<String> parts(String name) throws IOException {
+        List<String> parts = new ArrayList<>();
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder.resolve(name))) {
+            for (Path file : all) {
+                String part = name + "/" + file.getFileName();
+                if (!MoveList.isPart(part) || !before().holds(part)) {
+                    throw new FileSystemException(
+                            file.toString(),
+                            null,
+                            "in a folder of an earlier run in parts, this program did not write the file there, or it was"
+                                    + " changed since; move the folder away");
+                }
+                parts.add(part);
+            }
+        } catch (DirectoryIteratorException e) {
+            throw e.getCause();
+        }
+        return parts;
     }
 
     private void requireStillAlone() throws IOException {
@@ -334,7 +357,7 @@ public final class StagedFolder implements Closeable {
         }
     }
 
-    private void list() throws IOException {
+    private void list(List<String> gone) throws IOException {
         if (inputs) {
             for (String name : files) {
                 to.requireSame(name, staging.resolve(name));
@@ -344,11 +367,11 @@ public final class StagedFolder implements Closeable {
         if (files.contains(OutputFile.RUN.fileName())) {
             return;
         }
-        Map<String, OutputSum> sums = new LinkedHashMap<>();
+        Map<String, FileSum> sums = new LinkedHashMap<>();
         for (String name : files) {
-            sums.put(name, OutputSum.of(staging.resolve(name)));
+            sums.put(name, FileSum.of(staging.resolve(name)));
         }
-        String text = before().with(sums);
+        String text = before().with(sums, gone);
         Files.writeString(file(OutputList.NAME), text, StandardCharsets.UTF_8);
     }
 

@@ -22,15 +22,21 @@ final class StatisticsCsv implements SeasonOutput {
 
     @Override
     public void finish(SeasonResult result) throws IOException {
-        Table table = SeasonTables.groupSpreads(result.summary());
-        try (CsvFile file = new CsvFile(path, table.columnNames())) {
-            CsvLine line = new CsvLine();
-            for (Row row : table) {
-                for (int column = 0; column < table.columnCount(); column++) {
-                    cell(row, column, line);
-                }
-                file.write(line);
+        Iterable<Table> tables = SeasonTables.groupSpreads(result.summary());
+        try (CsvFile file = new CsvFile(path, tables.iterator().next().columnNames())) {
+            for (Table table : tables) {
+                write(table, file);
             }
+        }
+    }
+
+    private static void write(Table table, CsvFile file) throws IOException {
+        CsvLine line = new CsvLine();
+        for (Row row : table) {
+            for (int column = 0; column < table.columnCount(); column++) {
+                cell(row, column, line);
+            }
+            file.write(line);
         }
     }
 
@@ -42,7 +48,7 @@ final class StatisticsCsv implements SeasonOutput {
             line.whole(row.getLong(column));
         } else {
             line.number(
-                    row.isMissing(row.columnNames().get(column))
+                    row.column(column).isMissing(row.getRowNumber())
                             ? OptionalDouble.empty()
                             : OptionalDouble.of(row.getDouble(column)));
         }

@@ -58,10 +58,14 @@ public final class WriteFault {
 
     /** A system says of a disk without room for another file what it says of a full one. */
     private static boolean isOutOfFiles(FileSystemException e) {
-        Path folder = e.getFile() == null
-                ? null
-                : Path.of(e.getFile()).toAbsolutePath().getParent();
-        if (folder == null || !Files.isDirectory(folder)) {
+        if (e.getFile() == null) {
+            return false;
+        }
+        Path folder = Path.of(e.getFile()).toAbsolutePath();
+        while (folder != null && !Files.isDirectory(folder)) { // what was begun may be gone by now
+            folder = folder.getParent();
+        }
+        if (folder == null) {
             return false;
         }
         try {

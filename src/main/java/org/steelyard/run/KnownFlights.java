@@ -6,8 +6,9 @@ import org.steelyard.read.FlightKey;
 
 /**
  * The flights that have gone by, in 36 bytes each and 7 to 13 more for finding them: digests of flight, date, tail,
- * places and cells, and where the row stands. An open hash table; entries of the same key are found in the order in
- * which they came. The entries themselves lie in chunks, so that growing copies none of them.
+ * places and cells, and where the row stands. An open hash table, in which the first entry of a flight is found by the
+ * digest of flight, date and tail, and each later one, which has other places, by that of its places too. The entries
+ * themselves lie in chunks, so that growing copies none of them.
  */
 final class KnownFlights {
 
@@ -51,16 +52,46 @@ final class KnownFlights {
         return chunks.get(entry / CHUNK);
     }
 
-    /** The first entry of the same flight; -1 if there is none. */
+    /**
+     * The first entry of the same flight; -1 if there is none. A later one of the same flight, date and tail always
+     * gives places, as without them it would be the first.
+     */
     int find(FlightKey key) {
+        int first = first(key);
+        if (first < 0 || key.isSameFlight(key(first))) {
+            return first;
+        }
         int mask = slots.length - 1;
-        for (int slot = (int) key.low() & mask; slots[slot] != 0; slot = slot + 1 & mask) {
+        for (int slot = byPlaces(key) & mask; slots[slot] != 0; slot = slot + 1 & mask) {
             int entry = slots[slot] - 1;
-            if (key.isSameFlight(chunk(entry).key(entry % CHUNK))) {
+            if (entry != first && key.isSameFlight(key(entry))) {
                 return entry;
             }
         }
         return -1;
+    }
+
+    /** The first entry of the same flight, date and tail, whatever its places; -1 if there is none. */
+    private int first(FlightKey key) {
+        int mask = slots.length - 1;
+        int first = -1;
+        for (int slot = (int) key.low() & mask; slots[slot] != 0; slot = slot + 1 & mask) {
+            int entry = slots[slot] - 1;
+            Chunk chunk = chunk(entry);
+            int place = entry % CHUNK;
+            if (chunk.high[place] == key.high() && chunk.low[place] == key.low() && (first < 0 || entry < first)) {
+                first = entry;
+            }
+        }
+        return first;
+    }
+
+    private FlightKey key(int entry) {
+        return chunk(entry).key(entry % CHUNK);
+    }
+
+    private static int byPlaces(FlightKey key) {
+        return (int) key.low() ^ key.places();
     }
 
     /** Adds a flight and hands back its entry. */
@@ -99,8 +130,9 @@ final class KnownFlights {
     }
 
     private void index(int entry) {
+        FlightKey key = key(entry);
         int mask = slots.length - 1;
-        int slot = (int) chunk(entry).low[entry % CHUNK] & mask;
+        int slot = (first(key) < 0 ? (int) key.low() : byPlaces(key)) & mask;
         while (slots[slot] != 0) {
             slot = slot + 1 & mask;
         }

@@ -1,7 +1,6 @@
 package org.steelyard.run;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.BlockingQueue;
@@ -14,6 +13,7 @@ import org.steelyard.model.ProblemCode;
 import org.steelyard.read.SeasonFiles;
 import org.steelyard.read.SourceFile;
 import org.steelyard.read.Unreadable;
+import org.steelyard.report.FileSum;
 
 /**
  * The reading thread: goes through the files and hands batches of rows to the workers, in order; files of load items
@@ -56,7 +56,8 @@ final class Reading implements Runnable {
     private void read(Path file, int number) throws IOException, InterruptedException {
         String name = String.valueOf(file.getFileName());
         try {
-            put(new Step.FileBegins(name, Checksum.sha256(file), Files.size(file), number));
+            FileSum sum = FileSum.of(file);
+            put(new Step.FileBegins(name, sum.sha256(), sum.bytes(), number));
         } catch (IOException e) {
             put(new Step.FileBegins(name, "", 0, number));
             put(new Step.FileEnds("", List.of(), List.of(), List.of(unreadable(file, e))));

@@ -4,15 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -25,83 +22,40 @@ import org.apache.parquet.schema.LogicalTypeAnnotation;
 import org.apache.parquet.schema.MessageType;
 import org.apache.parquet.schema.PrimitiveType.PrimitiveTypeName;
 import org.apache.parquet.schema.Types;
-import org.apache.spark.SparkConf;
 import org.apache.spark.api.java.JavaSparkContext;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.steelyard.config.ConfigFolder;
-import org.steelyard.config.ConfigResult;
-import org.steelyard.config.Configuration;
-import org.steelyard.read.ReadOptions;
 import org.steelyard.read.SeasonUnreadableException;
-import org.steelyard.run.Progress;
 import org.steelyard.run.SeasonOutcome;
-import org.steelyard.run.SeasonRequest;
-import org.steelyard.run.SeasonRun;
 import org.steelyard.samples.WorkbookStandard;
 
 /** The audit on one machine is the other computation here. */
 class SparkRunTest {
 
-    private static final Path CONFIG = Path.of("config");
-    private static final Path DEMO = Path.of("data-in/demo");
+    private static final Path DEMO = OneSpark.DEMO;
 
     private static JavaSparkContext spark;
-    private static Configuration configuration;
 
     @TempDir
     private Path folder;
 
     @BeforeAll
     static void start() {
-        spark = new JavaSparkContext(new SparkConf()
-                .setAppName("test")
-                .setMaster("local[2]")
-                .set("spark.ui.enabled", "false")
-                .set("spark.driver.host", "127.0.0.1")
-                .set("spark.driver.bindAddress", "127.0.0.1"));
-        spark.setLogLevel("ERROR");
-        configuration = ((ConfigResult.Loaded) ConfigFolder.load(CONFIG)).configuration();
-    }
-
-    @AfterAll
-    static void stop() {
-        spark.stop();
+        spark = OneSpark.context();
     }
 
     private Path oneMachine(Path season) throws Exception {
-        SeasonRequest request = new SeasonRequest(
-                season,
-                "season",
-                configuration,
-                ReadOptions.of(configuration.maps()),
-                folder.resolve("one"),
-                2,
-                "test",
-                List.of());
-        SeasonRun.audit(request, new Progress() {});
-        return folder.resolve("one/season");
+        return OneSpark.oneMachine(season, "season", folder.resolve("one"));
     }
 
     private SeasonOutcome onSpark(Path season, int partitions, long pieceBytes) throws Exception {
         return SparkRun.audit(
                 spark,
-                new SparkRequest(
-                        season.toString(),
-                        "season",
-                        CONFIG,
-                        configuration,
-                        ReadOptions.of(configuration.maps()),
-                        folder.resolve("spark").toString(),
-                        partitions,
-                        pieceBytes,
-                        List.of(),
-                        List.of(),
-                        "test"));
+                OneSpark.request(
+                        season.toString(), "season", folder.resolve("spark").toString(), partitions, pieceBytes, false));
     }
 
     private Path reports() {
@@ -111,13 +65,13 @@ class SparkRunTest {
     @Test
     void theDemoSeasonComesToTheSameInAnyNumberOfParts() throws Exception {
         Path one = oneMachine(DEMO);
-        for (int partitions : new int[] {1, 2, 8}) {
+        for (int partitions : new int[] {1, 2, 8}) { // each over the reports of the one before
             onSpark(DEMO, partitions, 1 << 20);
 
             assertThat(SameAsOneMachine.compare(one, reports()).differences()).isEmpty();
         }
         assertThat(WorkbookStandard.faults(reports().resolve("season.xlsx"))).isEmpty();
-        assertThat(folder.resolve("spark")).isDirectoryNotContaining("glob:**.writing-*");
+        assertThat(reports()).isDirectoryNotContaining("glob:**/.*");
         for (String output : List.of("report.html", "run.json")) {
             assertThat(Files.readString(reports().resolve(output))).contains("simulation, training and analysis only");
         }
@@ -294,21 +248,5 @@ class SparkRunTest {
         assertThat(reports()).doesNotExist();
         assertThatThrownBy(() -> onSpark(folder.resolve("nothing"), 2, 1 << 20))
                 .isInstanceOf(SeasonUnreadableException.class);
-    }
-
-    @Test
-    void theCommandTellsItsFaultsInOurForm() {
-        Map<String, List<String>> faults = Map.of(
-                "cannot be used", List.of(DEMO.toString(), "-c", folder.toString()),
-                "There is no heading map 'x'", List.of(DEMO.toString(), "-m", "x"));
-        faults.forEach((message, args) -> {
-            StringWriter err = new StringWriter();
-
-            int exitCode =
-                    SparkAudit.run(new PrintWriter(new StringWriter()), new PrintWriter(err), args.toArray(String[]::new));
-
-            assertThat(exitCode).isEqualTo(2);
-            assertThat(err.toString()).contains(message);
-        });
     }
 }

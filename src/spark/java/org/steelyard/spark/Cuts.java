@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.hadoop.fs.FSDataInputStream;
-import org.apache.hadoop.fs.Path;
 
 /** Cuts a text into pieces of whole records. */
 final class Cuts {
@@ -16,14 +15,14 @@ final class Cuts {
         if (wanted <= 0 || wanted >= file.bytes()) {
             return Math.min(wanted, file.bytes());
         }
-        try (FSDataInputStream in = store.of(file.address()).open(new Path(file.address()))) {
+        try (FSDataInputStream in = store.openAnywhere(file.address())) {
             in.seek(wanted - 1);
             return in.read() == '\r' && in.read() == '\n' ? wanted + 1 : wanted;
         }
     }
 
     static TextScan scan(SeasonFile file, long from, long to, char delimiter, Store store) throws IOException {
-        try (FSDataInputStream in = store.of(file.address()).open(new Path(file.address()))) {
+        try (FSDataInputStream in = store.openAnywhere(file.address())) {
             in.seek(from);
             return TextScan.of(in, from, to, delimiter);
         }

@@ -11,7 +11,7 @@ import java.util.Optional;
 import org.steelyard.read.SeasonFiles;
 import org.steelyard.read.SourceFile;
 import org.steelyard.read.TextForm;
-import org.steelyard.run.Checksum;
+import org.steelyard.report.FileSum;
 
 /**
  * What a look at a file says of how it is to be read.
@@ -36,7 +36,7 @@ record Inspected(int file, String sha256, boolean items, boolean rejected, char 
     static Inspected of(int number, SeasonFile file, Setup setup, Store store) throws IOException {
         String sha256;
         try (InputStream in = store.open(file.address())) {
-            sha256 = Checksum.sha256(in);
+            sha256 = FileSum.of(in).sha256();
         }
         if (file.isParquet()) {
             return new Inspected(number, sha256, false, false, '\0', 0, 0);

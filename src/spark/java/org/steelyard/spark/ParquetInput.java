@@ -39,6 +39,9 @@ final class ParquetInput {
         MessageType schema;
         try (ParquetFileReader file = ParquetFileReader.open(HadoopInputFile.fromPath(path, setup.hadoop()))) {
             schema = file.getFileMetaData().getSchema();
+        } catch (RuntimeException e) {
+            throw new InputRefused(name + ": this cannot be read (" + RunFault.firstLine(e)
+                    + "; expected a whole Parquet file)");
         }
         for (Type column : schema.getFields()) {
             if (!column.isPrimitive()

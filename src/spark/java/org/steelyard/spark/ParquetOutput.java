@@ -21,10 +21,12 @@ import org.steelyard.report.OutputColumn;
 /** A Parquet file being written, with the caution in its notes. */
 final class ParquetOutput implements Closeable {
 
+    private final Path file;
     private final ParquetWriter<Group> writer;
     private final SimpleGroupFactory groups;
 
     ParquetOutput(Path file, String name, List<OutputColumn> columns) throws IOException {
+        this.file = file;
         MessageType schema = schema(name, columns);
         groups = new SimpleGroupFactory(schema);
         writer = ExampleParquetWriter.builder(new LocalOutputFile(file))
@@ -68,5 +70,6 @@ final class ParquetOutput implements Closeable {
     @Override
     public void close() throws IOException {
         writer.close();
+        ParquetFooter.settle(file);
     }
 }

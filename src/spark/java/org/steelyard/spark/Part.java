@@ -12,6 +12,7 @@ import org.steelyard.analyse.MergeableTally;
 import org.steelyard.model.ProblemCode;
 import org.steelyard.model.SkipKind;
 import org.steelyard.read.RawRow;
+import org.steelyard.report.FileSum;
 import org.steelyard.report.MergedReports;
 
 /** What some pieces of a season come to; parts are merged in any order. */
@@ -22,8 +23,18 @@ final class Part implements Serializable {
     /** A flight that the outputs show one by one: its row, from which it is made anew. */
     record Shown(int file, String sheet, RawRow row) implements Serializable {}
 
-    /** A file that a worker has written: its data set, its piece and where it lies. */
-    record Written(String dataSet, int piece, String address) implements Serializable {}
+    /** A file that a worker has written: its data set, its piece, where it lies, and by what it is known again. */
+    record Written(String dataSet, int piece, String address, FileSum sum) implements Serializable {
+
+        private static final int DIGITS = 6;
+
+        /** Its name among the reports. */
+        String name() {
+            String digits = Integer.toString(piece);
+            return dataSet + "/part-" + "0".repeat(Math.max(0, DIGITS - digits.length())) + digits
+                    + (dataSet.endsWith(".parquet") ? ".parquet" : ".csv");
+        }
+    }
 
     /** The rows of one piece. */
     static final class Rows implements Serializable {

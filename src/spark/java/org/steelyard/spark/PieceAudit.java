@@ -18,6 +18,7 @@ import org.steelyard.read.ParsedRow;
 import org.steelyard.read.RawRow;
 import org.steelyard.read.RawRows;
 import org.steelyard.read.RowReader;
+import org.steelyard.report.FileSum;
 import org.steelyard.report.MergedReports;
 import org.steelyard.report.OutputRows;
 import org.steelyard.report.PartReports;
@@ -104,7 +105,7 @@ final class PieceAudit {
     private void put(String dataSet, Path file, String attempt, String ending) throws IOException {
         String address = staging + "/attempts/" + dataSet + "-" + piece.number() + "-" + attempt + ending;
         store.put(file, address);
-        part.written.add(new Part.Written(dataSet, piece.number(), address));
+        part.written.add(new Part.Written(dataSet, piece.number(), address, FileSum.of(file)));
     }
 
     private void audit(RawRows batch, PartReports others, ParquetOutput flights, ParquetOutput findings)

@@ -13,18 +13,18 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.apache.spark.SparkConf;
-import org.apache.spark.SparkException;
 import org.apache.spark.api.java.JavaSparkContext;
 import org.steelyard.config.ConfigFault;
 import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.ConfigResult;
 import org.steelyard.config.Configuration;
 import org.steelyard.model.ColumnMap;
-import org.steelyard.model.InputProblem;
 import org.steelyard.read.ReadOptions;
 import org.steelyard.read.SeasonUnreadableException;
 import org.steelyard.report.Caution;
 import org.steelyard.report.RunFacts;
+import org.steelyard.report.StagedFolder;
+import org.steelyard.run.ProgramVersion;
 import org.steelyard.run.SeasonOutcome;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -54,13 +54,13 @@ import picocli.CommandLine.Spec;
         })
 public final class SparkAudit implements Callable<Integer> {
 
-    private static final int CANNOT = 2;
-    private static final int OUR_FAULT = 3;
     private static final long MEGABYTE = 1 << 20;
 
     /** On one machine the program has a log of its own that says nothing; Spark does not start without its own. */
     private static final String LOG = "log4j2.loggerContextFactory";
 
+    private static final String MASTER = "spark.master";
+    private static final String LOOPBACK = "127.0.0.1";
     private static final String SPARKS_LOG = "org.apache.logging.log4j.core.impl.Log4jContextFactory";
 
     @Spec
@@ -100,8 +100,12 @@ public final class SparkAudit implements Callable<Integer> {
     @Option(names = "--charset", paramLabel = "NAME", description = "Encoding of text files, as windows-1252.")
     private Optional<String> charset;
 
-    @Option(names = "--delimiter", paramLabel = "CHAR", description = "Character between the cells of text files.")
-    private Optional<Character> delimiter;
+    @Option(
+            names = "--delimiter",
+            paramLabel = "CHAR",
+            description =
+                    "Character between cells: comma, semicolon, tab or any one character (found in the headings).")
+    private Optional<String> delimiter;
 
     @Option(
             names = {"-b", "--by"},
@@ -113,8 +117,8 @@ public final class SparkAudit implements Callable<Integer> {
     @Option(
             names = "--master",
             paramLabel = "MASTER",
-            description = "Which machines do the work, as Spark names them: local[*] is all cores of this one (what"
-                    + " spark-submit was told, or local[*]).")
+            description = "Which machines do the work, as Spark names them: local[*] is all cores of this one, local[2]"
+                    + " two of them. It goes before what spark-submit was told (that, or local[*]).")
     private Optional<String> master;
 
     @Option(
@@ -130,6 +134,11 @@ public final class SparkAudit implements Callable<Integer> {
             description = "Texts are cut into pieces of this size (${DEFAULT-VALUE}).")
     private int pieceMb;
 
+    @Option(
+            names = "--force",
+            description = "Write also over files that this program did not write, or that were changed since.")
+    private boolean force;
+
     /**
      * Runs the command.
      *
@@ -138,9 +147,20 @@ public final class SparkAudit implements Callable<Integer> {
     public static void main(String[] args) {
         quiet(LOG, SPARKS_LOG);
         quiet("log4j2.configurationFile", "org/steelyard/spark/log4j2-quiet.properties");
-        int exitCode = run(writerTo(System.out), writerTo(System.err), args);
+        int exitCode = isSparkHere()
+                ? run(writerTo(System.out), writerTo(System.err), args)
+                : RunFault.withoutSpark(writerTo(System.err));
         if (exitCode != 0) {
             System.exit(exitCode);
+        }
+    }
+
+    private static boolean isSparkHere() {
+        try {
+            Class.forName("org.apache.spark.SparkConf", false, SparkAudit.class.getClassLoader());
+            return true;
+        } catch (ClassNotFoundException e) {
+            return false;
         }
     }
 
@@ -160,29 +180,8 @@ public final class SparkAudit implements Callable<Integer> {
                 .setOut(out)
                 .setErr(err)
                 .setUsageHelpWidth(100)
-                .setExecutionExceptionHandler((cause, command, parsed) -> failed(cause, err))
+                .setExecutionExceptionHandler((fault, command, parsed) -> RunFault.tell(fault, err))
                 .execute(args);
-    }
-
-    private static int failed(Exception cause, PrintWriter err) {
-        for (Throwable one = cause; one != null; one = one.getCause()) {
-            if (one instanceof InputRefused) {
-                err.println(one.getMessage());
-                return CANNOT;
-            }
-        }
-        if (cause instanceof SeasonUnreadableException unreadable) {
-            unreadable.problems().stream().map(InputProblem::message).forEach(err::println);
-            return CANNOT;
-        }
-        if (cause instanceof IOException || cause instanceof SparkException) {
-            err.println("The season cannot be read or its reports not be written: " + cause.getMessage()
-                    + ". Reports of an earlier run are as they were.");
-            return CANNOT;
-        }
-        err.println("This is a fault of the program, not of your files. Please report it with what follows.");
-        cause.printStackTrace(err);
-        return OUR_FAULT;
     }
 
     @Override
@@ -193,38 +192,87 @@ public final class SparkAudit implements Callable<Integer> {
                     spec.commandLine(), "--partitions and --piece-mb: expected whole numbers from 1 on");
         }
         ReadOptions reading = reading(configuration);
-        SparkConf settings = new SparkConf().setIfMissing("spark.app.name", "steelyard");
-        master.ifPresent(machines -> settings.setMaster(machines));
-        settings.setIfMissing("spark.master", "local[*]");
-        settings.setIfMissing("spark.ui.enabled", "false");
-        settings.setIfMissing("spark.ui.showConsoleProgress", "false");
-        settings.set(
-                "spark.executor.extraJavaOptions",
-                settings.get("spark.executor.extraJavaOptions", "") + " -D" + LOG + "=" + SPARKS_LOG);
-        try (JavaSparkContext spark = new JavaSparkContext(settings)) {
+        if (name.isPresent()) {
+            requireName(name.get());
+        }
+        SparkConf settings = settings();
+        try (JavaSparkContext spark = start(settings)) {
             spark.setLogLevel("ERROR");
-            SparkRequest request = new SparkRequest(
-                    season,
-                    name.orElseGet(this::nameOfSeason),
-                    config,
-                    configuration,
-                    reading,
-                    reports,
-                    partitions.orElseGet(() -> 3 * spark.defaultParallelism()),
-                    pieceMb * MEGABYTE,
-                    by,
-                    options(),
-                    version());
-            tell(SparkRun.audit(spark, request));
+            tell(audit(spark, configuration, reading));
         }
         return 0;
     }
 
-    private String nameOfSeason() {
-        String path = season.endsWith("/") ? season.substring(0, season.length() - 1) : season;
-        String last = path.substring(path.lastIndexOf('/') + 1);
+    /** How Spark is set up: what was told here goes before what spark-submit was told. */
+    private SparkConf settings() throws InputRefused {
+        SparkConf settings = new SparkConf().setIfMissing("spark.app.name", "steelyard");
+        Master machines = master.map(told -> new Master(told, "--master"))
+                .orElseGet(() -> new Master(settings.get(MASTER, "local[*]"), MASTER));
+        machines.require();
+        machines.requireTakenAlong(settings);
+        settings.setMaster(machines.address());
+        settings.setIfMissing("spark.ui.enabled", "false");
+        settings.setIfMissing("spark.ui.showConsoleProgress", "false");
+        if (machines.isLocal()) {
+            settings.setIfMissing("spark.driver.host", LOOPBACK);
+            settings.setIfMissing("spark.driver.bindAddress", LOOPBACK);
+        }
+        settings.set(
+                "spark.executor.extraJavaOptions",
+                settings.get("spark.executor.extraJavaOptions", "") + " -D" + LOG + "=" + SPARKS_LOG);
+        return settings;
+    }
+
+    private static JavaSparkContext start(SparkConf settings) throws InputRefused {
+        try {
+            return new JavaSparkContext(settings);
+        } catch (Exception e) { // Spark declares none of its own
+            throw new InputRefused("Spark does not start on " + settings.get(MASTER) + ": " + RunFault.firstLine(e) + ".");
+        }
+    }
+
+    private SeasonOutcome audit(JavaSparkContext spark, Configuration configuration, ReadOptions reading)
+            throws IOException, SeasonUnreadableException {
+        Store store = new Store(spark.hadoopConfiguration());
+        SparkRequest request = new SparkRequest(
+                season,
+                name.isPresent() ? name.get() : nameOfSeason(store),
+                config,
+                configuration,
+                reading,
+                reports,
+                partitions.orElseGet(() -> 3 * spark.defaultParallelism()),
+                pieceMb * MEGABYTE,
+                by,
+                options(),
+                ProgramVersion.number(),
+                force);
+        try {
+            return SparkRun.audit(spark, request);
+        } catch (Exception e) {
+            if (spark.sc().isStopped()) {
+                throw new InputRefused("Spark gave up on " + spark.master()
+                        + " before the work was done; expected a master that is running, with workers. Reports of an"
+                        + " earlier run are as they were.");
+            }
+            throw e;
+        }
+    }
+
+    private String nameOfSeason(Store store) throws IOException {
+        String last = store.name(season);
         int dot = last.lastIndexOf('.');
-        return dot > 0 ? last.substring(0, dot) : last;
+        String named = dot > 0 && !store.isFolder(season) ? last.substring(0, dot) : last;
+        requireName(named);
+        return named;
+    }
+
+    private static void requireName(String name) throws InputRefused {
+        try {
+            StagedFolder.requireName(name);
+        } catch (IllegalArgumentException e) {
+            throw new InputRefused("--name: " + e.getMessage() + ".");
+        }
     }
 
     private Configuration configuration() throws InputRefused {
@@ -246,7 +294,8 @@ public final class SparkAudit implements Callable<Integer> {
                     "There is no heading map '" + map.get() + "'; there are " + String.join(", ", names) + ".");
         }
         try {
-            return new ReadOptions(configuration.maps(), map, charset.map(Charset::forName), delimiter);
+            return new ReadOptions(
+                    configuration.maps(), map, charset.map(Charset::forName), delimiter.map(this::delimiter));
         } catch (IllegalArgumentException e) {
             throw new ParameterException(
                     spec.commandLine(),
@@ -254,6 +303,14 @@ public final class SparkAudit implements Callable<Integer> {
                             + "'; expected a name as UTF-8 or windows-1252",
                     e);
         }
+    }
+
+    private Character delimiter(String value) {
+        return ReadOptions.delimiter(value)
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(),
+                        "--delimiter: '" + value + "' is not one character; expected comma, semicolon, tab or one"
+                                + " character"));
     }
 
     private List<String> options() {
@@ -267,15 +324,13 @@ public final class SparkAudit implements Callable<Integer> {
         return given;
     }
 
-    private static String version() {
-        String version = SparkAudit.class.getPackage().getImplementationVersion();
-        return version == null ? "unpacked" : version;
-    }
-
     private void tell(SeasonOutcome outcome) {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         outcome.fileProblems().forEach(problem -> err.println(problem.message()));
+        outcome.summary().statistics().missing().stream()
+                .filter(by::contains)
+                .forEach(missing -> err.println("--by: no flight has a column '" + missing + "' to carry along"));
         RunFacts facts = outcome.facts();
         var all = outcome.summary().all();
         out.println(String.format(
@@ -297,7 +352,7 @@ public final class SparkAudit implements Callable<Integer> {
                 facts.inputs().size(),
                 facts.inputs().size() == 1 ? "file" : "files"));
         facts.remarks().forEach(out::println);
-        out.println("Reports are in " + reports + "/" + facts.season());
+        out.println("Reports are in " + Store.child(reports, facts.season()));
         out.println(Caution.TEXT);
     }
 }

@@ -19,6 +19,7 @@ import org.steelyard.read.ReadOptions;
  * @param by headings of carried columns by which statistics are grouped, too
  * @param options options that change results, as name=value
  * @param version version of the program
+ * @param force whether reports may be written over files that this program did not write
  */
 public record SparkRequest(
         String season,
@@ -31,7 +32,8 @@ public record SparkRequest(
         long pieceBytes,
         List<String> by,
         List<String> options,
-        String version) {
+        String version,
+        boolean force) {
 
     /** Copies the lists. */
     public SparkRequest {

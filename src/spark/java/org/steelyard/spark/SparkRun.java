@@ -1,7 +1,6 @@
 package org.steelyard.spark;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,10 +10,11 @@ import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.UUID;
-import java.util.stream.Stream;
 import org.apache.hadoop.fs.FileStatus;
 import org.apache.spark.Partitioner;
 import org.apache.spark.TaskContext;
@@ -37,6 +37,7 @@ import org.steelyard.read.RowReader;
 import org.steelyard.read.SeasonFolder;
 import org.steelyard.read.SeasonUnreadableException;
 import org.steelyard.read.SourceFile;
+import org.steelyard.report.FileSum;
 import org.steelyard.report.MergedReports;
 import org.steelyard.report.RunFacts;
 import org.steelyard.report.SkippedRows;
@@ -52,15 +53,11 @@ import scala.Tuple2;
  */
 public final class SparkRun {
 
-    private static final List<String> DATA_SETS = List.of("flights.parquet", "findings.parquet", "rejected", "skipped");
-
     private final JavaSparkContext spark;
     private final SparkRequest request;
     private final Policy policy;
     private final Store store;
     private final Broadcast<Setup> setup;
-    private final String target;
-    private final String staging;
     private final List<SeasonFile> files = new ArrayList<>();
     private final List<RunFacts.SkippedFile> skippedFiles = new ArrayList<>();
     private List<Inspected> looks = List.of();
@@ -73,8 +70,6 @@ public final class SparkRun {
         Setup made = new Setup(run, request.config(), request.reading(), request.by(), spark.hadoopConfiguration());
         store = new Store(spark.hadoopConfiguration());
         setup = spark.broadcast(made);
-        target = request.reports() + "/" + request.name();
-        staging = request.reports() + "/.writing-" + run;
     }
 
     /**
@@ -90,15 +85,23 @@ public final class SparkRun {
             throws SeasonUnreadableException, IOException {
         SparkRun run = new SparkRun(spark, request);
         try {
-            return run.audit();
+            run.list();
+            try (ReportsFolder reports = ReportsFolder.open(run.store, request, run.files, run::changed)) {
+                return run.audit(reports);
+            }
         } finally {
-            run.store.delete(run.staging);
-            run.setup.destroy();
+            run.forget();
         }
     }
 
-    private SeasonOutcome audit() throws SeasonUnreadableException, IOException {
-        list();
+    /** Takes back what the workers were sent, if there are any left. */
+    private void forget() {
+        if (!spark.sc().isStopped()) {
+            setup.destroy();
+        }
+    }
+
+    private SeasonOutcome audit(ReportsFolder reports) throws SeasonUnreadableException, IOException {
         look();
         List<Piece> pieces = number(cut());
         JavaRDD<Survey> surveyed = survey(pieces);
@@ -113,10 +116,10 @@ public final class SparkRun {
         }
         JavaRDD<Twice> twice = twice(surveyed).persist(StorageLevel.DISK_ONLY());
         long[] places = places(pieces, surveys, twice);
-        Part all = audit(pieces, places, twice);
+        Part all = audit(pieces, places, twice, reports.staging());
         twice.unpersist(false);
         surveyed.unpersist(false);
-        return write(all, surveys);
+        return write(all, surveys, reports);
     }
 
     // which files
@@ -125,19 +128,48 @@ public final class SparkRun {
         if (!store.exists(request.season())) {
             throw unreadable("there is no such file or folder");
         }
+        boolean isFolder = store.isFolder(request.season());
+        Earlier outputs = Earlier.in(store, request.season());
         for (FileStatus entry : store.list(request.season())) {
             String name = entry.getPath().getName();
-            boolean parquet = name.endsWith(".parquet") && !name.startsWith(".") && entry.isFile();
-            var reason = SeasonFolder.reasonToSkip(name, entry.isDirectory());
-            if (parquet || reason.isEmpty()) {
+            Optional<String> reason = reasonToSkip(entry);
+            if (reason.isEmpty() && isFolder && outputs.holds(name)) {
+                reason = Optional.of(SeasonFolder.OUTPUT);
+            }
+            if (reason.isEmpty()) {
                 files.add(new SeasonFile(entry.getPath().toString(), name, entry.getLen()));
             } else {
                 skippedFiles.add(new RunFacts.SkippedFile(name, reason.get()));
             }
         }
         if (files.isEmpty()) {
-            throw unreadable("the folder holds no file to read");
+            throw unreadable(isFolder ? "the folder holds no file to read" : skippedFiles.get(0).reason());
         }
+    }
+
+    private Optional<String> reasonToSkip(FileStatus entry) throws IOException {
+        String name = entry.getPath().getName();
+        boolean parquet = name.endsWith(".parquet") && !name.startsWith(".") && entry.isFile();
+        Optional<String> reason =
+                parquet ? Optional.empty() : SeasonFolder.reasonToSkip(name, entry.isDirectory());
+        boolean isNoFile = store.local(entry.getPath().toString())
+                .filter(path -> !Files.isRegularFile(path))
+                .isPresent();
+        return reason.isEmpty() && isNoFile ? Optional.of(SeasonFolder.NO_FILE) : reason;
+    }
+
+    /** Which files of an earlier run are not as it left them; they may be many and large. */
+    private List<String> changed(SortedMap<String, List<FileSum>> found) {
+        if (found.isEmpty()) {
+            return List.of();
+        }
+        List<Tuple2<String, List<FileSum>>> listed = new ArrayList<>();
+        found.forEach((address, sums) -> listed.add(new Tuple2<>(address, sums)));
+        Broadcast<Setup> shared = setup;
+        return spark.parallelize(listed, parts(listed.size()))
+                .filter(file -> !new Store(shared.value().hadoop()).isOneOf(file._1(), file._2()))
+                .map(Tuple2::_1)
+                .collect();
     }
 
     private SeasonUnreadableException unreadable(String reason) {
@@ -321,9 +353,8 @@ public final class SparkRun {
         }
     }
 
-    private Part audit(List<Piece> pieces, long[] places, JavaRDD<Twice> twice) {
+    private Part audit(List<Piece> pieces, long[] places, JavaRDD<Twice> twice, String into) {
         Broadcast<Setup> shared = setup;
-        String into = staging;
         InOrder inOrder = new InOrder(parts(pieces.size()), pieces.size());
         List<Tuple2<Integer, Tuple2<Piece, Long>>> numbered = new ArrayList<>();
         pieces.forEach(
@@ -354,7 +385,8 @@ public final class SparkRun {
 
     // outputs
 
-    private SeasonOutcome write(Part all, List<Survey> surveys) throws IOException, SeasonUnreadableException {
+    private SeasonOutcome write(Part all, List<Survey> surveys, ReportsFolder reports)
+            throws IOException, SeasonUnreadableException {
         List<InputProblem> problems = new ArrayList<>();
         RunFacts facts = facts(all, surveys, problems);
         if (facts.rowsSeen() == 0 && !problems.isEmpty()) {
@@ -373,8 +405,9 @@ public final class SparkRun {
                             problems,
                             shown,
                             all.firstRejected().stream().map(Sent.Rejected::row).toList(),
-                            all.reasons));
-            written = publish(all, scratch.folder().resolve(request.name()));
+                            all.reasons,
+                            sums(all.written)));
+            written = reports.publish(all.written, scratch.folder().resolve(request.name()));
         }
         return new SeasonOutcome(summary, facts, problems, Path.of(request.name()), written, policy.chance());
     }
@@ -467,40 +500,9 @@ public final class SparkRun {
         }
     }
 
-    /** Puts everything in its place: the parts that workers wrote, then the files that name them; hands back names. */
-    private List<String> publish(Part all, Path reports) throws IOException {
-        List<String> names = new ArrayList<>();
-        for (String dataSet : DATA_SETS) {
-            String ready = staging + "/" + dataSet;
-            String ending = dataSet.endsWith(".parquet") ? ".parquet" : ".csv";
-            for (Part.Written file : all.written) {
-                if (file.dataSet().equals(dataSet)) {
-                    store.move(file.address(), ready + "/" + partName(file.piece()) + ending);
-                }
-            }
-            store.delete(target + "/" + dataSet);
-            if (store.exists(ready)) {
-                store.move(ready, target + "/" + dataSet);
-                names.add(dataSet);
-            }
-        }
-        try (Stream<Path> written = Files.list(reports)) {
-            for (Path file : written.sorted(Comparator.comparing(SparkRun::isRunJson)).toList()) {
-                store.put(file, target + "/" + file.getFileName());
-                names.add(file.getFileName().toString());
-            }
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
-        return names;
-    }
-
-    private static boolean isRunJson(Path file) {
-        return file.endsWith("run.json");
-    }
-
-    private static String partName(int piece) {
-        String digits = Integer.toString(piece);
-        return "part-" + "0".repeat(Math.max(0, 6 - digits.length())) + digits;
+    private static SortedMap<String, FileSum> sums(List<Part.Written> written) {
+        SortedMap<String, FileSum> sums = new TreeMap<>();
+        written.forEach(part -> sums.put(part.name(), part.sum()));
+        return sums;
     }
 }

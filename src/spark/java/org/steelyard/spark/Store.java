@@ -7,12 +7,14 @@ import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.apache.hadoop.conf.Configuration;
 import org.apache.hadoop.fs.FSDataInputStream;
 import org.apache.hadoop.fs.FileStatus;
 import org.apache.hadoop.fs.FileSystem;
 import org.apache.hadoop.fs.LocalFileSystem;
 import org.apache.hadoop.fs.Path;
+import org.steelyard.report.FileSum;
 
 /** Files that all machines reach, by way of Hadoop's file systems. */
 final class Store {
@@ -25,29 +27,123 @@ final class Store {
         this.settings = settings;
     }
 
-    /** The file system of an address; it keeps no checksum files beside what it writes. */
-    FileSystem of(String address) throws IOException {
-        FileSystem system = new Path(address).getFileSystem(settings);
-        if (system instanceof LocalFileSystem) {
-            system.setWriteChecksum(false);
+    /** An address as Hadoop has it; a path with a colon is one of this machine. */
+    private static Path path(String address) {
+        try {
+            return new Path(address);
+        } catch (IllegalArgumentException e) {
+            return new Path(java.nio.file.Path.of(address).toUri());
         }
-        return system;
+    }
+
+    /** The address of something in a folder. */
+    static String child(String folder, String name) {
+        String whole = path(folder).toString();
+        return whole.endsWith("/") ? whole + name : whole + "/" + name;
+    }
+
+    /** The address of a file or folder of this machine. */
+    static String address(java.nio.file.Path here) {
+        return "file:" + new Path(here.toAbsolutePath().normalize().toUri()).toUri().getPath();
+    }
+
+    /** The path of an address in its file system. */
+    static java.nio.file.Path inItsSystem(String address) {
+        return java.nio.file.Path.of(path(address).toUri().getPath()).normalize();
+    }
+
+    /** The file system of an address, without the checksum files that Hadoop keeps on this machine. */
+    FileSystem of(String address) throws IOException {
+        FileSystem system = path(address).getFileSystem(settings);
+        return system instanceof LocalFileSystem here ? here.getRawFileSystem() : system;
+    }
+
+    /** The file or folder itself, where this machine has it. */
+    Optional<java.nio.file.Path> local(String address) throws IOException {
+        return path(address).getFileSystem(settings) instanceof LocalFileSystem here
+                ? Optional.of(here.pathToFile(path(address)).toPath())
+                : Optional.empty();
+    }
+
+    /** Whether two addresses are in one file system. */
+    boolean areTogether(String one, String other) throws IOException {
+        return of(one).getUri().equals(of(other).getUri());
+    }
+
+    /** Whether two addresses lead to the same, links apart. */
+    boolean areTheSame(String one, String other) throws IOException {
+        return of(one).makeQualified(path(one)).equals(of(other).makeQualified(path(other)));
+    }
+
+    boolean isFolder(String address) throws IOException {
+        return exists(address) && of(address).getFileStatus(path(address)).isDirectory();
+    }
+
+    boolean isFile(String address) throws IOException {
+        return exists(address) && of(address).getFileStatus(path(address)).isFile();
+    }
+
+    long bytes(String address) throws IOException {
+        return of(address).getFileStatus(path(address)).getLen();
+    }
+
+    /** The last name of an address, whatever points at it. */
+    String name(String address) throws IOException {
+        Optional<java.nio.file.Path> here = local(address);
+        return here.isPresent()
+                ? String.valueOf(here.get().toAbsolutePath().normalize().getFileName())
+                : path(address).getName();
+    }
+
+    /** Names of all files in a folder and below it, if there is one. */
+    List<String> filesIn(String folder) throws IOException {
+        List<String> names = new ArrayList<>();
+        if (isFolder(folder)) {
+            for (FileStatus entry : list(folder)) {
+                String name = entry.getPath().getName();
+                if (entry.isDirectory()) {
+                    filesIn(child(folder, name)).forEach(below -> names.add(name + "/" + below));
+                } else {
+                    names.add(name);
+                }
+            }
+        }
+        return names;
+    }
+
+    /** Whether a file is one of some, byte for byte. */
+    boolean isOneOf(String address, List<FileSum> sums) throws IOException {
+        if (sums.isEmpty() || !isFile(address)) {
+            return false;
+        }
+        long bytes = bytes(address);
+        if (sums.stream().noneMatch(sum -> sum.bytes() == bytes)) {
+            return false;
+        }
+        try (InputStream in = open(address)) {
+            return sums.contains(FileSum.of(in));
+        }
     }
 
     /** A folder's entries by name, or the file itself. */
     List<FileStatus> list(String address) throws IOException {
-        List<FileStatus> all = new ArrayList<>(List.of(of(address).listStatus(new Path(address))));
+        List<FileStatus> all = new ArrayList<>(List.of(of(address).listStatus(path(address))));
         all.sort(Comparator.comparing(entry -> entry.getPath().getName()));
         return all;
     }
 
     InputStream open(String address) throws IOException {
-        return of(address).open(new Path(address));
+        return openAnywhere(address);
+    }
+
+    /** Opens a file of which any place can be read. */
+    FSDataInputStream openAnywhere(String address) throws IOException {
+        return of(address).open(path(address));
     }
 
     /** Copies a stretch of a file behind what a local file holds. */
     void fetch(String address, long from, long to, OutputStream into) throws IOException {
-        try (FSDataInputStream in = of(address).open(new Path(address))) {
+        try (FSDataInputStream in = openAnywhere(address)) {
             in.seek(from);
             byte[] chunk = new byte[CHUNK_BYTES];
             long left = to - from;
@@ -72,7 +168,7 @@ final class Store {
     /** Puts a local file where all machines reach it. */
     void put(java.nio.file.Path file, String address) throws IOException {
         FileSystem system = of(address);
-        Path path = new Path(address);
+        Path path = path(address);
         system.mkdirs(path.getParent());
         try (OutputStream out = system.create(path, true)) {
             Files.copy(file, out);
@@ -80,19 +176,25 @@ final class Store {
     }
 
     void move(String from, String to) throws IOException {
-        Path target = new Path(to);
+        Path target = path(to);
         FileSystem system = of(to);
         system.mkdirs(target.getParent());
-        if (!system.rename(new Path(from), target)) {
+        if (!system.rename(path(from), target)) {
             throw new IOException("cannot move " + from + " to " + to);
         }
     }
 
     void delete(String address) throws IOException {
-        of(address).delete(new Path(address), true);
+        of(address).delete(path(address), true);
+    }
+
+    /** Moves a file or folder to where another may be. */
+    void replace(String from, String to) throws IOException {
+        delete(to);
+        move(from, to);
     }
 
     boolean exists(String address) throws IOException {
-        return of(address).exists(new Path(address));
+        return of(address).exists(path(address));
     }
 }

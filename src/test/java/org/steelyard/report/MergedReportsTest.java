@@ -2,12 +2,17 @@ package org.steelyard.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.steelyard.analyse.FlightChoice;
@@ -18,6 +23,12 @@ import org.steelyard.samples.PlantedSeason;
 import org.steelyard.samples.SampleJet;
 
 class MergedReportsTest {
+
+    private static final Map<String, FileSum> PARTS = Map.of(
+            "flights.parquet/part-000000.parquet", new FileSum(1_000, "a0"),
+            "flights.parquet/part-000001.parquet", new FileSum(1_001, "a1"),
+            "findings.parquet/part-000000.parquet", new FileSum(1_002, "a2"),
+            "rejected/part-000001.csv", new FileSum(1_003, "a3"));
 
     @TempDir
     private Path folder;
@@ -50,7 +61,8 @@ class MergedReportsTest {
                         List.of(),
                         shown,
                         List.of(),
-                        Map.of()));
+                        Map.of(),
+                        new TreeMap<>(PARTS)));
     }
 
     @Test
@@ -69,22 +81,45 @@ class MergedReportsTest {
         String flightsOnPage =
                 data.substring(data.indexOf("\"flights\":["), data.indexOf("</script>", data.indexOf("\"flights\":[")));
         assertThat(String.join("\n", page)).contains(flightsOnPage);
-        assertThat(withoutSums(merged.resolve("run.json")))
-                .isEqualTo(withoutSums(one.resolve("run.json"))
-                        .replace("flights.csv", "flights.parquet")
-                        .replace("findings.csv", "findings.parquet")
-                        .replace("rejected.csv", "rejected")
-                        .replace("skipped.csv", "skipped"));
+        assertThat(withoutOutputs(merged.resolve("run.json"))).isEqualTo(withoutOutputs(one.resolve("run.json")));
         assertThat(Files.readAllLines(merged.resolve("statistics.csv")))
                 .hasSameSizeAs(Files.readAllLines(one.resolve("statistics.csv")));
     }
 
-    /** Sizes and checksums differ as the files do; what is in parts has none. */
-    private static String withoutSums(Path file) throws IOException {
-        return Files.readString(file)
-                .replaceAll(
-                        "(\"file\" : \"[^\"]*\"),\\s+\"bytes\" : \\d+,\\s+\"sha256\" : \"[0-9a-f]{64}\"(?=\\s*\\})",
-                        "$1");
+    private static JsonNode withoutOutputs(Path file) throws IOException {
+        ObjectNode tree = (ObjectNode) new ObjectMapper().readTree(Files.readAllBytes(file));
+        assertThat(tree.remove("outputs")).isNotEmpty();
+        return tree;
+    }
+
+    @Test
+    void everyPartIsListedWithSizeAndChecksumAndNoFolderThatIsNotThere() throws IOException {
+        merged(new PlantedSeason(5, 2, 10).flights(), List.of());
+
+        Path merged = folder.resolve("merged/planted");
+        JsonNode outputs = new ObjectMapper()
+                .readTree(Files.readAllBytes(merged.resolve("run.json")))
+                .path("outputs");
+        Map<String, String> listed = new LinkedHashMap<>();
+        outputs.forEach(output -> listed.put(
+                output.path("file").asText(),
+                output.path("bytes").asText() + " " + output.path("sha256").asText()));
+        assertThat(listed.keySet())
+                .containsExactly(
+                        "flights.parquet/part-000000.parquet",
+                        "flights.parquet/part-000001.parquet",
+                        "findings.parquet/part-000000.parquet",
+                        "rejected/part-000001.csv",
+                        "statistics.csv",
+                        "season.xlsx",
+                        "report.html",
+                        "run.json");
+        PARTS.forEach((name, sum) -> assertThat(listed).containsEntry(name, sum.bytes() + " " + sum.sha256()));
+        assertThat(listed.get("statistics.csv"))
+                .matches(Files.size(merged.resolve("statistics.csv")) + " [0-9a-f]{64}");
+        assertThat(Files.readString(merged.resolve("report.html")))
+                .contains("href=\"rejected\"")
+                .doesNotContain("href=\"skipped\"");
     }
 
     @Test

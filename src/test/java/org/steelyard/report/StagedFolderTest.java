@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -86,6 +87,28 @@ class StagedFolderTest {
             staged.publish();
         }
         assertThat(all()).isEqualTo(each("second"));
+    }
+
+    @Test
+    void theListNamesWhatStandsThereInOneOrderWhateverStoodThereBefore() throws IOException {
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
+            Files.writeString(staged.file("students/2-b.html"), "two");
+            Files.writeString(staged.file("grades.csv"), "grades");
+            staged.publish();
+        }
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
+            Files.writeString(staged.file("students/1-a.html"), "one");
+            Files.writeString(staged.file("grades.csv"), "grades");
+            staged.publish(List.of("students/2-b.html"));
+        }
+        String after = Files.readString(folder().resolve(OutputList.NAME));
+        assertThat(after).contains("students/1-a.html").doesNotContain("students/2-b.html");
+        try (StagedFolder staged = StagedFolder.at(Destination.of(folder().resolve("fresh")))) {
+            Files.writeString(staged.file("students/1-a.html"), "one");
+            Files.writeString(staged.file("grades.csv"), "grades");
+            staged.publish();
+        }
+        assertThat(folder().resolve("fresh").resolve(OutputList.NAME)).hasContent(after);
     }
 
     @Test
@@ -351,16 +374,50 @@ class StagedFolderTest {
     }
 
     @Test
-    void aFolderOfAnEarlierRunInPartsIsSaidBeforeAnythingIsMoved() throws IOException {
-        Path part = Files.createDirectories(folder().resolve("flights.parquet")).resolve("part-0");
-        Files.writeString(part, "theirs");
+    void aForeignFileAmongPartsOfAnEarlierRunIsSaidBeforeAnythingIsMoved() throws IOException {
+        for (String name : List.of("part-0.parquet", "notes.txt")) {
+            inParts();
+            Files.writeString(folder().resolve("flights.parquet").resolve(name), "theirs");
+            Map<String, String> before = all();
+            try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
+                write(staged, "new");
+                assertThatIOException()
+                        .isThrownBy(() -> staged.publish(List.of("flights.parquet", "skipped")))
+                        .withMessageContaining("move the folder away")
+                        .withMessageContaining("this program did not write the file there");
+            }
+            assertThat(all()).isEqualTo(before).hasSize(name.equals("notes.txt") ? 5 : 4);
+        }
+    }
+
+    /** What a run on many machines leaves. */
+    private void inParts() throws IOException {
+        Path parts = Files.createDirectories(folder().resolve("flights.parquet"));
+        Files.writeString(parts.resolve("part-0.parquet"), "first");
+        Files.writeString(parts.resolve("part-1.parquet"), "second");
+        Files.writeString(Files.createDirectories(folder().resolve("skipped")).resolve("part-0.csv"), "rows");
+        List<String> outputs = new ArrayList<>();
+        for (String name :
+                List.of("flights.parquet/part-0.parquet", "flights.parquet/part-1.parquet", "skipped/part-0.csv")) {
+            FileSum sum = FileSum.of(folder().resolve(name));
+            outputs.add("{\"file\": \"" + name + "\", \"bytes\": " + sum.bytes() + ", \"sha256\": \"" + sum.sha256()
+                    + "\"}");
+        }
+        Files.writeString(
+                folder().resolve("run.json"),
+                "{\"program\": \"Steelyard\", \"outputs\": [" + String.join(",", outputs) + "]}");
+    }
+
+    @Test
+    void partsOfAnEarlierRunGoWithTheirFolder() throws IOException {
+        inParts();
         try (StagedFolder staged = StagedFolder.at(Destination.of(folder()))) {
             write(staged, "new");
-            assertThatIOException()
-                    .isThrownBy(() -> staged.publish(List.of("flights.parquet")))
-                    .withMessageContaining("a folder of an earlier run in parts stands there; move it away");
+            staged.publish(List.of("flights.parquet", "skipped", "rejected"));
         }
-        assertThat(all()).isEqualTo(Map.of("flights.parquet/part-0", "theirs"));
+        assertThat(folder().resolve("flights.parquet")).doesNotExist();
+        assertThat(folder().resolve("skipped")).doesNotExist();
+        assertThat(all()).containsAllEntriesOf(each("new"));
     }
 
     @Test

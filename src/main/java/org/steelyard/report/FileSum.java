@@ -1,8 +1,8 @@
 package org.steelyard.report;
 
-import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.Serializable;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -11,23 +11,45 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /**
- * By what an output is known again.
+ * By what a file is known again, input or output.
  *
  * @param bytes its size
  * @param sha256 SHA-256 of its bytes in lower-case hexadecimal
  */
-record OutputSum(long bytes, String sha256) {
+public record FileSum(long bytes, String sha256) implements Serializable {
 
     private static final int CHUNK_BYTES = 1 << 16;
 
-    static OutputSum of(Path file) throws IOException {
+    /**
+     * That of a file.
+     *
+     * @param file the file
+     * @return its size and checksum
+     * @throws IOException if it cannot be read
+     */
+    public static FileSum of(Path file) throws IOException {
+        return ofFirst(file, Long.MAX_VALUE);
+    }
+
+    /**
+     * That of bytes.
+     *
+     * @param in the bytes, read to their end
+     * @return their number and checksum
+     * @throws IOException if they cannot be read
+     */
+    public static FileSum of(InputStream in) throws IOException {
+        return ofFirst(in, Long.MAX_VALUE);
+    }
+
+    /** That of the first bytes of a file. */
+    static FileSum ofFirst(Path file, long most) throws IOException {
         try (InputStream in = Files.newInputStream(file)) {
-            return of(in, Long.MAX_VALUE);
+            return ofFirst(in, most);
         }
     }
 
-    /** That of the first bytes. */
-    static OutputSum of(InputStream in, long most) throws IOException {
+    private static FileSum ofFirst(InputStream in, long most) throws IOException {
         MessageDigest digest = digest();
         byte[] chunk = new byte[CHUNK_BYTES];
         long bytes = 0;
@@ -39,7 +61,7 @@ record OutputSum(long bytes, String sha256) {
             digest.update(chunk, 0, n);
             bytes += n;
         }
-        return new OutputSum(bytes, HexFormat.of().formatHex(digest.digest()));
+        return new FileSum(bytes, HexFormat.of().formatHex(digest.digest()));
     }
 
     /** Whether a file is that one, byte for byte. */
@@ -47,13 +69,6 @@ record OutputSum(long bytes, String sha256) {
         return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
                 && Files.size(file) == bytes
                 && of(file).equals(this);
-    }
-
-    /** That of the first bytes of a file. */
-    static OutputSum ofFirst(Path file, long most) throws IOException {
-        try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
-            return of(in, most);
-        }
     }
 
     private static MessageDigest digest() {
