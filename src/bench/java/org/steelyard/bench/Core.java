@@ -17,10 +17,10 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.Balancer;
-import org.steelyard.check.AuditedFlight;
-import org.steelyard.check.Checker;
-import org.steelyard.model.Loading;
-import org.steelyard.model.Policy;
+import org.steelyard.check.result.AuditedFlight;
+import org.steelyard.check.flight.Checker;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.policy.Policy;
 
 /** One flight in full detail through the core: states, fuel path, trim, every check. */
 @State(Scope.Thread)

@@ -9,20 +9,20 @@ import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import org.steelyard.balance.Balancer;
 import org.steelyard.config.Configuration;
-import org.steelyard.model.Amounts;
-import org.steelyard.model.Crew;
-import org.steelyard.model.Extra;
-import org.steelyard.model.FlightIdent;
-import org.steelyard.model.FlightSetting;
-import org.steelyard.model.Fuel;
-import org.steelyard.model.HoldLoad;
-import org.steelyard.model.Load;
-import org.steelyard.model.Loading;
-import org.steelyard.model.Origin;
-import org.steelyard.model.Passengers;
-import org.steelyard.model.PerformanceLimits;
-import org.steelyard.model.Tail;
-import org.steelyard.model.ZoneLoad;
+import org.steelyard.model.unit.Amounts;
+import org.steelyard.model.loading.Crew;
+import org.steelyard.model.loading.Extra;
+import org.steelyard.model.loading.FlightIdent;
+import org.steelyard.model.loading.FlightSetting;
+import org.steelyard.model.loading.Fuel;
+import org.steelyard.model.loading.HoldLoad;
+import org.steelyard.model.loading.Load;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.loading.Origin;
+import org.steelyard.model.loading.Passengers;
+import org.steelyard.model.loading.PerformanceLimits;
+import org.steelyard.model.type.Tail;
+import org.steelyard.model.loading.ZoneLoad;
 
 /**
  * Flights of the invented twin-jet in full detail, drawn from a seed: the same number gives the same flight. Some are

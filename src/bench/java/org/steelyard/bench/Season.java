@@ -16,11 +16,11 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.LimitLine;
-import org.steelyard.model.Tail;
-import org.steelyard.model.Tank;
-import org.steelyard.model.TrimScale;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.limit.LimitLine;
+import org.steelyard.model.type.Tail;
+import org.steelyard.model.type.Tank;
+import org.steelyard.model.trim.TrimScale;
 
 /** Writes seasons of any size: {@code Season CONFIG FILE FLIGHTS}, by the file's ending .csv, .xlsx or .json. */
 final class Season {
@@ -95,8 +95,8 @@ final class Season {
         json.append("\"chord\":").append(type.geometry().chord().lengthM()).append(',');
         json.append("\"adult\":").append(type.cabin().scheme().adultKg()).append(',');
         json.append("\"child\":").append(type.cabin().scheme().childKg()).append(',');
-        json.append("\"flight_crew\":").append(type.cabin().scheme().massKg(org.steelyard.model.CrewRole.FLIGHT)).append(',');
-        json.append("\"cabin_crew\":").append(type.cabin().scheme().massKg(org.steelyard.model.CrewRole.CABIN)).append(',');
+        json.append("\"flight_crew\":").append(type.cabin().scheme().massKg(org.steelyard.model.type.CrewRole.FLIGHT)).append(',');
+        json.append("\"cabin_crew\":").append(type.cabin().scheme().massKg(org.steelyard.model.type.CrewRole.CABIN)).append(',');
         json.append("\"zones\":").append(type.cabin().zones().stream().map(zone -> zone.armM()).toList()).append(',');
         json.append("\"holds\":").append(type.holds().stream().map(hold -> hold.armM()).toList()).append(',');
         json.append("\"stations\":").append(type.cabin().crewStations().stream()
@@ -111,7 +111,7 @@ final class Season {
                 .map(envelope -> "\"" + envelope.phase().label() + "\":[" + line(envelope.forward()) + "," + line(envelope.aft()) + "]")
                 .collect(Collectors.joining(","))).append("},");
         json.append("\"trim\":{").append(type.trimScales().stream()
-                .filter(scale -> scale.phase() == org.steelyard.model.Phase.TAKEOFF)
+                .filter(scale -> scale.phase() == org.steelyard.model.finding.Phase.TAKEOFF)
                 .map(scale -> "\"" + scale.flaps() + "\":" + scale(scale)).collect(Collectors.joining(","))).append("}}");
         return json.toString();
     }

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.ConfigResult;
 import org.steelyard.config.Configuration;
-import org.steelyard.model.AircraftType;
+import org.steelyard.model.type.AircraftType;
 
 /** The configuration that all measurements use. */
 record Setup(Configuration configuration) {

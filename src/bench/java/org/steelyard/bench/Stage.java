@@ -9,17 +9,17 @@ import java.util.Optional;
 import java.util.Set;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.Balancer;
-import org.steelyard.check.AuditedFlight;
-import org.steelyard.check.Checker;
-import org.steelyard.model.Loading;
-import org.steelyard.model.Policy;
-import org.steelyard.read.ParsedRow;
-import org.steelyard.read.RawRows;
-import org.steelyard.read.ReadOptions;
-import org.steelyard.read.SourceFile;
-import org.steelyard.read.Tails;
+import org.steelyard.check.result.AuditedFlight;
+import org.steelyard.check.flight.Checker;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.policy.Policy;
+import org.steelyard.read.row.ParsedRow;
+import org.steelyard.read.season.RawRows;
+import org.steelyard.read.table.ReadOptions;
+import org.steelyard.read.season.SourceFile;
+import org.steelyard.read.row.Tails;
 import org.steelyard.report.OutputStage;
-import org.steelyard.report.SeasonReports;
+import org.steelyard.report.season.SeasonReports;
 
 /**
  * One thread going through a file as far as a stage: {@code Stage CONFIG FILE

@@ -1,9 +1,16 @@
 package org.steelyard.report;
 
+import org.steelyard.report.file.OutputFile;
+import org.steelyard.report.output.RunFacts;
+import org.steelyard.report.output.book.SeasonWorkbookOutput;
+import org.steelyard.report.output.csv.FindingsCsv;
+import org.steelyard.report.output.csv.FlightsCsv;
+import org.steelyard.report.output.page.ReportPage;
+import org.steelyard.report.season.SeasonReports;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import org.steelyard.model.Policy;
+import org.steelyard.model.policy.Policy;
 
 /** Reports of one file alone, to see what it costs. */
 public final class OutputStage {

@@ -2,8 +2,8 @@ package org.steelyard.balance;
 
 import java.util.Objects;
 import java.util.Optional;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.Phase;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.unit.MassMoment;
 
 /**
  * The states of one loading, each a mass with its moment about the datum. Which are known depends on how much the input

@@ -2,13 +2,13 @@ package org.steelyard.balance;
 
 import java.util.List;
 import java.util.Optional;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.Fuel;
-import org.steelyard.model.FuelSystem;
-import org.steelyard.model.Hold;
-import org.steelyard.model.Loading;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.Policy;
+import org.steelyard.model.loading.Fuel;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.policy.Policy;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.type.FuelSystem;
+import org.steelyard.model.type.Hold;
+import org.steelyard.model.unit.MassMoment;
 
 /**
  * Computes the states of a loading: dry operating, zero fuel, ramp, take-off and landing, each the sum of the masses

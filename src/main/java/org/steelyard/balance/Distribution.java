@@ -2,7 +2,7 @@ package org.steelyard.balance;
 
 import java.util.Objects;
 import java.util.OptionalInt;
-import org.steelyard.model.Amounts;
+import org.steelyard.model.unit.Amounts;
 
 /**
  * What lies in each zone and hold, given or shared out, after any last-minute change.

@@ -2,15 +2,15 @@ package org.steelyard.balance;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.steelyard.model.Cabin;
-import org.steelyard.model.Crew;
-import org.steelyard.model.CrewRole;
-import org.steelyard.model.CrewStation;
-import org.steelyard.model.CrewStationLoad;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MassScheme;
-import org.steelyard.model.Pantry;
-import org.steelyard.model.Tail;
+import org.steelyard.model.loading.Crew;
+import org.steelyard.model.loading.CrewStationLoad;
+import org.steelyard.model.type.Cabin;
+import org.steelyard.model.type.CrewRole;
+import org.steelyard.model.type.CrewStation;
+import org.steelyard.model.type.MassScheme;
+import org.steelyard.model.type.Pantry;
+import org.steelyard.model.type.Tail;
+import org.steelyard.model.unit.MassMoment;
 
 /**
  * The dry operating state: basic mass, crew at their stations, pantry. Crew of a role sit where the input says so,

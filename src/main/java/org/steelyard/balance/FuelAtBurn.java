@@ -1,7 +1,7 @@
 package org.steelyard.balance;
 
-import org.steelyard.model.Amounts;
-import org.steelyard.model.FuelSystem;
+import org.steelyard.model.type.FuelSystem;
+import org.steelyard.model.unit.Amounts;
 
 /** What is left in each tank when so much has been burnt since take-off. */
 public final class FuelAtBurn {

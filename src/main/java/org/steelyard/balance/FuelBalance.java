@@ -2,8 +2,8 @@ package org.steelyard.balance;
 
 import java.util.List;
 import java.util.Objects;
-import org.steelyard.model.Amounts;
-import org.steelyard.model.FuelSystem;
+import org.steelyard.model.type.FuelSystem;
+import org.steelyard.model.unit.Amounts;
 
 /**
  * The fuel of one flight, tank by tank in the type's order, in kg.

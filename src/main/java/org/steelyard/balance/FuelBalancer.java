@@ -2,13 +2,13 @@ package org.steelyard.balance;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.steelyard.model.Amounts;
-import org.steelyard.model.Fuel;
-import org.steelyard.model.FuelSystem;
-import org.steelyard.model.LastMinuteChange;
-import org.steelyard.model.LoadPart;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.Tank;
+import org.steelyard.model.loading.Fuel;
+import org.steelyard.model.loading.LastMinuteChange;
+import org.steelyard.model.loading.LoadPart;
+import org.steelyard.model.type.FuelSystem;
+import org.steelyard.model.type.Tank;
+import org.steelyard.model.unit.Amounts;
+import org.steelyard.model.unit.MassMoment;
 
 /** Follows the fuel of one flight from the ramp to landing. */
 final class FuelBalancer {

@@ -1,7 +1,7 @@
 package org.steelyard.balance;
 
-import org.steelyard.model.Amounts;
-import org.steelyard.model.FuelSystem;
+import org.steelyard.model.type.FuelSystem;
+import org.steelyard.model.unit.Amounts;
 
 /** How a total of fuel is shared out among the tanks. */
 public final class FuelFill {

@@ -1,10 +1,10 @@
 package org.steelyard.balance;
 
 import java.util.List;
-import org.steelyard.model.FuelStage;
-import org.steelyard.model.Tank;
-import org.steelyard.model.TankPoint;
-import org.steelyard.model.TankShare;
+import org.steelyard.model.type.FuelStage;
+import org.steelyard.model.type.Tank;
+import org.steelyard.model.type.TankPoint;
+import org.steelyard.model.type.TankShare;
 
 /**
  * Fuel burning from, or filling, tanks in stages. Within a stage tanks flow in the ratio of their shares; the flow

@@ -1,7 +1,7 @@
 package org.steelyard.balance;
 
 import java.util.List;
-import org.steelyard.model.MassMoment;
+import org.steelyard.model.unit.MassMoment;
 
 /**
  * The aircraft's mass and moment from take-off to landing while fuel burns. Between two neighbouring points the moment

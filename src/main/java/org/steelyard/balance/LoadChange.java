@@ -1,6 +1,6 @@
 package org.steelyard.balance;
 
-import org.steelyard.model.MassMoment;
+import org.steelyard.model.unit.MassMoment;
 
 /**
  * What a change of load does to the centre of gravity, and which change brings it where it is wanted. All of it is the

@@ -2,20 +2,20 @@ package org.steelyard.balance;
 
 import java.util.List;
 import java.util.OptionalInt;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.Amounts;
-import org.steelyard.model.CabinZone;
-import org.steelyard.model.Hold;
-import org.steelyard.model.HoldLoad;
-import org.steelyard.model.LastMinuteChange;
-import org.steelyard.model.Load;
-import org.steelyard.model.LoadPart;
-import org.steelyard.model.Loading;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MassScheme;
-import org.steelyard.model.Passengers;
-import org.steelyard.model.SharingRule;
-import org.steelyard.model.ZoneLoad;
+import org.steelyard.model.loading.HoldLoad;
+import org.steelyard.model.loading.LastMinuteChange;
+import org.steelyard.model.loading.Load;
+import org.steelyard.model.loading.LoadPart;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.loading.Passengers;
+import org.steelyard.model.loading.ZoneLoad;
+import org.steelyard.model.policy.SharingRule;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.type.CabinZone;
+import org.steelyard.model.type.Hold;
+import org.steelyard.model.type.MassScheme;
+import org.steelyard.model.unit.Amounts;
+import org.steelyard.model.unit.MassMoment;
 
 /**
  * Says what lies in each zone and hold: what is given by place, what is given in total shared out by the rule, each for

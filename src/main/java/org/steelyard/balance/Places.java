@@ -3,7 +3,7 @@ package org.steelyard.balance;
 import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
-import org.steelyard.model.SharingRule;
+import org.steelyard.model.policy.SharingRule;
 
 /**
  * The places of one kind, zones or holds, while they are loaded: how many sit in each, the mass and its moment. What is

@@ -1,7 +1,7 @@
 package org.steelyard.balance;
 
 import java.util.Arrays;
-import org.steelyard.model.SharingRule;
+import org.steelyard.model.policy.SharingRule;
 
 /** Shares a total out among places by a rule. */
 final class Sharing {

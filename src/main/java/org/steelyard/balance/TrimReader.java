@@ -2,11 +2,11 @@ package org.steelyard.balance;
 
 import java.util.List;
 import java.util.Optional;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.FlightSetting;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.Phase;
-import org.steelyard.model.TrimScale;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.loading.FlightSetting;
+import org.steelyard.model.trim.TrimScale;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.unit.MassMoment;
 
 /** Reads a type's trim scales for a state. */
 final class TrimReader {

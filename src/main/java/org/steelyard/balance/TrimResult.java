@@ -2,7 +2,7 @@ package org.steelyard.balance;
 
 import java.util.Objects;
 import java.util.OptionalDouble;
-import org.steelyard.model.TrimScale;
+import org.steelyard.model.trim.TrimScale;
 
 /**
  * The stabilizer trim that one state needs.

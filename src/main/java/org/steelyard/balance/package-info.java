@@ -3,5 +3,8 @@
  * trim. Mass and moment are summed and divided once.
  *
  * <p>All of it is pure: the same arguments give the same answer.
+ *
+ * <p>Uses {@code model.finding}, {@code model.loading}, {@code model.policy}, {@code model.trim}, {@code model.type},
+ * {@code model.unit}.
  */
 package org.steelyard.balance;

@@ -1,6 +1,8 @@
 package org.steelyard.cli;
 
 import java.util.concurrent.Callable;
+import org.steelyard.cli.option.CannotException;
+import org.steelyard.cli.option.Version;
 import org.steelyard.demo.ClassDemo;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

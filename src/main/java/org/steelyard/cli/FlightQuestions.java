@@ -7,19 +7,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.steelyard.cli.option.CannotException;
 import org.steelyard.config.Configuration;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.CabinZone;
-import org.steelyard.model.Field;
-import org.steelyard.model.Hold;
-import org.steelyard.model.InputProblem;
-import org.steelyard.model.Phase;
-import org.steelyard.model.Tail;
-import org.steelyard.model.Tank;
-import org.steelyard.model.TrimScale;
-import org.steelyard.read.GivenFlight;
-import org.steelyard.read.GivenFlight.Given;
-import org.steelyard.read.Tails;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.input.Field;
+import org.steelyard.model.input.InputProblem;
+import org.steelyard.model.trim.TrimScale;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.type.CabinZone;
+import org.steelyard.model.type.Hold;
+import org.steelyard.model.type.Tail;
+import org.steelyard.model.type.Tank;
+import org.steelyard.read.loading.GivenFlight;
+import org.steelyard.read.loading.GivenFlight.Given;
+import org.steelyard.read.row.Tails;
 import org.steelyard.run.OneFlight;
 
 /** Asks for one flight, field by field. What does not fit is told at once and asked for again. */
@@ -120,7 +121,7 @@ final class FlightQuestions {
                 .orElse("");
         return type.trimScales().stream()
                 .filter(scale -> scale.phase() == Phase.TAKEOFF && scale.flaps().equals(flaps))
-                .noneMatch(scale -> scale.law() instanceof org.steelyard.model.TrimTable);
+                .noneMatch(scale -> scale.law() instanceof org.steelyard.model.trim.TrimTable);
     }
 
     private void load(AircraftType type) throws CannotException {

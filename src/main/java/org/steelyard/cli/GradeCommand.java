@@ -8,19 +8,26 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.steelyard.config.ConfigFault;
+import org.steelyard.cli.option.CannotException;
+import org.steelyard.cli.option.ConfigOption;
+import org.steelyard.cli.option.ExitCode;
+import org.steelyard.cli.option.ForceOption;
+import org.steelyard.cli.option.OutputName;
+import org.steelyard.cli.option.ReadingOptions;
+import org.steelyard.cli.option.Version;
 import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.Configuration;
-import org.steelyard.grade.ClassSummary;
-import org.steelyard.grade.ClassSummary.SlipCount;
-import org.steelyard.model.InputProblem;
-import org.steelyard.model.MarkingScheme;
-import org.steelyard.read.ReadOptions;
-import org.steelyard.read.SeasonFolder;
-import org.steelyard.read.SeasonUnreadableException;
-import org.steelyard.report.NumberedPages;
-import org.steelyard.report.Destination;
-import org.steelyard.report.GradeReports;
+import org.steelyard.config.source.ConfigFault;
+import org.steelyard.grade.mark.ClassSummary;
+import org.steelyard.grade.mark.ClassSummary.SlipCount;
+import org.steelyard.model.input.InputProblem;
+import org.steelyard.model.policy.MarkingScheme;
+import org.steelyard.read.table.ReadOptions;
+import org.steelyard.read.table.SeasonFolder;
+import org.steelyard.read.table.SeasonUnreadableException;
+import org.steelyard.report.file.Destination;
+import org.steelyard.report.file.NumberedPages;
+import org.steelyard.report.grade.GradeReports;
 import org.steelyard.run.GradeRun;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -189,7 +196,7 @@ final class GradeCommand implements Callable<Integer> {
             out.println("  cannot tell on " + summary.untold());
         }
         summary.handedInTwice().ifPresent(out::println);
-        out.println("In " + folder + ": " + GradeReports.BOOK + ", " + GradeReports.TABLE + ", " + NumberedPages.STUDENTS
-                + "/");
+        out.println("In " + folder + ": " + GradeReports.BOOK + ", " + GradeReports.TABLE + ", "
+                + NumberedPages.STUDENTS + "/");
     }
 }

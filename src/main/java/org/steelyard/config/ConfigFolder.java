@@ -11,13 +11,31 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.Airframe;
-import org.steelyard.model.ColumnMap;
-import org.steelyard.model.MarkingScheme;
-import org.steelyard.model.MassScheme;
-import org.steelyard.model.Policy;
-import org.steelyard.model.Tail;
+import org.steelyard.config.file.ColumnsFile;
+import org.steelyard.config.file.MarkingFile;
+import org.steelyard.config.file.PolicyFile;
+import org.steelyard.config.source.ConfigFault;
+import org.steelyard.config.source.ConfigSource;
+import org.steelyard.config.source.Faults;
+import org.steelyard.config.source.SourceFiles;
+import org.steelyard.config.source.YamlNode;
+import org.steelyard.config.source.YamlText;
+import org.steelyard.config.type.AirframeFile;
+import org.steelyard.config.type.FleetFile;
+import org.steelyard.config.type.SchemeFile;
+import org.steelyard.config.type.TypeFile;
+import org.steelyard.config.value.EntryNames;
+import org.steelyard.config.value.HeadedRows;
+import org.steelyard.config.value.Keys;
+import org.steelyard.config.value.KnownPlaces;
+import org.steelyard.config.value.KnownValues;
+import org.steelyard.model.input.ColumnMap;
+import org.steelyard.model.policy.MarkingScheme;
+import org.steelyard.model.policy.Policy;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.type.Airframe;
+import org.steelyard.model.type.MassScheme;
+import org.steelyard.model.type.Tail;
 
 /**
  * Reads a configuration folder: {@code standard-masses.yaml}, {@code types/*.yaml}, {@code fleet.csv},
@@ -54,7 +72,7 @@ public final class ConfigFolder {
         return load(folder, new Faults());
     }
 
-    static ConfigResult load(Path folder, Faults faults) {
+    public static ConfigResult load(Path folder, Faults faults) {
         if (!Files.isDirectory(folder)) {
             faults.add(folder.toString().replace('\\', '/'), "the folder is missing", "a configuration folder");
             return new ConfigResult.Faulty(faults.sorted(), List.of());
@@ -93,7 +111,7 @@ public final class ConfigFolder {
         Faults unheard = new Faults();
         return new SourceFiles(folder, unheard)
                 .text(FLEET).stream()
-                        .flatMap(text -> CsvTable.rows(FLEET, text, FleetFile.HEADINGS, unheard).stream())
+                        .flatMap(text -> HeadedRows.rows(FLEET, text, FleetFile.HEADINGS, unheard).stream())
                         .filter(row -> name(row, FleetFile.TAIL).equalsIgnoreCase(tail.strip()))
                         .map(row -> name(row, FleetFile.TYPE))
                         .findFirst();
@@ -117,16 +135,16 @@ public final class ConfigFolder {
     }
 
     private ConfigResult readForFlight() {
-        Known<MassScheme> schemes = schemes();
-        Known<AircraftType> types = types(schemes);
+        KnownValues<MassScheme> schemes = schemes();
+        KnownValues<AircraftType> types = types(schemes);
         Map<String, Tail> tails = tails(types, schemes);
         Optional<Policy> policy = keys(POLICY, "policy").flatMap(PolicyFile::read);
         return result(schemes, types, tails, policy, Map.of(), List.of(), Optional.empty(), List.of());
     }
 
     private ConfigResult read() {
-        Known<MassScheme> schemes = schemes();
-        Known<AircraftType> types = types(schemes);
+        KnownValues<MassScheme> schemes = schemes();
+        KnownValues<AircraftType> types = types(schemes);
         Map<String, Tail> tails = tails(types, schemes);
         Optional<Policy> policy = keys(POLICY, "policy").flatMap(PolicyFile::read);
         Map<String, Airframe> airframes = airframes(types);
@@ -137,8 +155,8 @@ public final class ConfigFolder {
     }
 
     private ConfigResult result(
-            Known<MassScheme> schemes,
-            Known<AircraftType> types,
+            KnownValues<MassScheme> schemes,
+            KnownValues<AircraftType> types,
             Map<String, Tail> tails,
             Optional<Policy> policy,
             Map<String, Airframe> airframes,
@@ -159,15 +177,15 @@ public final class ConfigFolder {
                 sources));
     }
 
-    private Known<MassScheme> schemes() {
+    private KnownValues<MassScheme> schemes() {
         Optional<Keys> keys = keys(SCHEMES, "schemes");
-        Names names = Names.in("scheme", keys.flatMap(found -> found.peek("schemes")), "id");
+        EntryNames names = EntryNames.in("scheme", keys.flatMap(found -> found.peek("schemes")), "id");
         Map<String, MassScheme> schemes = new TreeMap<>();
         keys.map(SchemeFile::read).orElse(List.of()).forEach(scheme -> schemes.put(scheme.id(), scheme));
-        return new Known<>("scheme", schemes, new HashSet<>(names.names()), keys.isPresent());
+        return new KnownValues<>("scheme", schemes, new HashSet<>(names.names()), keys.isPresent());
     }
 
-    private Known<AircraftType> types(Known<MassScheme> schemes) {
+    private KnownValues<AircraftType> types(KnownValues<MassScheme> schemes) {
         Map<String, AircraftType> types = new TreeMap<>();
         Set<String> names = new TreeSet<>();
         List<String> paths =
@@ -178,7 +196,7 @@ public final class ConfigFolder {
             TypeFile.read(keys, schemes).ifPresent(type -> types.put(type.id(), type));
         }
         boolean complete = onlyType.isEmpty() && each.size() == paths.size() && !names.contains("");
-        return new Known<>("type", types, names, complete);
+        return new KnownValues<>("type", types, names, complete);
     }
 
     /** Whether a file of a type may be the one that is wanted: it holds the type's id somewhere. */
@@ -189,13 +207,13 @@ public final class ConfigFolder {
                         .contains(onlyType.get().strip().toLowerCase(Locale.ROOT));
     }
 
-    private Map<String, Tail> tails(Known<AircraftType> types, Known<MassScheme> schemes) {
+    private Map<String, Tail> tails(KnownValues<AircraftType> types, KnownValues<MassScheme> schemes) {
         return files.text(FLEET)
-                .map(text -> FleetFile.read(CsvTable.rows(FLEET, text, FleetFile.HEADINGS, faults), types, schemes))
+                .map(text -> FleetFile.read(HeadedRows.rows(FLEET, text, FleetFile.HEADINGS, faults), types, schemes))
                 .orElse(Map.of());
     }
 
-    private Map<String, Airframe> airframes(Known<AircraftType> types) {
+    private Map<String, Airframe> airframes(KnownValues<AircraftType> types) {
         Map<String, Airframe> airframes = new TreeMap<>();
         for (Keys keys : named(files.yamlFilesIfAny(AIRFRAMES), "airframe")) {
             AirframeFile.read(keys, types).ifPresent(airframe -> airframes.put(airframe.typeId(), airframe));
@@ -203,8 +221,8 @@ public final class ConfigFolder {
         return airframes;
     }
 
-    private List<ColumnMap> maps(Known<AircraftType> types, Known<MassScheme> schemes) {
-        Places places = Places.of(types.values().values(), types.allSound());
+    private List<ColumnMap> maps(KnownValues<AircraftType> types, KnownValues<MassScheme> schemes) {
+        KnownPlaces places = KnownPlaces.of(types.values().values(), types.allSound());
         List<ColumnMap> maps = new ArrayList<>();
         for (Keys keys : named(files.yamlFiles(COLUMNS), "map")) {
             ColumnsFile.read(keys, places, schemes).ifPresent(maps::add);

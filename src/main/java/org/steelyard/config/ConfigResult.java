@@ -1,6 +1,8 @@
 package org.steelyard.config;
 
 import java.util.List;
+import org.steelyard.config.source.ConfigFault;
+import org.steelyard.config.source.ConfigSource;
 
 /** What came of reading a configuration folder: all of it, or every fault in it. */
 public sealed interface ConfigResult permits ConfigResult.Loaded, ConfigResult.Faulty {

@@ -7,13 +7,14 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.Airframe;
-import org.steelyard.model.ColumnMap;
-import org.steelyard.model.MarkingScheme;
-import org.steelyard.model.MassScheme;
-import org.steelyard.model.Policy;
-import org.steelyard.model.Tail;
+import org.steelyard.config.source.ConfigSource;
+import org.steelyard.model.input.ColumnMap;
+import org.steelyard.model.policy.MarkingScheme;
+import org.steelyard.model.policy.Policy;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.type.Airframe;
+import org.steelyard.model.type.MassScheme;
+import org.steelyard.model.type.Tail;
 
 /**
  * All that a run is set up with.

@@ -4,16 +4,16 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.steelyard.balance.Balance;
-import org.steelyard.model.CabinZone;
-import org.steelyard.model.CrewRole;
-import org.steelyard.model.Field;
-import org.steelyard.model.Hold;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MeanChord;
-import org.steelyard.model.PassengerCategory;
-import org.steelyard.model.Phase;
-import org.steelyard.model.Tank;
-import org.steelyard.model.TrimScale;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.input.Field;
+import org.steelyard.model.trim.TrimScale;
+import org.steelyard.model.type.CabinZone;
+import org.steelyard.model.type.CrewRole;
+import org.steelyard.model.type.Hold;
+import org.steelyard.model.type.MeanChord;
+import org.steelyard.model.type.PassengerCategory;
+import org.steelyard.model.type.Tank;
+import org.steelyard.model.unit.MassMoment;
 
 /** Loads one flight of the airline, passenger by passenger and hold by hold. */
 final class AirlineLoader {

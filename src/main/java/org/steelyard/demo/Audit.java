@@ -2,10 +2,10 @@ package org.steelyard.demo;
 
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.Balancer;
-import org.steelyard.check.Checker;
-import org.steelyard.check.Status;
-import org.steelyard.model.Loading;
-import org.steelyard.model.Policy;
+import org.steelyard.check.flight.Checker;
+import org.steelyard.check.result.Status;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.policy.Policy;
 
 /** Rejects loads that would be found: what the generator draws must be well inside every limit. */
 final class Audit {

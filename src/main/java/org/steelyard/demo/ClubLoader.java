@@ -2,9 +2,9 @@ package org.steelyard.demo;
 
 import java.util.Optional;
 import org.steelyard.balance.Balance;
-import org.steelyard.model.Field;
-import org.steelyard.model.MassUnit;
-import org.steelyard.model.Tank;
+import org.steelyard.model.input.Field;
+import org.steelyard.model.type.Tank;
+import org.steelyard.model.unit.MassUnit;
 
 /** Loads one flight of the club: pilot, a friend or three, bags, and fuel in gallons. */
 final class ClubLoader {

@@ -2,11 +2,11 @@ package org.steelyard.demo;
 
 import java.util.List;
 import org.steelyard.balance.Balance;
-import org.steelyard.model.Field;
-import org.steelyard.model.Hold;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.PassengerCategory;
-import org.steelyard.model.Tank;
+import org.steelyard.model.input.Field;
+import org.steelyard.model.type.Hold;
+import org.steelyard.model.type.PassengerCategory;
+import org.steelyard.model.type.Tank;
+import org.steelyard.model.unit.MassMoment;
 
 /** Makes of a fully detailed row one that says less, as many exports do. */
 final class Coarser {

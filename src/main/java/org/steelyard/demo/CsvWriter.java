@@ -13,18 +13,18 @@ import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
-import org.steelyard.model.ColumnMap;
-import org.steelyard.model.ColumnRule;
-import org.steelyard.model.Field;
+import org.steelyard.model.input.ColumnMap;
+import org.steelyard.model.input.ColumnRule;
+import org.steelyard.model.input.Field;
 
 /** Writes a file of the season as its heading map says: delimiter, encoding, decimal sign, dates. */
 final class CsvWriter {
 
-    private final SeasonFile file;
+    private final PlannedFile file;
     private final boolean decimalComma;
     private final DateTimeFormatter dates;
 
-    private CsvWriter(SeasonFile file) {
+    private CsvWriter(PlannedFile file) {
         this.file = file;
         this.decimalComma = file.map().decimalComma();
         this.dates = file.map().columns().stream()
@@ -36,7 +36,7 @@ final class CsvWriter {
                 .orElse(DateTimeFormatter.ISO_LOCAL_DATE);
     }
 
-    static byte[] bytes(SeasonFile file) throws IOException {
+    static byte[] bytes(PlannedFile file) throws IOException {
         return new CsvWriter(file).text().getBytes(charset(file.map()));
     }
 

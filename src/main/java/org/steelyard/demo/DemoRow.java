@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.Field;
-import org.steelyard.model.Tail;
+import org.steelyard.model.input.Field;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.type.Tail;
 
 /** A flight as its row will say it: cells by what they mean, in the units of the file. */
 final class DemoRow {

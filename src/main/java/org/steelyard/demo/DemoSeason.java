@@ -10,9 +10,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.steelyard.config.Configuration;
-import org.steelyard.model.ColumnMap;
-import org.steelyard.report.Destination;
-import org.steelyard.report.StagedFolder;
+import org.steelyard.model.input.ColumnMap;
+import org.steelyard.report.file.Destination;
+import org.steelyard.report.file.StagedFolder;
 
 /**
  * The demo season: a summer of the invented airline by months in the house's export, August in its ledger, and the
@@ -44,9 +44,9 @@ public final class DemoSeason {
      * @throws IOException if a file cannot be written
      */
     public static void write(Destination to, Configuration configuration) throws IOException {
-        List<SeasonFile> files = new DemoSeason(configuration).files();
+        List<PlannedFile> files = new DemoSeason(configuration).files();
         try (StagedFolder staged = StagedFolder.ofInputs(to)) {
-            for (SeasonFile file : files) {
+            for (PlannedFile file : files) {
                 byte[] bytes = file.style() == Style.LEDGER ? LedgerWriter.bytes(file) : CsvWriter.bytes(file);
                 Files.write(staged.file("demo/" + file.name()), bytes);
             }
@@ -55,8 +55,8 @@ public final class DemoSeason {
         }
     }
 
-    private List<SeasonFile> files() throws IOException {
-        List<SeasonFile> files = new ArrayList<>();
+    private List<PlannedFile> files() throws IOException {
+        List<PlannedFile> files = new ArrayList<>();
         List<Entry> club = schedule.club(LocalDate.of(YEAR, FIRST_MONTH, 1), LocalDate.of(YEAR, LAST_MONTH, 30));
         files.add(file("club-2026.csv", Style.CLUB, club));
         for (int month = FIRST_MONTH; month <= LAST_MONTH; month++) {
@@ -65,18 +65,18 @@ public final class DemoSeason {
                     Locale.ROOT, style == Style.LEDGER ? "ledger-%d-%02d.xlsx" : "season-%d-%02d.csv", YEAR, month);
             files.add(file(name, style, schedule.airline(style, YearMonth.of(YEAR, month))));
         }
-        files.sort(Comparator.comparing(SeasonFile::name));
+        files.sort(Comparator.comparing(PlannedFile::name));
         return files;
     }
 
-    private SeasonFile file(String name, Style style, List<Entry> clean) throws IOException {
+    private PlannedFile file(String name, Style style, List<Entry> clean) throws IOException {
         ColumnMap map = configuration.maps().stream()
                 .filter(found -> found.name().equals(style.mapName()))
                 .findAny()
                 .orElseThrow(() -> new IllegalArgumentException("no heading map '" + style.mapName() + "'"));
         List<Entry> entries = new ArrayList<>(clean);
         entries.addAll(loadings.of(name, style));
-        SeasonFile ordered = SeasonFile.inOrder(name, style, map, entries);
-        return new SeasonFile(name, style, map, PlantedInputs.into(name, map, ordered.entries()));
+        PlannedFile ordered = PlannedFile.inOrder(name, style, map, entries);
+        return new PlannedFile(name, style, map, PlantedInputs.into(name, map, ordered.entries()));
     }
 }

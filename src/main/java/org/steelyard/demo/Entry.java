@@ -2,7 +2,7 @@ package org.steelyard.demo;
 
 import java.time.LocalDate;
 import java.util.List;
-import org.steelyard.model.Field;
+import org.steelyard.model.input.Field;
 
 /**
  * A row of a file.

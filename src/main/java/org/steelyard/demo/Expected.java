@@ -1,9 +1,9 @@
 package org.steelyard.demo;
 
-import org.steelyard.model.FindingCode;
-import org.steelyard.model.Phase;
-import org.steelyard.model.ProblemCode;
-import org.steelyard.model.Severity;
+import org.steelyard.model.finding.FindingCode;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.finding.Severity;
+import org.steelyard.model.input.ProblemCode;
 
 /** What must come of a planted row. */
 sealed interface Expected permits Expected.Found, Expected.Refused, Expected.Passed {

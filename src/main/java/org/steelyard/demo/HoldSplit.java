@@ -2,8 +2,8 @@ package org.steelyard.demo;
 
 import java.util.List;
 import java.util.Optional;
-import org.steelyard.model.Hold;
-import org.steelyard.model.MassMoment;
+import org.steelyard.model.type.Hold;
+import org.steelyard.model.unit.MassMoment;
 
 /** Shares baggage and cargo out among the holds as a loader does: so that the CG comes out near where it is wanted. */
 final class HoldSplit {

@@ -17,12 +17,12 @@ final class KeyFile {
 
     private KeyFile() {}
 
-    static String text(List<SeasonFile> files) throws IOException {
+    static String text(List<PlannedFile> files) throws IOException {
         CSVFormat format = CSVFormat.RFC4180.builder().setRecordSeparator("\n").get();
         StringWriter out = new StringWriter();
         try (CSVPrinter printer = new CSVPrinter(out, format)) {
             printer.printRecord(HEADINGS);
-            for (SeasonFile file : files) {
+            for (PlannedFile file : files) {
                 for (int i = 0; i < file.entries().size(); i++) {
                     for (Expected expected : file.entries().get(i).expected()) {
                         line(printer, file, i, expected);
@@ -33,7 +33,7 @@ final class KeyFile {
         return out.toString();
     }
 
-    private static void line(CSVPrinter printer, SeasonFile file, int position, Expected expected) throws IOException {
+    private static void line(CSVPrinter printer, PlannedFile file, int position, Expected expected) throws IOException {
         Entry entry = file.entries().get(position);
         printer.print(file.name());
         printer.print(file.rowNumber(position));

@@ -20,12 +20,12 @@ final class LedgerWriter {
     private static final Instant STAMP = Instant.parse("2026-09-01T06:00:00Z");
     private static final int HEADING_ROW = 1;
 
-    private final SeasonFile file;
+    private final PlannedFile file;
     private final XSSFWorkbook workbook;
     private final CellStyle dates;
     private final CellStyle bold;
 
-    private LedgerWriter(SeasonFile file, XSSFWorkbook workbook) {
+    private LedgerWriter(PlannedFile file, XSSFWorkbook workbook) {
         this.file = file;
         this.workbook = workbook;
         this.dates = workbook.createCellStyle();
@@ -36,7 +36,7 @@ final class LedgerWriter {
         bold.setFont(font);
     }
 
-    static byte[] bytes(SeasonFile file) throws IOException {
+    static byte[] bytes(PlannedFile file) throws IOException {
         try (XSSFWorkbook workbook = new XSSFWorkbook();
                 ByteArrayOutputStream out = new ByteArrayOutputStream()) {
             new LedgerWriter(file, workbook).fill();

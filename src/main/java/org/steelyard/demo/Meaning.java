@@ -1,8 +1,8 @@
 package org.steelyard.demo;
 
-import org.steelyard.model.ColumnRule;
-import org.steelyard.model.Field;
-import org.steelyard.model.PassengerCategory;
+import org.steelyard.model.input.ColumnRule;
+import org.steelyard.model.input.Field;
+import org.steelyard.model.type.PassengerCategory;
 
 /** What a cell of a row means, whatever its heading. The one column carried along is the pilot's name. */
 record Meaning(Field field, String place, PassengerCategory category) {

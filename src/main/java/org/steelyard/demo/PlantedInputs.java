@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.csv.CSVRecord;
-import org.steelyard.model.ColumnMap;
-import org.steelyard.model.ColumnRule;
-import org.steelyard.model.Field;
-import org.steelyard.model.ProblemCode;
+import org.steelyard.model.input.ColumnMap;
+import org.steelyard.model.input.ColumnRule;
+import org.steelyard.model.input.Field;
+import org.steelyard.model.input.ProblemCode;
 
 /**
  * Rows that are made to be rejected, one in each row of {@code planted-inputs.csv}: a flight of the file is picked and
@@ -29,7 +29,7 @@ final class PlantedInputs {
     static List<Entry> into(String file, ColumnMap map, List<Entry> entries) throws IOException {
         List<Entry> planted = new ArrayList<>(entries);
         PlantedInputs inputs = new PlantedInputs(map);
-        for (CSVRecord record : Tables.read("planted-inputs.csv")) {
+        for (CSVRecord record : PlantedTables.read("planted-inputs.csv")) {
             if (record.get("file").equals(file)) {
                 int position = position(planted, record.get("type"), Integer.parseInt(record.get("pick")));
                 planted.set(position, inputs.spoilt(planted.get(position), record));
@@ -64,8 +64,8 @@ final class PlantedInputs {
                         edit.substring(sign + 1).strip());
             }
         }
-        Entry.Shape shape =
-                Tables.find(Entry.Shape.values(), value -> value.name().toLowerCase(Locale.ROOT), record.get("shape"));
+        Entry.Shape shape = PlantedTables.find(
+                Entry.Shape.values(), value -> value.name().toLowerCase(Locale.ROOT), record.get("shape"));
         return new Entry(row, entry.date(), record.get("planted"), expected(record.get("expected")), shape);
     }
 
@@ -93,7 +93,7 @@ final class PlantedInputs {
             if (words[0].equals("blank")) {
                 expected.add(new Expected.Passed());
             } else {
-                ProblemCode code = Tables.find(ProblemCode.values(), ProblemCode::code, words[0]);
+                ProblemCode code = PlantedTables.find(ProblemCode.values(), ProblemCode::code, words[0]);
                 expected.add(new Expected.Refused(code, words.length > 1 ? words[1] : ""));
             }
         }

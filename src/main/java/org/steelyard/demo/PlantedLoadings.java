@@ -7,14 +7,14 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
-import org.steelyard.model.CabinZone;
-import org.steelyard.model.Field;
-import org.steelyard.model.FindingCode;
-import org.steelyard.model.Hold;
-import org.steelyard.model.Phase;
-import org.steelyard.model.Severity;
-import org.steelyard.model.Tail;
-import org.steelyard.model.Tank;
+import org.steelyard.model.finding.FindingCode;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.finding.Severity;
+import org.steelyard.model.input.Field;
+import org.steelyard.model.type.CabinZone;
+import org.steelyard.model.type.Hold;
+import org.steelyard.model.type.Tail;
+import org.steelyard.model.type.Tank;
 
 /**
  * Loadings that are made to be found, one in each row of {@code planted-loadings.csv}, with what must be found. Masses
@@ -31,7 +31,7 @@ final class PlantedLoadings {
     /** The planted flights of a file. */
     List<Entry> of(String file, Style style) throws IOException {
         List<Entry> entries = new ArrayList<>();
-        for (CSVRecord record : Tables.read("planted-loadings.csv")) {
+        for (CSVRecord record : PlantedTables.read("planted-loadings.csv")) {
             if (record.get("file").equals(file)) {
                 entries.add(entry(record, style));
             }
@@ -110,9 +110,9 @@ final class PlantedLoadings {
         for (String part : text.split("; ", -1)) {
             String[] words = part.split(" ", 3);
             expected.add(new Expected.Found(
-                    Tables.find(FindingCode.values(), FindingCode::code, words[0]),
-                    Tables.find(Severity.values(), Severity::label, words[1]),
-                    Tables.find(Phase.values(), Phase::label, words[2])));
+                    PlantedTables.find(FindingCode.values(), FindingCode::code, words[0]),
+                    PlantedTables.find(Severity.values(), Severity::label, words[1]),
+                    PlantedTables.find(Phase.values(), Phase::label, words[2])));
         }
         return expected;
     }

@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.steelyard.model.Field;
-import org.steelyard.model.Tail;
+import org.steelyard.model.input.Field;
+import org.steelyard.model.type.Tail;
 
 /** The flights of a month: which tail goes where on which day, each loaded cleanly. */
 final class Schedule {

@@ -1,7 +1,7 @@
 package org.steelyard.demo;
 
-import org.steelyard.model.MassUnit;
-import org.steelyard.model.VolumeUnit;
+import org.steelyard.model.unit.MassUnit;
+import org.steelyard.model.unit.VolumeUnit;
 
 /** The kinds of files of the season, each with its heading map and its units. */
 enum Style {

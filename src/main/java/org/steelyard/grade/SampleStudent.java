@@ -6,11 +6,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntUnaryOperator;
-import org.steelyard.model.CgMeasure;
-import org.steelyard.model.Claim;
-import org.steelyard.model.LengthUnit;
-import org.steelyard.model.MassUnit;
-import org.steelyard.model.SheetItem;
+import org.steelyard.grade.mark.Agreement;
+import org.steelyard.grade.text.AnswerText;
+import org.steelyard.grade.text.FigureText;
+import org.steelyard.grade.working.Answer;
+import org.steelyard.grade.working.Candidates;
+import org.steelyard.grade.working.Exercise;
+import org.steelyard.grade.working.Slip;
+import org.steelyard.grade.working.Working;
+import org.steelyard.model.input.CgMeasure;
+import org.steelyard.model.input.Claim;
+import org.steelyard.model.input.SheetItem;
+import org.steelyard.model.unit.LengthUnit;
+import org.steelyard.model.unit.MassUnit;
 
 /**
  * Fills in load sheets as students do: with slips, and rounded on the way and at the end. For classes that are made, to

@@ -8,16 +8,16 @@ import java.util.function.DoubleUnaryOperator;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.FuelBalance;
 import org.steelyard.balance.TrimResult;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.Envelope;
-import org.steelyard.model.LimitLine;
-import org.steelyard.model.Loading;
-import org.steelyard.model.MassLimits;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MeanChord;
-import org.steelyard.model.Phase;
-import org.steelyard.model.Tolerance;
-import org.steelyard.model.TrimTable;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.limit.Envelope;
+import org.steelyard.model.limit.LimitLine;
+import org.steelyard.model.limit.MassLimits;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.trim.TrimTable;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.type.MeanChord;
+import org.steelyard.model.unit.MassMoment;
+import org.steelyard.model.unit.Tolerance;
 
 /**
  * By how much the mass and the moment of the traffic load may change. A change shifts every state from zero fuel to

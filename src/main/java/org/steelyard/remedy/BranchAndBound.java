@@ -3,7 +3,7 @@ package org.steelyard.remedy;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.PriorityQueue;
-import org.steelyard.model.Amounts;
+import org.steelyard.model.unit.Amounts;
 
 /**
  * The least cost of a linear program with whole numbers, by branch and bound (Land and Doig 1960), the node of least

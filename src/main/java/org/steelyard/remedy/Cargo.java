@@ -1,6 +1,6 @@
 package org.steelyard.remedy;
 
-import org.steelyard.model.Amounts;
+import org.steelyard.model.unit.Amounts;
 
 /**
  * One kind of load that can be moved: passengers of a category, bags, or mass that can be divided.

@@ -6,14 +6,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.Distribution;
-import org.steelyard.model.CabinZone;
-import org.steelyard.model.Fuel;
-import org.steelyard.model.HoldLoad;
-import org.steelyard.model.Load;
-import org.steelyard.model.Loading;
-import org.steelyard.model.Passengers;
-import org.steelyard.model.Tolerance;
-import org.steelyard.model.ZoneLoad;
+import org.steelyard.model.loading.Fuel;
+import org.steelyard.model.loading.HoldLoad;
+import org.steelyard.model.loading.Load;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.loading.Passengers;
+import org.steelyard.model.loading.ZoneLoad;
+import org.steelyard.model.type.CabinZone;
+import org.steelyard.model.unit.Tolerance;
 
 /** A flight as it stands after its last-minute change, with nothing left to change: what a remedy starts from. */
 final class Closed {

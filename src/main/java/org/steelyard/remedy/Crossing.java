@@ -2,13 +2,13 @@ package org.steelyard.remedy;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.steelyard.model.LimitLine;
-import org.steelyard.model.LimitPoint;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MeanChord;
-import org.steelyard.model.Side;
-import org.steelyard.model.Straightness;
-import org.steelyard.model.Tolerance;
+import org.steelyard.model.limit.LimitLine;
+import org.steelyard.model.limit.LimitPoint;
+import org.steelyard.model.limit.Side;
+import org.steelyard.model.limit.Straightness;
+import org.steelyard.model.type.MeanChord;
+import org.steelyard.model.unit.MassMoment;
+import org.steelyard.model.unit.Tolerance;
 
 /**
  * How much mass may come on, or go off, at one arm before a state or any point of a fuel path leaves a limit line, in

@@ -2,12 +2,12 @@ package org.steelyard.remedy;
 
 import java.util.Optional;
 import org.steelyard.balance.FuelFill;
-import org.steelyard.model.Amounts;
-import org.steelyard.model.Fuel;
-import org.steelyard.model.FuelSystem;
-import org.steelyard.model.Loading;
-import org.steelyard.model.Policy;
-import org.steelyard.model.Tolerance;
+import org.steelyard.model.loading.Fuel;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.policy.Policy;
+import org.steelyard.model.type.FuelSystem;
+import org.steelyard.model.unit.Amounts;
+import org.steelyard.model.unit.Tolerance;
 
 /**
  * The least change of fuel that puts a flight right, with taxi and trip fuel left as they are. Tanks are changed toward

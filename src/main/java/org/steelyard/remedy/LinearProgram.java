@@ -2,7 +2,7 @@ package org.steelyard.remedy;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.steelyard.model.Amounts;
+import org.steelyard.model.unit.Amounts;
 
 /**
  * A small linear program with whole numbers: least {@code c·x} with {@code a·x ≤ b} for each row, {@code 0 ≤ x ≤ u},

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
-import org.steelyard.model.Amounts;
-import org.steelyard.model.LoadGroup;
-import org.steelyard.model.Tolerance;
-import org.steelyard.remedy.Step.Deed;
+import org.steelyard.model.type.LoadGroup;
+import org.steelyard.model.unit.Amounts;
+import org.steelyard.model.unit.Tolerance;
+import org.steelyard.remedy.RemedyStep.Deed;
 
 /**
  * What may be done with a load as a linear program: its unknowns are how much of each kind leaves, enters, or is left
@@ -67,7 +67,7 @@ final class LoadProgram {
      * @param steps what to do
      * @param proved whether no way takes less
      */
-    record Way(List<Step> steps, boolean proved) {}
+    record Way(List<RemedyStep> steps, boolean proved) {}
 
     /**
      * The least that puts the load right.
@@ -331,7 +331,7 @@ final class LoadProgram {
     }
 
     private Way way(BranchAndBound.Solution solution) {
-        List<Step> steps = new ArrayList<>();
+        List<RemedyStep> steps = new ArrayList<>();
         for (int c = 0; c < manifest.cargoes().size(); c++) {
             moves(c, solution.values(), steps);
         }
@@ -340,16 +340,16 @@ final class LoadProgram {
             double amount = solution.values().at(j);
             if (amount > NO_STEP && part.role() == Role.LEAVE) {
                 Cargo.Kind kind = manifest.cargoes().get(part.cargo()).kind();
-                steps.add(new Step(Deed.LEAVE, kind, part.cargo(), amount, part.unitKg(), part.place(), -1));
+                steps.add(new RemedyStep(Deed.LEAVE, kind, part.cargo(), amount, part.unitKg(), part.place(), -1));
             } else if (amount > NO_STEP && part.role() == Role.BALLAST) {
-                steps.add(new Step(Deed.BALLAST, Cargo.Kind.LOOSE, -1, amount, 1, -1, part.place()));
+                steps.add(new RemedyStep(Deed.BALLAST, Cargo.Kind.LOOSE, -1, amount, 1, -1, part.place()));
             }
         }
         return new Way(steps, solution.proved());
     }
 
     /** What leaves and what enters, matched from front to back. */
-    private void moves(int cargo, Amounts values, List<Step> steps) {
+    private void moves(int cargo, Amounts values, List<RemedyStep> steps) {
         double[] change = new double[manifest.places().size()];
         for (int j = 0; j < parts.size(); j++) {
             Part part = parts.get(j);
@@ -370,7 +370,7 @@ final class LoadProgram {
                 double amount = Math.min(-change[from], change[to]);
                 change[from] += amount;
                 change[to] -= amount;
-                steps.add(new Step(Deed.MOVE, what.kind(), cargo, amount, what.unitKg(), from, to));
+                steps.add(new RemedyStep(Deed.MOVE, what.kind(), cargo, amount, what.unitKg(), from, to));
             }
         }
     }

@@ -5,17 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
 import org.steelyard.balance.Distribution;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.Amounts;
-import org.steelyard.model.CabinZone;
-import org.steelyard.model.FloorLimit;
-import org.steelyard.model.Hold;
-import org.steelyard.model.HoldLoad;
-import org.steelyard.model.Load;
-import org.steelyard.model.Loading;
-import org.steelyard.model.MassScheme;
-import org.steelyard.model.PassengerCategory;
-import org.steelyard.model.ZoneLoad;
+import org.steelyard.model.limit.FloorLimit;
+import org.steelyard.model.loading.HoldLoad;
+import org.steelyard.model.loading.Load;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.loading.ZoneLoad;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.type.CabinZone;
+import org.steelyard.model.type.Hold;
+import org.steelyard.model.type.MassScheme;
+import org.steelyard.model.type.PassengerCategory;
+import org.steelyard.model.unit.Amounts;
 
 /**
  * What lies where in one flight, in whole passengers and bags where the input has them. Infants stay with whom they

@@ -1,12 +1,12 @@
 package org.steelyard.remedy;
 
 import java.util.List;
-import org.steelyard.model.LimitLine;
-import org.steelyard.model.LimitPoint;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.Side;
-import org.steelyard.model.Straightness;
-import org.steelyard.model.Tolerance;
+import org.steelyard.model.limit.LimitLine;
+import org.steelyard.model.limit.LimitPoint;
+import org.steelyard.model.limit.Side;
+import org.steelyard.model.limit.Straightness;
+import org.steelyard.model.unit.MassMoment;
+import org.steelyard.model.unit.Tolerance;
 
 /**
  * How far the moment of a state, or of every point of a fuel path, may change before it is outside a limit line, where

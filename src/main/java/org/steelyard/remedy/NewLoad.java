@@ -7,13 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import org.steelyard.model.HoldLoad;
-import org.steelyard.model.Load;
-import org.steelyard.model.MassScheme;
-import org.steelyard.model.PassengerCategory;
-import org.steelyard.model.Passengers;
-import org.steelyard.model.Tolerance;
-import org.steelyard.model.ZoneLoad;
+import org.steelyard.model.loading.HoldLoad;
+import org.steelyard.model.loading.Load;
+import org.steelyard.model.loading.Passengers;
+import org.steelyard.model.loading.ZoneLoad;
+import org.steelyard.model.type.MassScheme;
+import org.steelyard.model.type.PassengerCategory;
+import org.steelyard.model.unit.Tolerance;
 
 /** The loading after a remedy. */
 final class NewLoad {
@@ -48,13 +48,13 @@ final class NewLoad {
     }
 
     /** The load after some steps. */
-    static Load.ByPlace after(Manifest manifest, List<Step> steps) {
+    static Load.ByPlace after(Manifest manifest, List<RemedyStep> steps) {
         NewLoad load = new NewLoad(manifest);
         steps.forEach(load::take);
         return load.load();
     }
 
-    private void take(Step step) {
+    private void take(RemedyStep step) {
         if (step.from() >= 0) {
             change(step, step.from(), -1);
         }
@@ -63,7 +63,7 @@ final class NewLoad {
         }
     }
 
-    private void change(Step step, int place, int sign) {
+    private void change(RemedyStep step, int place, int sign) {
         if (place >= manifest.zones()) {
             int hold = place - manifest.zones();
             if (step.kind() == Cargo.Kind.BAG) {

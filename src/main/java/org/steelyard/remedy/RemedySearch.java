@@ -3,15 +3,15 @@ package org.steelyard.remedy;
 import java.util.List;
 import java.util.Optional;
 import org.steelyard.balance.Balancer;
-import org.steelyard.check.AuditedFlight;
-import org.steelyard.check.Remedy;
-import org.steelyard.check.RemedyMeans;
-import org.steelyard.model.Load;
-import org.steelyard.model.Loading;
-import org.steelyard.model.MassUnit;
-import org.steelyard.model.Policy;
-import org.steelyard.model.Tolerance;
-import org.steelyard.remedy.Step.Deed;
+import org.steelyard.check.result.AuditedFlight;
+import org.steelyard.check.result.Remedy;
+import org.steelyard.check.result.RemedyMeans;
+import org.steelyard.model.loading.Load;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.policy.Policy;
+import org.steelyard.model.unit.MassUnit;
+import org.steelyard.model.unit.Tolerance;
+import org.steelyard.remedy.RemedyStep.Deed;
 
 /**
  * Looks for what puts a flight right: by load in the order of {@link RemedyMeans}, and by less fuel or fuel filled
@@ -95,7 +95,7 @@ public final class RemedySearch {
     private Optional<Remedy> tried(LoadProgram.Way way, Deed deed, double reservePercentMac) {
         double grainKg = grainKg(before.loading());
         for (int finer = 1; finer <= FINEST; finer *= 10) {
-            for (List<Step> steps : WholeAmounts.of(way.steps(), grainKg / finer, this::mostOf)) {
+            for (List<RemedyStep> steps : WholeAmounts.of(way.steps(), grainKg / finer, this::mostOf)) {
                 Optional<Remedy> remedy = isThere(steps)
                         ? tried(steps, deed, way.proved()).filter(found -> keepsReserve(found, reservePercentMac))
                         : Optional.empty();
@@ -117,7 +117,7 @@ public final class RemedySearch {
                 .keeps(0, 0);
     }
 
-    private Optional<Remedy> tried(List<Step> steps, Deed deed, boolean proved) {
+    private Optional<Remedy> tried(List<RemedyStep> steps, Deed deed, boolean proved) {
         Loading loading = before.loading()
                 .with(
                         NewLoad.after(manifest.orElseThrow(), steps),
@@ -133,7 +133,7 @@ public final class RemedySearch {
         };
         double massKg = steps.stream()
                 .filter(step -> step.deed() == deed)
-                .mapToDouble(Step::massKg)
+                .mapToDouble(RemedyStep::massKg)
                 .sum();
         return Optional.of(new Remedy(means, massKg, text.load(steps, after), loading, proved));
     }
@@ -144,18 +144,18 @@ public final class RemedySearch {
         return unit == MassUnit.LB ? unit.toKg(1) : 1;
     }
 
-    private double mostOf(Step step) {
+    private double mostOf(RemedyStep step) {
         return step.cargo() < 0
                 ? Double.POSITIVE_INFINITY
                 : manifest.orElseThrow().cargoes().get(step.cargo()).amounts().at(step.from());
     }
 
     /** Rounding several parts of one heap up may take more than is there. */
-    private boolean isThere(List<Step> steps) {
-        for (Step step : steps) {
+    private boolean isThere(List<RemedyStep> steps) {
+        for (RemedyStep step : steps) {
             double taken = steps.stream()
                     .filter(other -> other.cargo() == step.cargo() && other.from() == step.from())
-                    .mapToDouble(Step::amount)
+                    .mapToDouble(RemedyStep::amount)
                     .sum();
             if (step.cargo() >= 0 && Tolerance.isAboveKg(taken, mostOf(step))) {
                 return false;

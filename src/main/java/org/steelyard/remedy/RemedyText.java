@@ -9,26 +9,26 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.steelyard.balance.FuelBalance;
-import org.steelyard.check.EnvelopeMargin;
-import org.steelyard.check.FindingText;
-import org.steelyard.check.Remedy;
-import org.steelyard.check.RemedyMeans;
-import org.steelyard.check.Rounded;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.Amounts;
-import org.steelyard.model.CgForm;
-import org.steelyard.model.Finding;
-import org.steelyard.model.FindingCode;
-import org.steelyard.model.Fuel;
-import org.steelyard.model.Load;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MassUnit;
-import org.steelyard.model.Phase;
-import org.steelyard.model.Policy;
-import org.steelyard.model.Quantity;
-import org.steelyard.model.Severity;
-import org.steelyard.model.Tolerance;
-import org.steelyard.remedy.Step.Deed;
+import org.steelyard.check.result.EnvelopeMargin;
+import org.steelyard.check.result.Remedy;
+import org.steelyard.check.result.RemedyMeans;
+import org.steelyard.check.text.FindingText;
+import org.steelyard.check.text.Rounded;
+import org.steelyard.model.finding.Finding;
+import org.steelyard.model.finding.FindingCode;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.finding.Severity;
+import org.steelyard.model.loading.Fuel;
+import org.steelyard.model.loading.Load;
+import org.steelyard.model.policy.Policy;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.type.CgForm;
+import org.steelyard.model.unit.Amounts;
+import org.steelyard.model.unit.MassMoment;
+import org.steelyard.model.unit.MassUnit;
+import org.steelyard.model.unit.Quantity;
+import org.steelyard.model.unit.Tolerance;
+import org.steelyard.remedy.RemedyStep.Deed;
 
 /** Remedies in sentences, in the units of the type's users. */
 final class RemedyText {
@@ -49,10 +49,10 @@ final class RemedyText {
     }
 
     /** As {@code move 420 kg from hold 4 to hold 1: take-off CG 38.90 → 36.40 % MAC}. */
-    String load(List<Step> steps, Trial after) {
+    String load(List<RemedyStep> steps, Trial after) {
         Map<String, List<String>> deeds = new LinkedHashMap<>();
         for (Deed deed : List.of(Deed.LEAVE, Deed.BALLAST, Deed.MOVE)) {
-            for (Step step : steps) {
+            for (RemedyStep step : steps) {
                 if (step.deed() == deed) {
                     deeds.computeIfAbsent(way(step), way -> new ArrayList<>()).add(amount(step));
                 }
@@ -70,7 +70,7 @@ final class RemedyText {
         return and(parts) + effect(after) + stays(after);
     }
 
-    private String way(Step step) {
+    private String way(RemedyStep step) {
         return switch (step.deed()) {
             case MOVE -> "move| from " + name(step.from()) + " to " + name(step.to());
             case LEAVE -> "leave behind| from " + name(step.from());
@@ -82,7 +82,7 @@ final class RemedyText {
         return manifest.orElseThrow().places().get(place).name();
     }
 
-    private String amount(Step step) {
+    private String amount(RemedyStep step) {
         return switch (step.kind()) {
             case LOOSE -> mass(step.massKg());
             case PASSENGER_MASS -> mass(step.massKg()) + " of passengers";

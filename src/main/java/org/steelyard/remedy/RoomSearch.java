@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.TrimResult;
-import org.steelyard.check.AuditedFlight;
-import org.steelyard.check.Status;
-import org.steelyard.model.Envelope;
-import org.steelyard.model.LoadGroup;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MeanChord;
-import org.steelyard.model.Phase;
-import org.steelyard.model.Tolerance;
+import org.steelyard.check.result.AuditedFlight;
+import org.steelyard.check.result.Status;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.limit.Envelope;
+import org.steelyard.model.type.LoadGroup;
+import org.steelyard.model.type.MeanChord;
+import org.steelyard.model.unit.MassMoment;
+import org.steelyard.model.unit.Tolerance;
 
 /**
  * How much could still be added at each place of a flight that has no breach. Masses, holds, groups and envelopes are

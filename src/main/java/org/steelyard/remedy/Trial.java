@@ -4,13 +4,13 @@ import java.util.EnumSet;
 import java.util.Set;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.Balancer;
-import org.steelyard.check.Assessment;
-import org.steelyard.check.Checker;
-import org.steelyard.model.Finding;
-import org.steelyard.model.FindingCode;
-import org.steelyard.model.Loading;
-import org.steelyard.model.Policy;
-import org.steelyard.model.Severity;
+import org.steelyard.check.flight.Checker;
+import org.steelyard.check.result.Assessment;
+import org.steelyard.model.finding.Finding;
+import org.steelyard.model.finding.FindingCode;
+import org.steelyard.model.finding.Severity;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.policy.Policy;
 
 /** A flight put through balance and checks, as it is or as it would be. */
 record Trial(Loading loading, Balance balance, Assessment assessment) {

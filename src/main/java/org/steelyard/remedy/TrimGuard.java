@@ -1,12 +1,12 @@
 package org.steelyard.remedy;
 
 import java.util.Optional;
-import org.steelyard.model.CgRange;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MeanChord;
-import org.steelyard.model.Phase;
-import org.steelyard.model.Tolerance;
-import org.steelyard.model.TrimScale;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.limit.CgRange;
+import org.steelyard.model.trim.TrimScale;
+import org.steelyard.model.type.MeanChord;
+import org.steelyard.model.unit.MassMoment;
+import org.steelyard.model.unit.Tolerance;
 
 /**
  * How far the moment of a state may change before its trim leaves the permitted band of a scale, or at take-off the

@@ -18,9 +18,9 @@ final class WholeAmounts {
     private static final int BOTH_WAYS = 4;
 
     private final double grainKg;
-    private final ToDoubleFunction<Step> most;
+    private final ToDoubleFunction<RemedyStep> most;
 
-    private WholeAmounts(double grainKg, ToDoubleFunction<Step> most) {
+    private WholeAmounts(double grainKg, ToDoubleFunction<RemedyStep> most) {
         this.grainKg = grainKg;
         this.most = most;
     }
@@ -32,13 +32,13 @@ final class WholeAmounts {
      * @param most how much of a step's load is where it is taken from, which is taken whole rather than rounded up
      * @return the same steps with other amounts, those that take least first
      */
-    static List<List<Step>> of(List<Step> steps, double grainKg, ToDoubleFunction<Step> most) {
+    static List<List<RemedyStep>> of(List<RemedyStep> steps, double grainKg, ToDoubleFunction<RemedyStep> most) {
         WholeAmounts whole = new WholeAmounts(grainKg, most);
-        List<List<Step>> ways = new ArrayList<>();
+        List<List<RemedyStep>> ways = new ArrayList<>();
         ways.add(List.of());
         int divided = 0;
-        for (Step step : steps) {
-            List<Step> choices = whole.choices(step, divided < BOTH_WAYS);
+        for (RemedyStep step : steps) {
+            List<RemedyStep> choices = whole.choices(step, divided < BOTH_WAYS);
             divided += choices.size() - 1;
             ways = extended(ways, choices);
         }
@@ -46,21 +46,21 @@ final class WholeAmounts {
         return ways;
     }
 
-    private List<Step> choices(Step step, boolean bothWays) {
+    private List<RemedyStep> choices(RemedyStep step, boolean bothWays) {
         if (step.kind().whole()) {
             return List.of(step);
         }
         double grains = step.amount() / grainKg;
-        Step up = step.withAmount(Math.min(Math.ceil(grains - WHOLE) * grainKg, most.applyAsDouble(step)));
+        RemedyStep up = step.withAmount(Math.min(Math.ceil(grains - WHOLE) * grainKg, most.applyAsDouble(step)));
         boolean isWhole = Math.ceil(grains - WHOLE) == Math.floor(grains + WHOLE);
         return isWhole || !bothWays ? List.of(up) : List.of(step.withAmount(Math.floor(grains) * grainKg), up);
     }
 
-    private static List<List<Step>> extended(List<List<Step>> ways, List<Step> choices) {
-        List<List<Step>> longer = new ArrayList<>();
-        for (List<Step> way : ways) {
-            for (Step choice : choices) {
-                List<Step> with = new ArrayList<>(way);
+    private static List<List<RemedyStep>> extended(List<List<RemedyStep>> ways, List<RemedyStep> choices) {
+        List<List<RemedyStep>> longer = new ArrayList<>();
+        for (List<RemedyStep> way : ways) {
+            for (RemedyStep choice : choices) {
+                List<RemedyStep> with = new ArrayList<>(way);
                 if (choice.amount() > 0) {
                     with.add(choice);
                 }
@@ -71,7 +71,7 @@ final class WholeAmounts {
     }
 
     /** To the nearest gram, so that ways which take the same stay in their order. */
-    private static double totalKg(List<Step> steps) {
-        return Math.rint(1e3 * steps.stream().mapToDouble(Step::massKg).sum());
+    private static double totalKg(List<RemedyStep> steps) {
+        return Math.rint(1e3 * steps.stream().mapToDouble(RemedyStep::massKg).sum());
     }
 }

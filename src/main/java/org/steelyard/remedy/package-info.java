@@ -4,5 +4,9 @@
  * through balance and checks before it is said.
  *
  * <p>All of it is pure: the same arguments give the same answer.
+ *
+ * <p>Uses {@code balance}, {@code check.flight}, {@code check.result}, {@code check.text}, {@code model.finding},
+ * {@code model.limit}, {@code model.loading}, {@code model.policy}, {@code model.trim}, {@code model.type},
+ * {@code model.unit}.
  */
 package org.steelyard.remedy;

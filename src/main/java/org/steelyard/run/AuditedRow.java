@@ -1,12 +1,12 @@
 package org.steelyard.run;
 
 import java.io.IOException;
-import org.steelyard.check.AuditedFlight;
-import org.steelyard.model.RejectedRow;
-import org.steelyard.model.SkippedRow;
-import org.steelyard.read.FlightKey;
-import org.steelyard.read.RawRow;
-import org.steelyard.read.RowReader;
+import org.steelyard.check.result.AuditedFlight;
+import org.steelyard.model.input.RejectedRow;
+import org.steelyard.model.input.SkippedRow;
+import org.steelyard.read.row.FlightKey;
+import org.steelyard.read.season.RowReader;
+import org.steelyard.read.table.RawRow;
 
 /** A row after its worker: a flight, an item of one, a row that cannot be used, or nothing. */
 sealed interface AuditedRow {

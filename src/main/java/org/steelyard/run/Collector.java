@@ -6,21 +6,21 @@ import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
-import org.steelyard.check.AuditedFlight;
-import org.steelyard.model.InputProblem;
-import org.steelyard.model.Loading;
-import org.steelyard.model.Origin;
-import org.steelyard.model.RejectedRow;
-import org.steelyard.model.SkippedRow;
-import org.steelyard.read.SeasonFolder.Skipped;
-import org.steelyard.report.RunFacts.InputFile;
-import org.steelyard.report.SeasonReports;
-import org.steelyard.report.SkippedRows;
+import org.steelyard.check.result.AuditedFlight;
+import org.steelyard.model.input.InputProblem;
+import org.steelyard.model.input.RejectedRow;
+import org.steelyard.model.input.SkippedRow;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.loading.Origin;
+import org.steelyard.read.table.SeasonFolder.Skipped;
+import org.steelyard.report.output.RunFacts.InputFile;
+import org.steelyard.report.output.SkippedRows;
+import org.steelyard.report.season.SeasonReports;
 
 /** Takes what the workers made in the order of the input, counts it and hands it to the reports. */
-final class Collector implements Step.Taker, AuditedRow.Taker {
+final class Collector implements ReadStep.Taker, AuditedRow.Taker {
 
-    private final BlockingQueue<Future<Step>> steps;
+    private final BlockingQueue<Future<ReadStep>> steps;
     private final SeasonReports reports;
     private final Progress progress;
     private final int files;
@@ -30,7 +30,7 @@ final class Collector implements Step.Taker, AuditedRow.Taker {
     private final SkippedRowsTally skippedRows = new SkippedRowsTally();
     private final Duplicates duplicates;
 
-    private Step.FileBegins file = new Step.FileBegins("", "", 0, 0);
+    private ReadStep.FileBegins file = new ReadStep.FileBegins("", "", 0, 0);
     private long allRows;
     private long accepted;
     private long rejected;
@@ -44,7 +44,7 @@ final class Collector implements Step.Taker, AuditedRow.Taker {
     private boolean ended;
 
     Collector(
-            BlockingQueue<Future<Step>> steps,
+            BlockingQueue<Future<ReadStep>> steps,
             SeasonReports reports,
             Progress progress,
             int files,
@@ -79,16 +79,16 @@ final class Collector implements Step.Taker, AuditedRow.Taker {
         }
     }
 
-    private Step next() throws InterruptedException {
+    private ReadStep next() throws InterruptedException {
         try {
             return steps.take().get();
         } catch (ExecutionException e) {
-            return new Step.Failed(e.getCause());
+            return new ReadStep.Failed(e.getCause());
         }
     }
 
     @Override
-    public void take(Step.FileBegins begins) {
+    public void take(ReadStep.FileBegins begins) {
         file = begins;
         accepted = 0;
         rejected = 0;
@@ -102,7 +102,7 @@ final class Collector implements Step.Taker, AuditedRow.Taker {
     }
 
     @Override
-    public void take(Step.Rows rows) throws IOException {
+    public void take(ReadStep.Rows rows) throws IOException {
         flights = new ArrayList<>(rows.rows().size());
         for (AuditedRow row : rows.rows()) {
             row.to(this);
@@ -114,12 +114,12 @@ final class Collector implements Step.Taker, AuditedRow.Taker {
     }
 
     @Override
-    public void take(Step.End end) {
+    public void take(ReadStep.End end) {
         ended = true;
     }
 
     @Override
-    public void take(Step.Failed failed) throws IOException {
+    public void take(ReadStep.Failed failed) throws IOException {
         throw rethrown(failed.cause());
     }
 
@@ -197,7 +197,7 @@ final class Collector implements Step.Taker, AuditedRow.Taker {
     }
 
     @Override
-    public void take(Step.FileEnds ends) {
+    public void take(ReadStep.FileEnds ends) {
         inputs.add(new InputFile(
                 file.name(),
                 file.sha256(),
@@ -216,7 +216,7 @@ final class Collector implements Step.Taker, AuditedRow.Taker {
         }
     }
 
-    private List<String> notes(Step.FileEnds ends) {
+    private List<String> notes(ReadStep.FileEnds ends) {
         List<String> notes = new ArrayList<>(ends.notes());
         if (items > 0) {
             notes.add(items + (items == 1 ? " accepted row is a load item" : " accepted rows are load items")

@@ -1,13 +1,13 @@
 package org.steelyard.run;
 
 import java.util.List;
-import org.steelyard.model.DuplicateRule;
-import org.steelyard.model.InputProblem;
-import org.steelyard.model.Loading;
-import org.steelyard.model.Origin;
-import org.steelyard.model.ProblemCode;
-import org.steelyard.model.SkipKind;
-import org.steelyard.model.SkippedRow;
+import org.steelyard.model.input.InputProblem;
+import org.steelyard.model.input.ProblemCode;
+import org.steelyard.model.input.SkipKind;
+import org.steelyard.model.input.SkippedRow;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.loading.Origin;
+import org.steelyard.model.policy.DuplicateRule;
 
 /** What is said of flights that stand in more than one row. */
 public final class DuplicateText {

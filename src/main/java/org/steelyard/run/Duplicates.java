@@ -6,14 +6,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.steelyard.model.DuplicateRule;
-import org.steelyard.model.Loading;
-import org.steelyard.model.Origin;
-import org.steelyard.read.FlightKey;
-import org.steelyard.read.ParsedRow;
-import org.steelyard.read.RawRows;
-import org.steelyard.read.SeasonFiles;
-import org.steelyard.read.SourceFile;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.loading.Origin;
+import org.steelyard.model.policy.DuplicateRule;
+import org.steelyard.read.row.FlightKey;
+import org.steelyard.read.row.ParsedRow;
+import org.steelyard.read.season.RawRows;
+import org.steelyard.read.season.SeasonFiles;
+import org.steelyard.read.season.SourceFile;
 
 /**
  * Finds flights that stand in more than one row of a season, and says by the policy's rule which row stands. Rows that

@@ -3,11 +3,11 @@ package org.steelyard.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.steelyard.config.TrimYaml;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.Airframe;
-import org.steelyard.model.FlapEffect;
-import org.steelyard.report.Caution;
+import org.steelyard.config.section.TrimYaml;
+import org.steelyard.model.trim.FlapEffect;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.type.Airframe;
+import org.steelyard.report.text.Caution;
 import org.steelyard.trim.EstimatedScale;
 
 /** Scales estimated from a type's airframe, ready for the type's file. */

@@ -11,24 +11,24 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.steelyard.config.Configuration;
-import org.steelyard.grade.Exercise;
-import org.steelyard.grade.MarkedItem;
-import org.steelyard.grade.MarkedSheet;
-import org.steelyard.grade.Marker;
-import org.steelyard.model.Claim;
-import org.steelyard.model.InputProblem;
-import org.steelyard.model.Loading;
-import org.steelyard.model.MarkingScheme;
-import org.steelyard.model.Origin;
-import org.steelyard.model.ProblemCode;
-import org.steelyard.model.SheetItem;
-import org.steelyard.model.StudentSheet;
-import org.steelyard.read.GradeInput;
-import org.steelyard.read.GradeReader;
-import org.steelyard.read.ReadOptions;
-import org.steelyard.read.SeasonUnreadableException;
-import org.steelyard.read.Tails;
-import org.steelyard.report.OutputList;
+import org.steelyard.grade.mark.MarkedItem;
+import org.steelyard.grade.mark.MarkedSheet;
+import org.steelyard.grade.mark.Marker;
+import org.steelyard.grade.working.Exercise;
+import org.steelyard.model.input.Claim;
+import org.steelyard.model.input.InputProblem;
+import org.steelyard.model.input.ProblemCode;
+import org.steelyard.model.input.SheetItem;
+import org.steelyard.model.input.StudentSheet;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.loading.Origin;
+import org.steelyard.model.policy.MarkingScheme;
+import org.steelyard.read.row.Tails;
+import org.steelyard.read.sheet.GradeInput;
+import org.steelyard.read.sheet.GradeReader;
+import org.steelyard.read.table.ReadOptions;
+import org.steelyard.read.table.SeasonUnreadableException;
+import org.steelyard.report.file.OutputList;
 
 /** Marks a class of load sheets, for whoever calls it. */
 public final class GradeRun {
@@ -157,7 +157,7 @@ public final class GradeRun {
         for (MarkedItem item : sheet.items()) {
             Claim claim = sheet.sheet().claims().get(item.item());
             boolean told = claim instanceof Claim.Unreadable;
-            if (item.outcome() == org.steelyard.grade.Outcome.UNREADABLE && !told) {
+            if (item.outcome() == org.steelyard.grade.mark.Outcome.UNREADABLE && !told) {
                 problems.add(new InputProblem(
                         sheet.sheet().origin(),
                         item.item().label(),

@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import org.steelyard.grade.HandedIn;
-import org.steelyard.model.DuplicateRule;
-import org.steelyard.model.InputProblem;
-import org.steelyard.model.Loading;
-import org.steelyard.model.ProblemCode;
-import org.steelyard.model.SheetItem;
-import org.steelyard.model.StudentSheet;
+import org.steelyard.grade.mark.HandedIn;
+import org.steelyard.model.input.InputProblem;
+import org.steelyard.model.input.ProblemCode;
+import org.steelyard.model.input.SheetItem;
+import org.steelyard.model.input.StudentSheet;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.policy.DuplicateRule;
 
 /**
  * Sheets as they were handed in, in the order in which they were read. What an exercise asks for is what any of its

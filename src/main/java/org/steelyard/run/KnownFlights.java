@@ -2,7 +2,7 @@ package org.steelyard.run;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.steelyard.read.FlightKey;
+import org.steelyard.read.row.FlightKey;
 
 /**
  * The flights that have gone by, in 36 bytes each and 7 to 13 more for finding them: digests of flight, date, tail,

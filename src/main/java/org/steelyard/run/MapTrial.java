@@ -4,13 +4,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.steelyard.model.ColumnMap;
-import org.steelyard.model.InputProblem;
-import org.steelyard.model.Loading;
-import org.steelyard.read.ParsedRow;
-import org.steelyard.read.ReadOptions;
-import org.steelyard.read.SourceFile;
-import org.steelyard.read.Tails;
+import org.steelyard.model.input.ColumnMap;
+import org.steelyard.model.input.InputProblem;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.read.row.ParsedRow;
+import org.steelyard.read.row.Tails;
+import org.steelyard.read.season.SourceFile;
+import org.steelyard.read.table.ReadOptions;
 
 /**
  * What comes of reading a file by one heading map, before anything is computed.

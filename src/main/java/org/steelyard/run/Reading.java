@@ -7,13 +7,13 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
-import org.steelyard.model.InputProblem;
-import org.steelyard.model.Origin;
-import org.steelyard.model.ProblemCode;
-import org.steelyard.read.SeasonFiles;
-import org.steelyard.read.SourceFile;
-import org.steelyard.read.Unreadable;
-import org.steelyard.report.FileSum;
+import org.steelyard.model.input.InputProblem;
+import org.steelyard.model.input.ProblemCode;
+import org.steelyard.model.loading.Origin;
+import org.steelyard.read.season.SeasonFiles;
+import org.steelyard.read.season.SourceFile;
+import org.steelyard.read.table.Unreadable;
+import org.steelyard.report.file.FileSum;
 
 /**
  * The reading thread: goes through the files and hands batches of rows to the workers, in order; files of load items
@@ -26,9 +26,9 @@ final class Reading implements Runnable {
     private final SeasonFiles files;
     private final RowAuditor auditor;
     private final ExecutorService workers;
-    private final BlockingQueue<Future<Step>> steps;
+    private final BlockingQueue<Future<ReadStep>> steps;
 
-    Reading(SeasonFiles files, RowAuditor auditor, ExecutorService workers, BlockingQueue<Future<Step>> steps) {
+    Reading(SeasonFiles files, RowAuditor auditor, ExecutorService workers, BlockingQueue<Future<ReadStep>> steps) {
         this.files = files;
         this.auditor = auditor;
         this.workers = workers;
@@ -38,14 +38,14 @@ final class Reading implements Runnable {
     @Override
     public void run() {
         try {
-            Step last = new Step.End();
+            ReadStep last = new ReadStep.End();
             try {
                 List<Path> ordered = files.inOrder();
                 for (int i = 0; i < ordered.size(); i++) {
                     read(ordered.get(i), i + 1);
                 }
             } catch (IOException | RuntimeException | Error e) {
-                last = new Step.Failed(e);
+                last = new ReadStep.Failed(e);
             }
             put(last);
         } catch (InterruptedException e) {
@@ -57,16 +57,16 @@ final class Reading implements Runnable {
         String name = String.valueOf(file.getFileName());
         try {
             FileSum sum = FileSum.of(file);
-            put(new Step.FileBegins(name, sum.sha256(), sum.bytes(), number));
+            put(new ReadStep.FileBegins(name, sum.sha256(), sum.bytes(), number));
         } catch (IOException e) {
-            put(new Step.FileBegins(name, "", 0, number));
-            put(new Step.FileEnds("", List.of(), List.of(), List.of(unreadable(file, e))));
+            put(new ReadStep.FileBegins(name, "", 0, number));
+            put(new ReadStep.FileEnds("", List.of(), List.of(), List.of(unreadable(file, e))));
             return;
         }
         try (SourceFile source = files.open(file)) {
             source.forEachBatch(
-                    BATCH_ROWS, rows -> steps.put(workers.submit(() -> new Step.Rows(auditor.audit(rows)))));
-            put(new Step.FileEnds(
+                    BATCH_ROWS, rows -> steps.put(workers.submit(() -> new ReadStep.Rows(auditor.audit(rows)))));
+            put(new ReadStep.FileEnds(
                     String.join(", ", source.mapNames()), source.notes(), source.skipped(), source.problems()));
         }
     }
@@ -81,7 +81,7 @@ final class Reading implements Runnable {
                 "a file that may be read");
     }
 
-    private void put(Step step) throws InterruptedException {
+    private void put(ReadStep step) throws InterruptedException {
         steps.put(CompletableFuture.completedFuture(step));
     }
 }

@@ -4,16 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.Balancer;
-import org.steelyard.check.AuditedFlight;
-import org.steelyard.check.Checker;
-import org.steelyard.model.Loading;
-import org.steelyard.model.Policy;
-import org.steelyard.model.RejectedRow;
-import org.steelyard.model.SkippedRow;
-import org.steelyard.read.ParsedRow;
-import org.steelyard.read.RawRow;
-import org.steelyard.read.RawRows;
-import org.steelyard.read.RowReader;
+import org.steelyard.check.flight.Checker;
+import org.steelyard.check.result.AuditedFlight;
+import org.steelyard.model.input.RejectedRow;
+import org.steelyard.model.input.SkippedRow;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.policy.Policy;
+import org.steelyard.read.row.ParsedRow;
+import org.steelyard.read.season.RawRows;
+import org.steelyard.read.season.RowReader;
+import org.steelyard.read.table.RawRow;
 import org.steelyard.remedy.RemedySearch;
 
 /** A worker's job: rows to audited flights. Safe for many threads. */

@@ -5,13 +5,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.steelyard.config.Configuration;
-import org.steelyard.config.PairsFile;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.InputProblem;
-import org.steelyard.model.Phase;
-import org.steelyard.model.TrimScale;
-import org.steelyard.read.ReadOptions;
-import org.steelyard.read.SeasonUnreadableException;
+import org.steelyard.config.file.PairsFile;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.input.InputProblem;
+import org.steelyard.model.trim.TrimScale;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.read.table.ReadOptions;
+import org.steelyard.read.table.SeasonUnreadableException;
 import org.steelyard.trim.TrimEvidence;
 
 /**

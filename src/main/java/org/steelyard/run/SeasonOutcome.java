@@ -3,10 +3,10 @@ package org.steelyard.run;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.steelyard.analyse.SeasonSummary;
-import org.steelyard.model.ChanceRule;
-import org.steelyard.model.InputProblem;
-import org.steelyard.report.RunFacts;
+import org.steelyard.analyse.season.SeasonSummary;
+import org.steelyard.model.input.InputProblem;
+import org.steelyard.model.policy.ChanceRule;
+import org.steelyard.report.output.RunFacts;
 
 /**
  * What came of an audit.

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import org.steelyard.config.Configuration;
-import org.steelyard.read.ReadOptions;
+import org.steelyard.read.table.ReadOptions;
 
 /**
  * What to audit and how.

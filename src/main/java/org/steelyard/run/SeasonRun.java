@@ -8,16 +8,16 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Stream;
-import org.steelyard.analyse.SeasonSummary;
-import org.steelyard.check.NotChecked;
-import org.steelyard.read.SeasonFiles;
-import org.steelyard.read.SeasonFolder;
-import org.steelyard.read.SeasonUnreadableException;
-import org.steelyard.read.Tails;
-import org.steelyard.report.Destination;
-import org.steelyard.report.OutputList;
-import org.steelyard.report.RunFacts;
-import org.steelyard.report.SeasonReports;
+import org.steelyard.analyse.season.SeasonSummary;
+import org.steelyard.check.type.NotChecked;
+import org.steelyard.read.row.Tails;
+import org.steelyard.read.season.SeasonFiles;
+import org.steelyard.read.table.SeasonFolder;
+import org.steelyard.read.table.SeasonUnreadableException;
+import org.steelyard.report.file.Destination;
+import org.steelyard.report.file.OutputList;
+import org.steelyard.report.output.RunFacts;
+import org.steelyard.report.season.SeasonReports;
 
 /** Audits one season. */
 public final class SeasonRun {
@@ -53,7 +53,8 @@ public final class SeasonRun {
         try (SeasonReports reports = SeasonReports.open(
                         to, request.name(), request.configuration().policy(), request.by(), request.room())
                 .writtenBy(workers, request.threads() * BATCHES_AHEAD_PER_THREAD)) {
-            BlockingQueue<Future<Step>> steps = new ArrayBlockingQueue<>(request.threads() * BATCHES_AHEAD_PER_THREAD);
+            BlockingQueue<Future<ReadStep>> steps =
+                    new ArrayBlockingQueue<>(request.threads() * BATCHES_AHEAD_PER_THREAD);
             Collector collector =
                     new Collector(steps, reports, progress, folder.files().size(), duplicates);
             collect(request, files, workers, steps, collector);
@@ -78,7 +79,7 @@ public final class SeasonRun {
             SeasonRequest request,
             SeasonFiles files,
             ExecutorService workers,
-            BlockingQueue<Future<Step>> steps,
+            BlockingQueue<Future<ReadStep>> steps,
             Collector collector)
             throws IOException, InterruptedException {
         Thread reader = new Thread(

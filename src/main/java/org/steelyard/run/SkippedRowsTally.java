@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import org.steelyard.model.SkipKind;
-import org.steelyard.model.SkippedRow;
-import org.steelyard.report.SkippedRows;
+import org.steelyard.model.input.SkipKind;
+import org.steelyard.model.input.SkippedRow;
+import org.steelyard.report.output.SkippedRows;
 
 /** Counts the rows that were passed over and keeps the first. */
 final class SkippedRowsTally {

@@ -2,25 +2,25 @@ package org.steelyard.trim;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.Airframe;
-import org.steelyard.model.Airframe.StabilizerIndicator;
-import org.steelyard.model.Amounts;
-import org.steelyard.model.CgRange;
-import org.steelyard.model.Envelope;
-import org.steelyard.model.FlapEffect;
-import org.steelyard.model.LimitPoint;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MeanChord;
-import org.steelyard.model.Phase;
-import org.steelyard.model.SettingRounding;
-import org.steelyard.model.TakeoffSpeed;
-import org.steelyard.model.TrimBasis;
-import org.steelyard.model.TrimLaw;
-import org.steelyard.model.TrimPoint;
-import org.steelyard.model.TrimPoints;
-import org.steelyard.model.TrimScale;
-import org.steelyard.model.TrimTable;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.limit.CgRange;
+import org.steelyard.model.limit.Envelope;
+import org.steelyard.model.limit.LimitPoint;
+import org.steelyard.model.trim.FlapEffect;
+import org.steelyard.model.trim.SettingRounding;
+import org.steelyard.model.trim.TakeoffSpeed;
+import org.steelyard.model.trim.TrimBasis;
+import org.steelyard.model.trim.TrimLaw;
+import org.steelyard.model.trim.TrimPoint;
+import org.steelyard.model.trim.TrimPoints;
+import org.steelyard.model.trim.TrimScale;
+import org.steelyard.model.trim.TrimTable;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.type.Airframe;
+import org.steelyard.model.type.Airframe.StabilizerIndicator;
+import org.steelyard.model.type.MeanChord;
+import org.steelyard.model.unit.Amounts;
+import org.steelyard.model.unit.MassMoment;
 
 /**
  * A trim scale estimated by {@link MomentBalance} over the CGs and masses of a type's take-off envelope. Trim is a

@@ -1,10 +1,10 @@
 package org.steelyard.trim;
 
 import java.util.Objects;
-import org.steelyard.model.Airframe;
-import org.steelyard.model.FlapEffect;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MeanChord;
+import org.steelyard.model.trim.FlapEffect;
+import org.steelyard.model.type.Airframe;
+import org.steelyard.model.type.MeanChord;
+import org.steelyard.model.unit.MassMoment;
 
 /**
  * The balance of longitudinal moments of an airframe in steady flight at take-off speed, just after it has left the

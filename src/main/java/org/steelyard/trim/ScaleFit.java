@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
-import org.steelyard.model.Amounts;
-import org.steelyard.model.CgRange;
-import org.steelyard.model.TrimLaw;
-import org.steelyard.model.TrimPoint;
-import org.steelyard.model.TrimPoints;
-import org.steelyard.model.TrimTable;
+import org.steelyard.model.limit.CgRange;
+import org.steelyard.model.trim.TrimLaw;
+import org.steelyard.model.trim.TrimPoint;
+import org.steelyard.model.trim.TrimPoints;
+import org.steelyard.model.trim.TrimTable;
+import org.steelyard.model.unit.Amounts;
 
 /**
  * A scale fitted to recorded pairs of CG and setting, by {@link ScaleFitter}.

@@ -1,8 +1,8 @@
 package org.steelyard.trim;
 
 import java.util.Optional;
-import org.steelyard.model.CgRange;
-import org.steelyard.model.TrimScale;
+import org.steelyard.model.limit.CgRange;
+import org.steelyard.model.trim.TrimScale;
 
 /** The inverse of a scale as its indicator shows it: for which CGs a setting is the right one. */
 public final class SettingRange {

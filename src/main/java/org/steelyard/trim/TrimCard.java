@@ -3,9 +3,9 @@ package org.steelyard.trim;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.CgRange;
-import org.steelyard.model.TrimScale;
+import org.steelyard.model.limit.CgRange;
+import org.steelyard.model.trim.TrimScale;
+import org.steelyard.model.type.AircraftType;
 
 /**
  * A card from which a setting can be read: bands of CG down, bands of mass across. Each cell holds the setting for the

@@ -8,7 +8,7 @@ import org.apache.spark.api.java.JavaSparkContext;
 import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.ConfigResult;
 import org.steelyard.config.Configuration;
-import org.steelyard.read.ReadOptions;
+import org.steelyard.read.table.ReadOptions;
 import org.steelyard.run.Progress;
 import org.steelyard.run.SeasonRequest;
 import org.steelyard.run.SeasonRun;

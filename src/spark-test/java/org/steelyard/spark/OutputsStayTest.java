@@ -25,8 +25,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.steelyard.report.Destination;
-import org.steelyard.report.StagedFolder;
+import org.steelyard.report.file.Destination;
+import org.steelyard.report.file.StagedFolder;
 import org.steelyard.run.SeasonOutcome;
 
 /** On Spark, too, inputs stay, and nothing is written over that this program did not write, unless it is forced. */

@@ -27,8 +27,8 @@ import org.apache.hadoop.conf.Configuration;
 import org.apache.parquet.example.data.Group;
 import org.apache.parquet.hadoop.ParquetReader;
 import org.apache.parquet.hadoop.example.GroupReadSupport;
-import org.steelyard.report.OutputColumn;
-import org.steelyard.report.OutputRows;
+import org.steelyard.report.text.OutputColumn;
+import org.steelyard.report.output.csv.OutputRows;
 
 /**
  * Holds the reports of a season that was audited on Spark against those of one machine: {@code SameAsOneMachine

@@ -28,7 +28,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.steelyard.read.SeasonUnreadableException;
+import org.steelyard.read.table.SeasonUnreadableException;
 import org.steelyard.run.SeasonOutcome;
 import org.steelyard.samples.WorkbookStandard;
 
@@ -165,7 +165,7 @@ class SparkRunTest {
 
     private static List<List<Object>> rows(Path parquet) throws IOException {
         List<List<Object>> rows = new ArrayList<>();
-        var columns = org.steelyard.report.OutputRows.flightColumns();
+        var columns = org.steelyard.report.output.csv.OutputRows.flightColumns();
         try (var reader = org.apache.parquet.hadoop.ParquetReader.builder(
                         new org.apache.parquet.hadoop.example.GroupReadSupport(),
                         new org.apache.hadoop.fs.Path(parquet.toUri()))
@@ -182,9 +182,9 @@ class SparkRunTest {
         return rows;
     }
 
-    private static String plain(String value, org.steelyard.report.OutputColumn.Kind kind) {
-        return kind == org.steelyard.report.OutputColumn.Kind.NUMBER
-                ? org.steelyard.report.OutputRows.line(List.of(Double.parseDouble(value)))
+    private static String plain(String value, org.steelyard.report.text.OutputColumn.Kind kind) {
+        return kind == org.steelyard.report.text.OutputColumn.Kind.NUMBER
+                ? org.steelyard.report.output.csv.OutputRows.line(List.of(Double.parseDouble(value)))
                         .strip()
                 : value;
     }

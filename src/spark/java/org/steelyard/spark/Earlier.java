@@ -2,8 +2,8 @@ package org.steelyard.spark;
 
 import java.io.IOException;
 import java.util.List;
-import org.steelyard.report.FileSum;
-import org.steelyard.report.OutputList;
+import org.steelyard.report.file.FileSum;
+import org.steelyard.report.file.OutputList;
 
 /** What this program wrote into a folder before, on any file system. */
 final class Earlier {

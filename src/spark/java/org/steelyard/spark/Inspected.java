@@ -8,10 +8,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.steelyard.read.SeasonFiles;
-import org.steelyard.read.SourceFile;
-import org.steelyard.read.TextForm;
-import org.steelyard.report.FileSum;
+import org.steelyard.read.season.SeasonFiles;
+import org.steelyard.read.season.SourceFile;
+import org.steelyard.read.table.TextForm;
+import org.steelyard.report.file.FileSum;
 
 /**
  * What a look at a file says of how it is to be read.

@@ -6,8 +6,8 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import org.steelyard.read.RawRows;
-import org.steelyard.read.SourceFile;
+import org.steelyard.read.season.RawRows;
+import org.steelyard.read.season.SourceFile;
 
 /** A piece of a season being read, on this machine, by the reader of season files. */
 final class OpenPiece implements Closeable {

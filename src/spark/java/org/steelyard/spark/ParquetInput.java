@@ -27,7 +27,7 @@ import org.apache.parquet.schema.LogicalTypeAnnotation.TimestampLogicalTypeAnnot
 import org.apache.parquet.schema.MessageType;
 import org.apache.parquet.schema.PrimitiveType;
 import org.apache.parquet.schema.Type;
-import org.steelyard.read.SourceFile;
+import org.steelyard.read.season.SourceFile;
 
 /** A season file in Parquet, read through the same heading maps as any other. */
 final class ParquetInput {

@@ -15,8 +15,8 @@ import org.apache.parquet.schema.LogicalTypeAnnotation;
 import org.apache.parquet.schema.MessageType;
 import org.apache.parquet.schema.PrimitiveType.PrimitiveTypeName;
 import org.apache.parquet.schema.Types;
-import org.steelyard.report.Caution;
-import org.steelyard.report.OutputColumn;
+import org.steelyard.report.text.Caution;
+import org.steelyard.report.text.OutputColumn;
 
 /** A Parquet file being written, with the caution in its notes. */
 final class ParquetOutput implements Closeable {

@@ -14,11 +14,11 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Stream;
-import org.steelyard.report.Destination;
-import org.steelyard.report.FileSum;
-import org.steelyard.report.MergedReports;
-import org.steelyard.report.OutputList;
-import org.steelyard.report.StagedFolder;
+import org.steelyard.report.file.Destination;
+import org.steelyard.report.file.FileSum;
+import org.steelyard.report.season.MergedReports;
+import org.steelyard.report.file.OutputList;
+import org.steelyard.report.file.StagedFolder;
 
 /**
  * The folder of a season's reports on any file system, under the rules of the audit on one machine: it is apart from

@@ -6,9 +6,9 @@ import java.nio.file.FileSystemException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.steelyard.model.InputProblem;
-import org.steelyard.read.SeasonUnreadableException;
-import org.steelyard.report.WriteFault;
+import org.steelyard.model.input.InputProblem;
+import org.steelyard.read.table.SeasonUnreadableException;
+import org.steelyard.report.file.WriteFault;
 
 /** Says in plain words what kept the audit from its work, wherever on the way of Spark it came from. */
 final class RunFault {

@@ -4,13 +4,13 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.steelyard.model.FormerRow;
-import org.steelyard.model.InputProblem;
-import org.steelyard.model.Origin;
-import org.steelyard.model.ProblemCode;
-import org.steelyard.model.RejectedRow;
-import org.steelyard.model.SkipKind;
-import org.steelyard.model.SkippedRow;
+import org.steelyard.model.input.FormerRow;
+import org.steelyard.model.input.InputProblem;
+import org.steelyard.model.loading.Origin;
+import org.steelyard.model.input.ProblemCode;
+import org.steelyard.model.input.RejectedRow;
+import org.steelyard.model.input.SkipKind;
+import org.steelyard.model.input.SkippedRow;
 
 /** Values of the model as they go from machine to machine; these know nothing of it themselves. */
 final class Sent {

@@ -17,8 +17,8 @@ import java.util.stream.Stream;
 import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.ConfigResult;
 import org.steelyard.config.Configuration;
-import org.steelyard.read.ReadOptions;
-import org.steelyard.read.Tails;
+import org.steelyard.read.table.ReadOptions;
+import org.steelyard.read.row.Tails;
 
 /**
  * All that a run is set up with, as it goes to the workers: the text of the configuration, from which every worker makes

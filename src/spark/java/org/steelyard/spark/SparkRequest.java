@@ -3,7 +3,7 @@ package org.steelyard.spark;
 import java.nio.file.Path;
 import java.util.List;
 import org.steelyard.config.Configuration;
-import org.steelyard.read.ReadOptions;
+import org.steelyard.read.table.ReadOptions;
 
 /**
  * What to audit and how.

@@ -14,7 +14,7 @@ import org.apache.hadoop.fs.FileStatus;
 import org.apache.hadoop.fs.FileSystem;
 import org.apache.hadoop.fs.LocalFileSystem;
 import org.apache.hadoop.fs.Path;
-import org.steelyard.report.FileSum;
+import org.steelyard.report.file.FileSum;
 
 /** Files that all machines reach, by way of Hadoop's file systems. */
 final class Store {

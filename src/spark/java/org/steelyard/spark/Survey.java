@@ -5,11 +5,11 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.steelyard.model.Loading;
-import org.steelyard.read.FlightKey;
-import org.steelyard.read.ParsedRow;
-import org.steelyard.read.RawRows;
-import org.steelyard.read.SourceFile;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.read.row.FlightKey;
+import org.steelyard.read.row.ParsedRow;
+import org.steelyard.read.season.RawRows;
+import org.steelyard.read.season.SourceFile;
 
 /**
  * The first pass over a piece: how many flights it holds, so that each flight's place in the season is known, and the

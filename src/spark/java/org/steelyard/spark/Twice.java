@@ -4,9 +4,9 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.steelyard.model.DuplicateRule;
-import org.steelyard.model.Origin;
-import org.steelyard.read.FlightKey;
+import org.steelyard.model.policy.DuplicateRule;
+import org.steelyard.model.loading.Origin;
+import org.steelyard.read.row.FlightKey;
 import org.steelyard.run.Duplicates;
 
 /**

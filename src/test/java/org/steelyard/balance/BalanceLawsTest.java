@@ -11,20 +11,20 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.steelyard.model.Cabin;
-import org.steelyard.model.CrewRole;
-import org.steelyard.model.Fuel;
-import org.steelyard.model.HoldLoad;
-import org.steelyard.model.Load;
-import org.steelyard.model.Loading;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MeanChord;
-import org.steelyard.model.Phase;
-import org.steelyard.model.Policy;
-import org.steelyard.model.SharingRule;
-import org.steelyard.model.Tank;
-import org.steelyard.model.TankPoint;
-import org.steelyard.model.ZoneLoad;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.loading.Fuel;
+import org.steelyard.model.loading.HoldLoad;
+import org.steelyard.model.loading.Load;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.loading.ZoneLoad;
+import org.steelyard.model.policy.Policy;
+import org.steelyard.model.policy.SharingRule;
+import org.steelyard.model.type.Cabin;
+import org.steelyard.model.type.CrewRole;
+import org.steelyard.model.type.MeanChord;
+import org.steelyard.model.type.Tank;
+import org.steelyard.model.type.TankPoint;
+import org.steelyard.model.unit.MassMoment;
 import org.steelyard.samples.Draws;
 import org.steelyard.samples.RandomAircraft;
 
@@ -259,7 +259,7 @@ class BalanceLawsTest {
 
     private static Loading withTotals(Loading loading, int adults, double holdKg) {
         Load totals = new Load.Totals(
-                org.steelyard.model.Passengers.adults(adults),
+                org.steelyard.model.loading.Passengers.adults(adults),
                 java.util.OptionalDouble.empty(),
                 new HoldLoad(holdKg, 0));
         return new Loading(

@@ -7,17 +7,17 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import org.steelyard.model.Amounts;
-import org.steelyard.model.Fuel;
-import org.steelyard.model.HoldLoad;
-import org.steelyard.model.Load;
-import org.steelyard.model.Loading;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.Passengers;
-import org.steelyard.model.Phase;
-import org.steelyard.model.Policy;
-import org.steelyard.model.SharingRule;
-import org.steelyard.model.ZoneLoad;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.loading.Fuel;
+import org.steelyard.model.loading.HoldLoad;
+import org.steelyard.model.loading.Load;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.loading.Passengers;
+import org.steelyard.model.loading.ZoneLoad;
+import org.steelyard.model.policy.Policy;
+import org.steelyard.model.policy.SharingRule;
+import org.steelyard.model.unit.Amounts;
+import org.steelyard.model.unit.MassMoment;
 import org.steelyard.samples.SampleJet;
 
 /** How totals are shared and what is known of each level of input, on a jet with round numbers. */

@@ -10,15 +10,15 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.Cabin;
-import org.steelyard.model.Crew;
-import org.steelyard.model.CrewRole;
-import org.steelyard.model.CrewStation;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MassScheme;
-import org.steelyard.model.Pantry;
-import org.steelyard.model.Tail;
+import org.steelyard.model.loading.Crew;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.type.Cabin;
+import org.steelyard.model.type.CrewRole;
+import org.steelyard.model.type.CrewStation;
+import org.steelyard.model.type.MassScheme;
+import org.steelyard.model.type.Pantry;
+import org.steelyard.model.type.Tail;
+import org.steelyard.model.unit.MassMoment;
 import org.steelyard.samples.SampleJet;
 
 /** Crew of 100 kg each: 2 on the deck at 2 m, 1 jump seat at 4 m; cabin crew 2 at 6 m and 3 at 30 m. */

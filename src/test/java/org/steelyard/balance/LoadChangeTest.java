@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import org.steelyard.model.MassMoment;
+import org.steelyard.model.unit.MassMoment;
 
 class LoadChangeTest {
 

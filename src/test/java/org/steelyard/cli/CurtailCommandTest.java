@@ -11,11 +11,12 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.steelyard.cli.option.ExitCode;
 import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.ConfigResult;
 import org.steelyard.config.Configuration;
-import org.steelyard.model.Envelope;
-import org.steelyard.model.LimitPoint;
+import org.steelyard.model.limit.Envelope;
+import org.steelyard.model.limit.LimitPoint;
 
 /** Operational envelopes of the shipped types. */
 class CurtailCommandTest {

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.steelyard.cli.option.ExitCode;
 
 /** Reports that are not as the audit left them are refused by name before anything is compared. */
 class DamagedReportsTest {

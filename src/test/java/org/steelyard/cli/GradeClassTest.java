@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.steelyard.cli.option.ExitCode;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
 

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.steelyard.cli.option.ExitCode;
 
 /**
  * A fleet of very many tails and a season that names each of them, or as many that are not in it. In the gate 1,000;

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.steelyard.cli.option.ExitCode;
 import org.steelyard.hostile.HostileFiles;
 
 /** The commands beside audit, each given files of the hostile corpus for its own: a reason and exit code 2. */

@@ -168,11 +168,11 @@ class HostileOutputsTest {
                 .get();
         try (CSVParser rows = CSVParser.parse(file, StandardCharsets.UTF_8, format)) {
             for (CSVRecord row : rows) {
-                flights.add(org.steelyard.model.GuardedText.free(row.get("flight")));
-                places.add(org.steelyard.model.GuardedText.free(row.get("from")));
-                assertThat(org.steelyard.model.GuardedText.free(row.get("type")))
+                flights.add(org.steelyard.model.unit.GuardedText.free(row.get("flight")));
+                places.add(org.steelyard.model.unit.GuardedText.free(row.get("from")));
+                assertThat(org.steelyard.model.unit.GuardedText.free(row.get("type")))
                         .startsWith("=T");
-                assertThat(org.steelyard.model.GuardedText.free(row.get("tail")))
+                assertThat(org.steelyard.model.unit.GuardedText.free(row.get("tail")))
                         .startsWith("=QI<i onclick");
             }
         }

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.steelyard.cli.option.ExitCode;
 import org.steelyard.hostile.HostileFiles;
 
 /** Places in the folder of a season where no file is to be had: the program says why and finishes the rest. */

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.steelyard.cli.option.ExitCode;
 
 /** No command writes over what it reads, or over what this program did not write, unless it is forced. */
 class InputsStayTest {

@@ -12,6 +12,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.IntFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.steelyard.cli.option.ExitCode;
 
 /** A column of the policy's grouping with a value for each flight, in a process of its own with little memory. */
 class ManyValuesIT {

@@ -17,16 +17,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.steelyard.config.ConfigFault;
 import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.ConfigResult;
 import org.steelyard.config.Configuration;
-import org.steelyard.model.Loading;
-import org.steelyard.read.ParsedRow;
-import org.steelyard.read.RawRows;
-import org.steelyard.read.ReadOptions;
-import org.steelyard.read.SourceFile;
-import org.steelyard.read.Tails;
+import org.steelyard.config.source.ConfigFault;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.read.row.ParsedRow;
+import org.steelyard.read.row.Tails;
+import org.steelyard.read.season.RawRows;
+import org.steelyard.read.season.SourceFile;
+import org.steelyard.read.table.ReadOptions;
 
 /** Maps drafted for the demo's files, which are then read without the maps that come with the project. */
 class ProposeMapCommandTest {

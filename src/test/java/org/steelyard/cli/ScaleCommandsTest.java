@@ -22,9 +22,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.ConfigResult;
 import org.steelyard.config.Configuration;
-import org.steelyard.model.Phase;
-import org.steelyard.model.TrimBasis;
-import org.steelyard.model.TrimScale;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.trim.TrimBasis;
+import org.steelyard.model.trim.TrimScale;
 
 /** Scales fitted, estimated and printed as cards, on the shipped configuration. */
 class ScaleCommandsTest {

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.parallel.Resources;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.steelyard.cli.text.BigLetters;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
 

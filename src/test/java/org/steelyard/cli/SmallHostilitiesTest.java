@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.steelyard.cli.option.ExitCode;
 
 /** What the smaller commands do with inputs that are out of all proportion, or that would steer a terminal. */
 class SmallHostilitiesTest {

@@ -27,6 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.steelyard.cli.WritingJobs.Job;
+import org.steelyard.cli.option.ExitCode;
 
 /** Every command that writes, where it cannot: what stood there stays, nothing is left, the message says what to do. */
 class WritingFaultsIT {

@@ -13,6 +13,8 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.steelyard.config.source.ConfigFault;
+import org.steelyard.config.source.ConfigSource;
 
 class ConfigFolderTest {
 

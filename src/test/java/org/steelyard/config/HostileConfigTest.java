@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.steelyard.config.source.ConfigFault;
 
 /** Configuration files that are attacks or accidents: each is refused with file, line and reason. */
 class HostileConfigTest {

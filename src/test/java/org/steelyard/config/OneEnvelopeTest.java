@@ -10,10 +10,11 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.steelyard.check.NotChecked;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.Envelope;
-import org.steelyard.model.Phase;
+import org.steelyard.check.type.NotChecked;
+import org.steelyard.config.source.ConfigFault;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.limit.Envelope;
+import org.steelyard.model.type.AircraftType;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
 

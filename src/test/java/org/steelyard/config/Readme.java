@@ -10,15 +10,15 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The README of the configuration folder: its examples are one whole small configuration. */
-final class Readme {
+public final class Readme {
 
-    static final Path SHIPPED = Path.of("config");
+    public static final Path SHIPPED = Path.of("config");
 
     private static final Pattern EXAMPLE = Pattern.compile("(?m)^`(\\S+)`\\n```\\w+\\n((?s).*?)^```$");
 
     private Readme() {}
 
-    static String text() {
+    public static String text() {
         try {
             return Files.readString(SHIPPED.resolve("README.md"));
         } catch (IOException e) {
@@ -27,7 +27,7 @@ final class Readme {
     }
 
     /** The examples by the path of their file. */
-    static Map<String, String> examples() {
+    public static Map<String, String> examples() {
         Map<String, String> examples = new LinkedHashMap<>();
         Matcher matcher = EXAMPLE.matcher(text());
         while (matcher.find()) {
@@ -37,7 +37,7 @@ final class Readme {
     }
 
     /** Writes files of a configuration into a folder. */
-    static void write(Path folder, Map<String, String> files) {
+    public static void write(Path folder, Map<String, String> files) {
         files.forEach((path, text) -> {
             try {
                 Files.createDirectories(folder.resolve(path).getParent());

@@ -17,12 +17,12 @@ import org.junit.jupiter.api.io.TempDir;
 import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.ConfigResult;
 import org.steelyard.config.Configuration;
-import org.steelyard.grade.Diagnosis;
-import org.steelyard.grade.Explanation;
-import org.steelyard.grade.MarkedSheet;
-import org.steelyard.read.ReadOptions;
-import org.steelyard.read.SeasonUnreadableException;
-import org.steelyard.report.Destination;
+import org.steelyard.grade.mark.Diagnosis;
+import org.steelyard.grade.mark.Explanation;
+import org.steelyard.grade.mark.MarkedSheet;
+import org.steelyard.read.table.ReadOptions;
+import org.steelyard.read.table.SeasonUnreadableException;
+import org.steelyard.report.file.Destination;
 import org.steelyard.run.GradeRun;
 
 /** The class that comes with the project is what the generator writes, and its key is what marking finds. */

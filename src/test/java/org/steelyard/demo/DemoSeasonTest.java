@@ -15,21 +15,21 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.steelyard.balance.Balancer;
-import org.steelyard.check.Checker;
+import org.steelyard.check.flight.Checker;
 import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.ConfigResult;
 import org.steelyard.config.Configuration;
-import org.steelyard.model.Finding;
-import org.steelyard.model.InputProblem;
-import org.steelyard.model.Loading;
-import org.steelyard.model.Origin;
-import org.steelyard.model.Severity;
-import org.steelyard.read.ParsedRow;
-import org.steelyard.read.RawRows;
-import org.steelyard.read.ReadOptions;
-import org.steelyard.read.SourceFile;
-import org.steelyard.read.Tails;
-import org.steelyard.report.Destination;
+import org.steelyard.model.finding.Finding;
+import org.steelyard.model.finding.Severity;
+import org.steelyard.model.input.InputProblem;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.loading.Origin;
+import org.steelyard.read.row.ParsedRow;
+import org.steelyard.read.row.Tails;
+import org.steelyard.read.season.RawRows;
+import org.steelyard.read.season.SourceFile;
+import org.steelyard.read.table.ReadOptions;
+import org.steelyard.report.file.Destination;
 
 class DemoSeasonTest {
 

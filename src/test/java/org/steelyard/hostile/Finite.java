@@ -8,11 +8,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.Amounts;
-import org.steelyard.model.MassScheme;
-import org.steelyard.model.Policy;
-import org.steelyard.model.Tail;
+import org.steelyard.model.policy.Policy;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.type.MassScheme;
+import org.steelyard.model.type.Tail;
+import org.steelyard.model.unit.Amounts;
 
 /** Looks through values for numbers that are none. */
 public final class Finite {

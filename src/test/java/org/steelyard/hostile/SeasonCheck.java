@@ -6,22 +6,22 @@ import java.util.List;
 import java.util.Optional;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.Balancer;
-import org.steelyard.check.Assessment;
-import org.steelyard.check.Checker;
+import org.steelyard.check.flight.Checker;
+import org.steelyard.check.result.Assessment;
 import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.ConfigResult;
 import org.steelyard.config.Configuration;
-import org.steelyard.model.ColumnMap;
-import org.steelyard.model.InputProblem;
-import org.steelyard.model.Loading;
-import org.steelyard.model.RejectedRow;
-import org.steelyard.read.ParsedRow;
-import org.steelyard.read.RawRow;
-import org.steelyard.read.RawRows;
-import org.steelyard.read.ReadOptions;
-import org.steelyard.read.SeasonFiles;
-import org.steelyard.read.SourceFile;
-import org.steelyard.read.Tails;
+import org.steelyard.model.input.ColumnMap;
+import org.steelyard.model.input.InputProblem;
+import org.steelyard.model.input.RejectedRow;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.read.row.ParsedRow;
+import org.steelyard.read.row.Tails;
+import org.steelyard.read.season.RawRows;
+import org.steelyard.read.season.SeasonFiles;
+import org.steelyard.read.season.SourceFile;
+import org.steelyard.read.table.RawRow;
+import org.steelyard.read.table.ReadOptions;
 
 /** Reads a season as a run does, and holds what comes of it to what is promised of every season. */
 final class SeasonCheck {

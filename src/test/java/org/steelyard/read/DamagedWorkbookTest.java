@@ -1,7 +1,7 @@
 package org.steelyard.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.steelyard.read.Fixtures.MAP;
+import static org.steelyard.read.row.Fixtures.MAP;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.steelyard.read.season.ReadAll;
 
 /** Workbooks of which one bit was turned on the way: none is read as if nothing were. */
 class DamagedWorkbookTest {

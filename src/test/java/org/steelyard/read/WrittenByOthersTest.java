@@ -8,13 +8,15 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.steelyard.model.ColumnMap;
-import org.steelyard.model.ColumnRule;
-import org.steelyard.model.DigitGrouping;
-import org.steelyard.model.Field;
-import org.steelyard.model.Loading;
-import org.steelyard.model.Origin;
-import org.steelyard.model.SourceForm;
+import org.steelyard.model.input.ColumnMap;
+import org.steelyard.model.input.ColumnRule;
+import org.steelyard.model.input.DigitGrouping;
+import org.steelyard.model.input.Field;
+import org.steelyard.model.input.SourceForm;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.loading.Origin;
+import org.steelyard.read.row.Fixtures;
+import org.steelyard.read.season.ReadAll;
 
 /**
  * Workbooks as programs of others write them, with the mess that people make in them, give the flights of the text file

@@ -4,16 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.steelyard.balance.Balancer;
-import org.steelyard.check.Checker;
-import org.steelyard.model.Finding;
-import org.steelyard.model.HoldLoad;
-import org.steelyard.model.Load;
-import org.steelyard.model.Loading;
-import org.steelyard.model.MassScheme;
-import org.steelyard.model.Passengers;
-import org.steelyard.model.Policy;
-import org.steelyard.model.Severity;
-import org.steelyard.model.ZoneLoad;
+import org.steelyard.check.flight.Checker;
+import org.steelyard.model.finding.Finding;
+import org.steelyard.model.finding.Severity;
+import org.steelyard.model.loading.HoldLoad;
+import org.steelyard.model.loading.Load;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.loading.Passengers;
+import org.steelyard.model.loading.ZoneLoad;
+import org.steelyard.model.policy.Policy;
+import org.steelyard.model.type.MassScheme;
 
 /** Tries every way to place, and to leave behind, the persons and bags of a small flight: slow and simple. */
 final class BruteForce {

@@ -18,7 +18,7 @@ import org.hipparchus.optim.linear.SimplexSolver;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.steelyard.model.Amounts;
+import org.steelyard.model.unit.Amounts;
 import org.steelyard.samples.Draws;
 
 /** The solver against the simplex solver of Hipparchus, and whole numbers against trying them all. */

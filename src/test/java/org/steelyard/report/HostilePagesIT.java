@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.steelyard.cli.HostileOutputs;
+import org.steelyard.report.flight.Browser;
 
 /** Every page of every command in a real browser, with names that are attacks: none runs, none asks for anything. */
 class HostilePagesIT {

@@ -10,10 +10,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import org.steelyard.model.HoldLoad;
-import org.steelyard.model.Load;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.Passengers;
+import org.steelyard.model.loading.HoldLoad;
+import org.steelyard.model.loading.Load;
+import org.steelyard.model.loading.Passengers;
+import org.steelyard.model.unit.MassMoment;
 
 /** The README's table of levels names what {@code flights.csv} calls them. */
 class ReadmeLevelsTest {

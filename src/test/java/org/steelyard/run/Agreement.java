@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.apache.commons.csv.CSVRecord;
 import org.apache.poi.ss.usermodel.CellType;
-import org.steelyard.model.Origin;
+import org.steelyard.model.loading.Origin;
 
 /** Holds every figure that two outputs of a season state to be the same in both, to the digits that are printed. */
 final class Agreement {

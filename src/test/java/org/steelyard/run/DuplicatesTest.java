@@ -16,10 +16,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.steelyard.model.DuplicateRule;
-import org.steelyard.model.Origin;
-import org.steelyard.read.FlightKey;
-import org.steelyard.report.RunFacts;
+import org.steelyard.model.loading.Origin;
+import org.steelyard.model.policy.DuplicateRule;
+import org.steelyard.read.row.FlightKey;
+import org.steelyard.report.output.RunFacts;
 
 /** Flights that stand in more than one row: which one counts, and that nothing is lost. */
 class DuplicatesTest {

@@ -14,9 +14,9 @@ import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.ColumnMap;
-import org.steelyard.model.SourceForm;
+import org.steelyard.model.input.ColumnMap;
+import org.steelyard.model.input.SourceForm;
+import org.steelyard.model.type.AircraftType;
 import org.steelyard.run.FormStyle.Column;
 
 /**

@@ -8,15 +8,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.ColumnMap;
-import org.steelyard.model.ColumnRule;
-import org.steelyard.model.ColumnUnit;
-import org.steelyard.model.DigitGrouping;
-import org.steelyard.model.Field;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.PassengerCategory;
-import org.steelyard.model.SourceForm;
+import org.steelyard.model.input.ColumnMap;
+import org.steelyard.model.input.ColumnRule;
+import org.steelyard.model.input.ColumnUnit;
+import org.steelyard.model.input.DigitGrouping;
+import org.steelyard.model.input.Field;
+import org.steelyard.model.input.SourceForm;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.type.PassengerCategory;
+import org.steelyard.model.unit.MassMoment;
 import org.steelyard.samples.KnownFlight;
 
 /** Three ways in which houses head and write their columns. */

@@ -13,24 +13,24 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.steelyard.check.AuditedFlight;
+import org.steelyard.check.result.AuditedFlight;
 import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.ConfigResult;
 import org.steelyard.config.Configuration;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.ColumnMap;
-import org.steelyard.model.Finding;
-import org.steelyard.model.LoadPart;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.Phase;
-import org.steelyard.model.Tail;
-import org.steelyard.read.ParsedRow;
-import org.steelyard.read.RawRows;
-import org.steelyard.read.ReadOptions;
-import org.steelyard.read.SeasonFiles;
-import org.steelyard.read.SourceFile;
-import org.steelyard.read.Tails;
-import org.steelyard.report.LoadSummary;
+import org.steelyard.model.finding.Finding;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.input.ColumnMap;
+import org.steelyard.model.loading.LoadPart;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.type.Tail;
+import org.steelyard.model.unit.MassMoment;
+import org.steelyard.read.row.ParsedRow;
+import org.steelyard.read.row.Tails;
+import org.steelyard.read.season.RawRows;
+import org.steelyard.read.season.SeasonFiles;
+import org.steelyard.read.season.SourceFile;
+import org.steelyard.read.table.ReadOptions;
+import org.steelyard.report.flight.LoadSummary;
 import org.steelyard.samples.KnownFlight;
 
 /**
@@ -154,7 +154,7 @@ class FormsAgreeTest {
         assertThat(detail).allMatch(flight -> flight.assumed().isEmpty());
         assertThat(detail)
                 .extracting(flight -> flight.assessment().status())
-                .containsAnyOf(org.steelyard.check.Status.BREACHED, org.steelyard.check.Status.CLEAN);
+                .containsAnyOf(org.steelyard.check.result.Status.BREACHED, org.steelyard.check.result.Status.CLEAN);
     }
 
     @Test
@@ -293,7 +293,7 @@ class FormsAgreeTest {
         List<String> sentences = new ArrayList<>();
         for (Finding finding : flight.assessment().findings()) {
             if (List.of(phases).contains(finding.phase())) {
-                sentences.add(org.steelyard.check.FindingText.sentence(finding, type));
+                sentences.add(org.steelyard.check.text.FindingText.sentence(finding, type));
             }
         }
         return sentences;

@@ -15,8 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.steelyard.model.DuplicateRule;
-import org.steelyard.report.RunFacts;
+import org.steelyard.model.policy.DuplicateRule;
+import org.steelyard.report.output.RunFacts;
 
 /** Load items, rejected rows put right and flights that stand twice, together in one season; invented. */
 class ItemsPutRightTest {

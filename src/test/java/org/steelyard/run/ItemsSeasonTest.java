@@ -20,9 +20,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.ConfigResult;
 import org.steelyard.config.Configuration;
-import org.steelyard.read.ReadOptions;
-import org.steelyard.read.SeasonUnreadableException;
-import org.steelyard.report.RunFacts;
+import org.steelyard.read.table.ReadOptions;
+import org.steelyard.read.table.SeasonUnreadableException;
+import org.steelyard.report.output.RunFacts;
 
 /** A season of every level with a file of load items, through a whole run with the project's own configuration. */
 class ItemsSeasonTest {

@@ -3,8 +3,8 @@ package org.steelyard.run;
 import java.util.Arrays;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
-import org.steelyard.model.TrimLaw;
-import org.steelyard.read.ParsedRow;
+import org.steelyard.model.trim.TrimLaw;
+import org.steelyard.read.row.ParsedRow;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
 
@@ -22,7 +22,7 @@ class KindsOfRowTest {
     void eachKindHasAMethodOfItsOwn() {
         row("a row as it was read", ParsedRow.class, ParsedRow.Cases.class, 5);
         row("a row after its worker", AuditedRow.class, AuditedRow.Taker.class, 5);
-        row("a step to the counting thread", Step.class, Step.Taker.class, 5);
+        row("a step to the counting thread", ReadStep.class, ReadStep.Taker.class, 5);
         row("a law of trim", TrimLaw.class, TrimLaw.Cases.class, 3);
     }
 

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.ConfigResult;
 import org.steelyard.config.Configuration;
-import org.steelyard.read.ReadOptions;
+import org.steelyard.read.table.ReadOptions;
 import org.steelyard.samples.WorkbookStandard;
 
 /** The demo season, with rows to pass over besides: what two of its outputs state is the same in both. */

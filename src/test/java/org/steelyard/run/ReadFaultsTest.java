@@ -17,8 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.ConfigResult;
 import org.steelyard.config.Configuration;
-import org.steelyard.model.InputProblem;
-import org.steelyard.read.ReadOptions;
+import org.steelyard.model.input.InputProblem;
+import org.steelyard.read.table.ReadOptions;
 
 /** A file that cannot be read, or not to its end, is named; the rest of the season is audited. */
 class ReadFaultsTest {

@@ -14,7 +14,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.steelyard.report.RunFacts;
+import org.steelyard.report.output.RunFacts;
 import org.steelyard.run.Season.Fix;
 
 /** Rows that were rejected come back through {@code rejected.csv}, and nothing else changes. */

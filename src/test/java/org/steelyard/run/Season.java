@@ -17,9 +17,9 @@ import org.apache.commons.csv.CSVRecord;
 import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.ConfigResult;
 import org.steelyard.config.Configuration;
-import org.steelyard.model.DuplicateRule;
-import org.steelyard.read.ReadOptions;
-import org.steelyard.report.RunFacts;
+import org.steelyard.model.policy.DuplicateRule;
+import org.steelyard.read.table.ReadOptions;
+import org.steelyard.report.output.RunFacts;
 
 /** A season in a folder of its own, made of lines of the demo's files, and audited with the configuration shipped. */
 record Season(Path folder) {

@@ -5,8 +5,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
-import org.steelyard.check.Status;
-import org.steelyard.model.FindingCode;
+import org.steelyard.check.result.Status;
+import org.steelyard.model.finding.FindingCode;
 
 /**
  * Invented results of flights, for comparisons of seasons: tails, routes and pilots differ, CGs lean to one side, most

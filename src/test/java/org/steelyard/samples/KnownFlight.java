@@ -8,14 +8,14 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.CabinZone;
-import org.steelyard.model.CrewRole;
-import org.steelyard.model.CrewStation;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MassScheme;
-import org.steelyard.model.PassengerCategory;
-import org.steelyard.model.Tail;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.type.CabinZone;
+import org.steelyard.model.type.CrewRole;
+import org.steelyard.model.type.CrewStation;
+import org.steelyard.model.type.MassScheme;
+import org.steelyard.model.type.PassengerCategory;
+import org.steelyard.model.type.Tail;
+import org.steelyard.model.unit.MassMoment;
 
 /**
  * A flight of which everything is known, drawn from a seed, to be written at every level and in every form. Masses are

@@ -1,10 +1,10 @@
 package org.steelyard.samples;
 
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.Fuel;
-import org.steelyard.model.FuelSystem;
-import org.steelyard.model.Loading;
-import org.steelyard.model.Tail;
+import org.steelyard.model.loading.Fuel;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.type.FuelSystem;
+import org.steelyard.model.type.Tail;
 
 /** A sample aircraft with other tanks, or tanks in another order. */
 public final class OtherTanks {

@@ -2,7 +2,7 @@ package org.steelyard.samples;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.steelyard.model.SeatRow;
+import org.steelyard.model.type.SeatRow;
 
 /** Row tables for tests. */
 public final class Rows {

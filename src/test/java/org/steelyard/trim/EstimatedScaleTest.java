@@ -5,19 +5,19 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.steelyard.model.AircraftType;
-import org.steelyard.model.Airframe;
-import org.steelyard.model.Airframe.StabilizerIndicator;
-import org.steelyard.model.Airframe.TailPlane;
-import org.steelyard.model.Airframe.Thrust;
-import org.steelyard.model.Airframe.WingBody;
-import org.steelyard.model.FlapEffect;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.TakeoffSpeed;
-import org.steelyard.model.TrimBasis;
-import org.steelyard.model.TrimPoints;
-import org.steelyard.model.TrimTable;
-import org.steelyard.model.TrimUnit;
+import org.steelyard.model.trim.FlapEffect;
+import org.steelyard.model.trim.TakeoffSpeed;
+import org.steelyard.model.trim.TrimBasis;
+import org.steelyard.model.trim.TrimPoints;
+import org.steelyard.model.trim.TrimTable;
+import org.steelyard.model.trim.TrimUnit;
+import org.steelyard.model.type.AircraftType;
+import org.steelyard.model.type.Airframe;
+import org.steelyard.model.type.Airframe.StabilizerIndicator;
+import org.steelyard.model.type.Airframe.TailPlane;
+import org.steelyard.model.type.Airframe.Thrust;
+import org.steelyard.model.type.Airframe.WingBody;
+import org.steelyard.model.unit.MassMoment;
 import org.steelyard.samples.SampleJet;
 
 /** A scale estimated for the sample jet, whose envelope runs from 20 to 30 % MAC and from 41 to 60 t. */

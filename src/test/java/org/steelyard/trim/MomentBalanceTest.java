@@ -7,16 +7,16 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.steelyard.model.Airframe;
-import org.steelyard.model.Airframe.StabilizerIndicator;
-import org.steelyard.model.Airframe.TailPlane;
-import org.steelyard.model.Airframe.Thrust;
-import org.steelyard.model.Airframe.WingBody;
-import org.steelyard.model.FlapEffect;
-import org.steelyard.model.LiftSlope;
-import org.steelyard.model.MeanChord;
-import org.steelyard.model.TakeoffSpeed;
-import org.steelyard.model.TrimUnit;
+import org.steelyard.model.trim.FlapEffect;
+import org.steelyard.model.trim.LiftSlope;
+import org.steelyard.model.trim.TakeoffSpeed;
+import org.steelyard.model.trim.TrimUnit;
+import org.steelyard.model.type.Airframe;
+import org.steelyard.model.type.Airframe.StabilizerIndicator;
+import org.steelyard.model.type.Airframe.TailPlane;
+import org.steelyard.model.type.Airframe.Thrust;
+import org.steelyard.model.type.Airframe.WingBody;
+import org.steelyard.model.type.MeanChord;
 
 /** The balance of moments against textbook examples, and its signs. */
 class MomentBalanceTest {

@@ -13,10 +13,10 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.steelyard.model.TrimLaw;
-import org.steelyard.model.TrimPoint;
-import org.steelyard.model.TrimPoints;
-import org.steelyard.model.TrimTable;
+import org.steelyard.model.trim.TrimLaw;
+import org.steelyard.model.trim.TrimPoint;
+import org.steelyard.model.trim.TrimPoints;
+import org.steelyard.model.trim.TrimTable;
 
 /** Made pairs whose scale is known, a fifth of them grossly wrong. */
 class ScaleFitterTest {

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
-import org.steelyard.model.MassMoment;
+import org.steelyard.model.unit.MassMoment;
 
 /** What the program answers to a case, held against what is printed. */
 final class Answers {

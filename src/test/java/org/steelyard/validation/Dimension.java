@@ -3,9 +3,9 @@ package org.steelyard.validation;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.steelyard.model.LengthUnit;
-import org.steelyard.model.MassUnit;
-import org.steelyard.model.VolumeUnit;
+import org.steelyard.model.unit.LengthUnit;
+import org.steelyard.model.unit.MassUnit;
+import org.steelyard.model.unit.VolumeUnit;
 
 /**
  * What a figure of a case measures. The unit stands at the end of the figure's name: {@code cgIn},

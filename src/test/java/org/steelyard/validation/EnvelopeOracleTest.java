@@ -15,18 +15,18 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.Balancer;
-import org.steelyard.check.Checker;
-import org.steelyard.check.EnvelopeMargin;
-import org.steelyard.check.Status;
-import org.steelyard.model.LimitLine;
-import org.steelyard.model.LimitPoint;
-import org.steelyard.model.Load;
-import org.steelyard.model.Loading;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.Phase;
-import org.steelyard.model.Policy;
-import org.steelyard.model.Side;
-import org.steelyard.model.Straightness;
+import org.steelyard.check.flight.Checker;
+import org.steelyard.check.result.EnvelopeMargin;
+import org.steelyard.check.result.Status;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.limit.LimitLine;
+import org.steelyard.model.limit.LimitPoint;
+import org.steelyard.model.limit.Side;
+import org.steelyard.model.limit.Straightness;
+import org.steelyard.model.loading.Load;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.policy.Policy;
+import org.steelyard.model.unit.MassMoment;
 import org.steelyard.samples.Draws;
 
 /**
@@ -67,7 +67,7 @@ class EnvelopeOracleTest {
             drawLine(aft, 15.5, 20);
             this.polygon = polygon();
             this.aircraft = new PlainAircraft()
-                    .envelope(new org.steelyard.model.Envelope(
+                    .envelope(new org.steelyard.model.limit.Envelope(
                             Phase.TAKEOFF,
                             new LimitLine(Side.FORWARD, straight, forward),
                             new LimitLine(Side.AFT, straight, aft)))

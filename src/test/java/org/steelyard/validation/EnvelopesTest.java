@@ -3,14 +3,14 @@ package org.steelyard.validation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.steelyard.model.IndexFormula;
-import org.steelyard.model.LimitLine;
-import org.steelyard.model.LimitPoint;
-import org.steelyard.model.Load;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MeanChord;
-import org.steelyard.model.Side;
-import org.steelyard.model.Straightness;
+import org.steelyard.model.limit.LimitLine;
+import org.steelyard.model.limit.LimitPoint;
+import org.steelyard.model.limit.Side;
+import org.steelyard.model.limit.Straightness;
+import org.steelyard.model.loading.Load;
+import org.steelyard.model.type.IndexFormula;
+import org.steelyard.model.type.MeanChord;
+import org.steelyard.model.unit.MassMoment;
 
 /** Limits between two masses, straight in arm, % MAC or moment, and the verdict on a CG beside them. */
 class EnvelopesTest extends PublishedCases {

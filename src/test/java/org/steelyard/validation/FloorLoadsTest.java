@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.steelyard.model.FindingCode;
-import org.steelyard.model.FloorLimit;
-import org.steelyard.model.HoldLoad;
+import org.steelyard.model.finding.FindingCode;
+import org.steelyard.model.limit.FloorLimit;
+import org.steelyard.model.loading.HoldLoad;
 
 /** Running and area loads of packages, pallets and bearers. */
 class FloorLoadsTest extends PublishedCases {

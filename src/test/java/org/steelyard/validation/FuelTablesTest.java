@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.steelyard.balance.LoadChange;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MeanChord;
-import org.steelyard.model.Tank;
-import org.steelyard.model.TankPoint;
+import org.steelyard.model.type.MeanChord;
+import org.steelyard.model.type.Tank;
+import org.steelyard.model.type.TankPoint;
+import org.steelyard.model.unit.MassMoment;
 
 /** A tank's own table, and the moment of what burns out of it. */
 class FuelTablesTest extends PublishedCases {

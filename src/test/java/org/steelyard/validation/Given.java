@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MeanChord;
+import org.steelyard.model.type.MeanChord;
+import org.steelyard.model.unit.MassMoment;
 
 /** The figures that a case gives, in kg, m and L; it notes which of them are used. */
 final class Given {

@@ -1,9 +1,9 @@
 package org.steelyard.validation;
 
 import java.util.OptionalDouble;
-import org.steelyard.model.IndexFormula;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MeanChord;
+import org.steelyard.model.type.IndexFormula;
+import org.steelyard.model.type.MeanChord;
+import org.steelyard.model.unit.MassMoment;
 
 /** Index of an aircraft and of an item, and back from an index to the CG. */
 class IndexTest extends PublishedCases {

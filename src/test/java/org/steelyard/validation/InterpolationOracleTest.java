@@ -8,12 +8,12 @@ import org.hipparchus.analysis.interpolation.LinearInterpolator;
 import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.steelyard.model.Amounts;
-import org.steelyard.model.Tank;
-import org.steelyard.model.TankPoint;
-import org.steelyard.model.TrimPoint;
-import org.steelyard.model.TrimPoints;
-import org.steelyard.model.TrimTable;
+import org.steelyard.model.trim.TrimPoint;
+import org.steelyard.model.trim.TrimPoints;
+import org.steelyard.model.trim.TrimTable;
+import org.steelyard.model.type.Tank;
+import org.steelyard.model.type.TankPoint;
+import org.steelyard.model.unit.Amounts;
 import org.steelyard.samples.Draws;
 
 /** Every interpolation of the program against that of a general reference library, on tables drawn from seeds. */

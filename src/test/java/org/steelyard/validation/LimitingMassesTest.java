@@ -6,17 +6,17 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.FuelBalance;
-import org.steelyard.check.Assessment;
-import org.steelyard.check.LimitingMass;
-import org.steelyard.check.LimitingMasses;
-import org.steelyard.check.TrafficLoad;
-import org.steelyard.model.FindingCode;
-import org.steelyard.model.HoldLoad;
-import org.steelyard.model.Load;
-import org.steelyard.model.MassLimits;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.PerformanceLimits;
-import org.steelyard.model.Phase;
+import org.steelyard.check.flight.LimitingMasses;
+import org.steelyard.check.result.Assessment;
+import org.steelyard.check.result.LimitingMass;
+import org.steelyard.check.result.TrafficLoad;
+import org.steelyard.model.finding.FindingCode;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.limit.MassLimits;
+import org.steelyard.model.loading.HoldLoad;
+import org.steelyard.model.loading.Load;
+import org.steelyard.model.loading.PerformanceLimits;
+import org.steelyard.model.unit.MassMoment;
 
 /** Limiting masses, traffic load, underload, room for fuel, and the masses of the states. */
 class LimitingMassesTest extends PublishedCases {
@@ -205,7 +205,7 @@ class LimitingMassesTest extends PublishedCases {
                     .ifPresent(density -> answers.inside(
                             Dimension.VOLUME,
                             "block",
-                            org.steelyard.model.VolumeUnit.L.fromKg(
+                            org.steelyard.model.unit.VolumeUnit.L.fromKg(
                                     fuel.rampKg().sum(), density)));
             if (dryKg.isPresent() && zeroFuelKg.isPresent()) {
                 answers.mass(

@@ -2,10 +2,10 @@ package org.steelyard.validation;
 
 import java.util.OptionalDouble;
 import org.steelyard.balance.LoadChange;
-import org.steelyard.check.LimitingMasses;
-import org.steelyard.model.MassLimits;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.PerformanceLimits;
+import org.steelyard.check.flight.LimitingMasses;
+import org.steelyard.model.limit.MassLimits;
+import org.steelyard.model.loading.PerformanceLimits;
+import org.steelyard.model.unit.MassMoment;
 
 /** Shifts, additions, removals, ballast, the mass to move or to add for a wanted CG, levers of forces. */
 class LoadChangesTest extends PublishedCases {

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import org.steelyard.model.Load;
-import org.steelyard.model.MassLimits;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.PerformanceLimits;
-import org.steelyard.model.Severity;
+import org.steelyard.model.finding.Severity;
+import org.steelyard.model.limit.MassLimits;
+import org.steelyard.model.loading.Load;
+import org.steelyard.model.loading.PerformanceLimits;
+import org.steelyard.model.unit.MassMoment;
 
 /** Tables of items with masses, arms and moments, their totals, and what burns off. */
 class LoadedTablesTest extends PublishedCases {

@@ -1,8 +1,8 @@
 package org.steelyard.validation;
 
 import java.util.OptionalDouble;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MeanChord;
+import org.steelyard.model.type.MeanChord;
+import org.steelyard.model.unit.MassMoment;
 
 /** Arm to % MAC and back, and the chord that known positions imply. */
 class PercentMacTest extends PublishedCases {

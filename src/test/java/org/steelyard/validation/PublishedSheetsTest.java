@@ -12,22 +12,22 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import org.steelyard.grade.Diagnosis;
-import org.steelyard.grade.Exercise;
-import org.steelyard.grade.MarkedSheet;
-import org.steelyard.grade.Marker;
-import org.steelyard.model.CgMeasure;
-import org.steelyard.model.Claim;
-import org.steelyard.model.LengthUnit;
-import org.steelyard.model.MarkingScheme;
-import org.steelyard.model.MarkingScheme.ItemRule;
-import org.steelyard.model.MassUnit;
-import org.steelyard.model.MeanChord;
-import org.steelyard.model.Origin;
-import org.steelyard.model.Policy;
-import org.steelyard.model.SharingRule;
-import org.steelyard.model.SheetItem;
-import org.steelyard.model.StudentSheet;
+import org.steelyard.grade.mark.Diagnosis;
+import org.steelyard.grade.mark.MarkedSheet;
+import org.steelyard.grade.mark.Marker;
+import org.steelyard.grade.working.Exercise;
+import org.steelyard.model.input.CgMeasure;
+import org.steelyard.model.input.Claim;
+import org.steelyard.model.input.SheetItem;
+import org.steelyard.model.input.StudentSheet;
+import org.steelyard.model.loading.Origin;
+import org.steelyard.model.policy.MarkingScheme;
+import org.steelyard.model.policy.MarkingScheme.ItemRule;
+import org.steelyard.model.policy.Policy;
+import org.steelyard.model.policy.SharingRule;
+import org.steelyard.model.type.MeanChord;
+import org.steelyard.model.unit.LengthUnit;
+import org.steelyard.model.unit.MassUnit;
 
 /**
  * Published worked examples handed in as load sheets: what is printed is entered as it is printed, and must get every

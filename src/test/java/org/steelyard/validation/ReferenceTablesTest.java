@@ -17,17 +17,17 @@ import org.hipparchus.analysis.interpolation.LinearInterpolator;
 import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.steelyard.model.HoldLoad;
-import org.steelyard.model.LengthUnit;
-import org.steelyard.model.LimitLine;
-import org.steelyard.model.LimitPoint;
-import org.steelyard.model.MassScheme;
-import org.steelyard.model.MassUnit;
-import org.steelyard.model.MeanChord;
-import org.steelyard.model.PassengerCategory;
-import org.steelyard.model.Passengers;
-import org.steelyard.model.Side;
-import org.steelyard.model.Straightness;
+import org.steelyard.model.limit.LimitLine;
+import org.steelyard.model.limit.LimitPoint;
+import org.steelyard.model.limit.Side;
+import org.steelyard.model.limit.Straightness;
+import org.steelyard.model.loading.HoldLoad;
+import org.steelyard.model.loading.Passengers;
+import org.steelyard.model.type.MassScheme;
+import org.steelyard.model.type.MeanChord;
+import org.steelyard.model.type.PassengerCategory;
+import org.steelyard.model.unit.LengthUnit;
+import org.steelyard.model.unit.MassUnit;
 
 /** The published tables of envelopes and of standard masses. */
 @Tag("validation")

@@ -3,13 +3,13 @@ package org.steelyard.validation;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.steelyard.balance.Balance;
-import org.steelyard.model.HoldLoad;
-import org.steelyard.model.MassLimits;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MassScheme;
-import org.steelyard.model.Passengers;
-import org.steelyard.model.PerformanceLimits;
-import org.steelyard.model.ZoneLoad;
+import org.steelyard.model.limit.MassLimits;
+import org.steelyard.model.loading.HoldLoad;
+import org.steelyard.model.loading.Passengers;
+import org.steelyard.model.loading.PerformanceLimits;
+import org.steelyard.model.loading.ZoneLoad;
+import org.steelyard.model.type.MassScheme;
+import org.steelyard.model.unit.MassMoment;
 
 /** Passengers, bags and crew counted by a scheme of standard masses. */
 class StandardMassesTest extends PublishedCases {

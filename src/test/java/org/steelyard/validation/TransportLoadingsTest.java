@@ -6,20 +6,20 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.Distribution;
-import org.steelyard.check.Assessment;
-import org.steelyard.model.CabinZone;
-import org.steelyard.model.FindingCode;
-import org.steelyard.model.Hold;
-import org.steelyard.model.HoldLoad;
-import org.steelyard.model.Loading;
-import org.steelyard.model.MassLimits;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MeanChord;
-import org.steelyard.model.Passengers;
-import org.steelyard.model.PerformanceLimits;
-import org.steelyard.model.Phase;
-import org.steelyard.model.Severity;
-import org.steelyard.model.ZoneLoad;
+import org.steelyard.check.result.Assessment;
+import org.steelyard.model.finding.FindingCode;
+import org.steelyard.model.finding.Phase;
+import org.steelyard.model.finding.Severity;
+import org.steelyard.model.limit.MassLimits;
+import org.steelyard.model.loading.HoldLoad;
+import org.steelyard.model.loading.Loading;
+import org.steelyard.model.loading.Passengers;
+import org.steelyard.model.loading.PerformanceLimits;
+import org.steelyard.model.loading.ZoneLoad;
+import org.steelyard.model.type.CabinZone;
+import org.steelyard.model.type.Hold;
+import org.steelyard.model.type.MeanChord;
+import org.steelyard.model.unit.MassMoment;
 
 /** Whole loadings, from empty to landing, through type, loading, balance and checks. */
 class TransportLoadingsTest extends PublishedCases {

@@ -3,15 +3,15 @@ package org.steelyard.validation;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.steelyard.balance.LoadChange;
-import org.steelyard.check.FindingText;
-import org.steelyard.model.CgRange;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.MeanChord;
-import org.steelyard.model.TrimLaw;
-import org.steelyard.model.TrimPoint;
-import org.steelyard.model.TrimPoints;
-import org.steelyard.model.TrimSlope;
-import org.steelyard.model.TrimUnit;
+import org.steelyard.check.text.FindingText;
+import org.steelyard.model.limit.CgRange;
+import org.steelyard.model.trim.TrimLaw;
+import org.steelyard.model.trim.TrimPoint;
+import org.steelyard.model.trim.TrimPoints;
+import org.steelyard.model.trim.TrimSlope;
+import org.steelyard.model.trim.TrimUnit;
+import org.steelyard.model.type.MeanChord;
+import org.steelyard.model.unit.MassMoment;
 
 /** Readings of load sheets and reports: how they are shown, and which way a change of load turns the trim. */
 class TrimTest extends PublishedCases {

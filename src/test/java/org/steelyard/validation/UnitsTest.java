@@ -2,7 +2,7 @@ package org.steelyard.validation;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import org.steelyard.model.VolumeUnit;
+import org.steelyard.model.unit.VolumeUnit;
 
 /** Conversions of mass, length, moment and volume, and fuel by volume and density. */
 class UnitsTest extends PublishedCases {

@@ -2,9 +2,9 @@ package org.steelyard.validation;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.steelyard.model.MassMoment;
-import org.steelyard.model.ScaleReading;
-import org.steelyard.model.WeighingRecord;
+import org.steelyard.model.type.ScaleReading;
+import org.steelyard.model.type.WeighingRecord;
+import org.steelyard.model.unit.MassMoment;
 
 /** Basic mass and CG from scale readings, along the aircraft and across it. */
 class WeighingTest extends PublishedCases {

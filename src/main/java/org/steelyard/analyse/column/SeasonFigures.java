@@ -1,0 +1,51 @@
+package org.steelyard.analyse.column;
+
+import java.time.YearMonth;
+import java.util.List;
+import org.steelyard.analyse.column.FlightColumns.Week;
+import org.steelyard.analyse.figure.HistogramCells;
+import org.steelyard.analyse.figure.Measure;
+
+/** A season's figures put together by groups, from which its statistics are made; however they are held. */
+public interface SeasonFigures {
+
+    GroupNames<String> types();
+
+    GroupNames<TrimSetting> settings();
+
+    GroupNames<String> tails();
+
+    GroupNames<String> routes();
+
+    GroupNames<YearMonth> months();
+
+    GroupNames<Week> weeks();
+
+    GroupNames<Band> massBands();
+
+    GroupNames<Band> loadFactors();
+
+    /** The columns that the user named. */
+    List<? extends GroupNames<String>> named();
+
+    /** Columns that the user named and no flight has. */
+    List<String> missing();
+
+    /** Columns that the user named and that have too many different values to group by. */
+    List<String> leftOut();
+
+    /**
+     * The known figures of one measure by group, within a type or, where the measure is by flaps, within a setting. The
+     * place of a group is {@code within * groups.groups() + group}.
+     */
+    Grouped grouped(Measure measure, GroupNames<?> groups);
+
+    /** The known figures of one measure by setting; a place for each of {@link #settings}. */
+    Grouped bySetting(Measure measure);
+
+    /** The known figures of one measure by type; a place for each of {@link #types}. */
+    Grouped byType(Measure measure);
+
+    /** The figures of one setting counted in cells of one width, for histograms. */
+    HistogramCells cells(TrimSetting setting, Measure measure, double width);
+}

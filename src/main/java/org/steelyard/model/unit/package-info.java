@@ -1,0 +1,2 @@
+/** Units, amounts, tolerances and texts that everything shares. */
+package org.steelyard.model.unit;

@@ -1,0 +1,55 @@
+package org.steelyard.read.loading;
+
+import java.util.Comparator;
+import org.steelyard.read.heading.Slot;
+
+/**
+ * Where an item says that it lies. Comparable, so that a map of names with the same hash code is searched in order and
+ * not one by one.
+ *
+ * @param kind which of the type's places the name is for
+ * @param name name as it stands there; blank for nowhere in particular
+ * @param zone zone that stands beside a seat row; blank for none
+ */
+record ItemPlace(Kind kind, String name, String zone) implements Comparable<ItemPlace> {
+
+    private static final Comparator<ItemPlace> ORDER =
+            Comparator.comparing(ItemPlace::kind).thenComparing(ItemPlace::name).thenComparing(ItemPlace::zone);
+
+    /** Kinds of places. */
+    enum Kind {
+        ZONE("zone", Slot.ITEM_ZONE),
+        ROW("seat row", Slot.ITEM_ROW),
+        HOLD("hold", Slot.ITEM_HOLD),
+        TANK("tank", Slot.ITEM_TANK),
+        STATION("crew station", Slot.ITEM_STATION),
+        /** Whichever has the name. */
+        NAMED("place", Slot.ITEM_PLACE),
+        /** Nowhere in particular: the item adds to a total. */
+        ANYWHERE("place", Slot.ITEM_PLACE);
+
+        private final String word;
+        private final Slot slot;
+
+        Kind(String word, Slot slot) {
+            this.word = word;
+            this.slot = slot;
+        }
+
+        String word() {
+            return word;
+        }
+
+        /** What its column is. */
+        Slot slot() {
+            return slot;
+        }
+    }
+
+    static final ItemPlace ANYWHERE = new ItemPlace(Kind.ANYWHERE, "", "");
+
+    @Override
+    public int compareTo(ItemPlace other) {
+        return ORDER.compare(this, other);
+    }
+}

@@ -1,0 +1,11 @@
+package org.steelyard.read.text;
+
+/** A number with its noun. */
+public final class Counted {
+
+    private Counted() {}
+
+    public static String of(long count, String noun) {
+        return count + " " + noun + (count == 1 ? "" : "s");
+    }
+}

@@ -1,0 +1,39 @@
+package org.steelyard.report.text;
+
+import java.util.Locale;
+
+/** Numbers as people read them on a page. */
+public final class Shown {
+
+    private Shown() {}
+
+    /** A count with its thousands set apart, as {@code 3,012}. */
+    public static String count(long number) {
+        return String.format(Locale.ROOT, "%,d", number);
+    }
+
+    /** A number with so many decimals and its thousands set apart, with a true minus sign. */
+    public static String fixed(double number, int decimals) {
+        return PlainNumber.grouped(number, decimals).replace('-', '−');
+    }
+
+    /** A share in percent that never says 0 for something or 100 for less than all. */
+    public static String share(long part, long whole) {
+        if (whole == 0 || part == 0) {
+            return "0 %";
+        }
+        if (part == whole) {
+            return "100 %";
+        }
+        double percent = 100.0 * part / whole;
+        if (percent < 0.1) {
+            return "under 0.1 %";
+        }
+        return percent > 99.9 ? "over 99.9 %" : fixed(percent, 1) + " %";
+    }
+
+    /** A count with its noun, as {@code 1 flight} or {@code 2 flights}. */
+    public static String counted(long number, String singular) {
+        return count(number) + " " + (number == 1 ? singular : singular + "s");
+    }
+}

@@ -1,0 +1,106 @@
+package org.steelyard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** Each package is a room of one job, small enough to be walked, that says what it is for and what it uses. */
+class RoomsTest {
+
+    private static final int MOST_FILES = 30;
+    private static final String ROOT = "org.steelyard";
+    private static final Path SOURCES = Path.of("src/main/java");
+    private static final Pattern USES =
+            Pattern.compile("\\* <p>Uses ([^.]*(?:\\.[a-z][^.]*)*)\\.\\n \\*/", Pattern.DOTALL);
+    private static final Pattern ROOM = Pattern.compile("\\{@code ([a-z.]+)}");
+
+    private static final Map<String, List<Path>> FILES = new TreeMap<>();
+    private static JavaClasses classes;
+
+    @BeforeAll
+    static void look() throws IOException {
+        try (Stream<Path> all = Files.walk(SOURCES)) {
+            all.filter(path -> path.toString().endsWith(".java"))
+                    .forEach(path -> FILES.computeIfAbsent(
+                                    SOURCES.relativize(path.getParent())
+                                            .toString()
+                                            .replace('/', '.')
+                                            .replace('\\', '.'),
+                                    name -> new ArrayList<>())
+                            .add(path));
+        }
+        classes = new ClassFileImporter()
+                .withImportOption(new DoNotIncludeTests())
+                .importPackages(ROOT);
+    }
+
+    @Test
+    void noRoomHoldsMoreThanCanBeWalked() {
+        assertThat(FILES)
+                .isNotEmpty()
+                .allSatisfy((room, files) -> assertThat(files).hasSizeLessThanOrEqualTo(MOST_FILES));
+    }
+
+    @Test
+    void noTwoTypesShareASimpleName() {
+        Map<String, Long> names = FILES.values().stream()
+                .flatMap(List::stream)
+                .map(path -> String.valueOf(path.getFileName()))
+                .filter(name -> !name.equals("package-info.java"))
+                .collect(Collectors.groupingBy(name -> name, TreeMap::new, Collectors.counting()));
+        names.values().removeIf(count -> count == 1);
+        assertThat(names).isEmpty();
+    }
+
+    @Test
+    void eachRoomSaysWhatItIsForAndNamesTheRoomsThatItUsesAndNoOthers() throws IOException {
+        Map<String, Set<String>> said = new TreeMap<>();
+        for (String room : FILES.keySet()) {
+            Path info = SOURCES.resolve(room.replace('.', '/')).resolve("package-info.java");
+            assertThat(info).exists();
+            said.put(room, said(Files.readString(info, StandardCharsets.UTF_8)));
+        }
+        Map<String, Set<String>> used = new TreeMap<>();
+        said.keySet().forEach(room -> used.put(room, new TreeSet<>()));
+        for (JavaClass user : classes) {
+            user.getDirectDependenciesFromSelf().stream()
+                    .map(dependency ->
+                            dependency.getTargetClass().getBaseComponentType().getPackageName())
+                    .filter(to -> to.startsWith(ROOT) && !to.equals(user.getPackageName()))
+                    .filter(to -> said.containsKey(user.getPackageName()))
+                    .forEach(to -> used.get(user.getPackageName()).add(to.substring(ROOT.length() + 1)));
+        }
+        assertThat(said).isEqualTo(used);
+    }
+
+    private static Set<String> said(String info) {
+        Set<String> rooms = new TreeSet<>();
+        Matcher uses = USES.matcher(info.replaceAll("\\n \\* (?!<p>)", " ").replaceAll(" +", " "));
+        if (uses.find()) {
+            Matcher room = ROOM.matcher(uses.group(1));
+            while (room.find()) {
+                rooms.add(room.group(1));
+            }
+        }
+        return rooms;
+    }
+}

@@ -1,0 +1,84 @@
+package org.steelyard.report.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.steelyard.analyse.column.StatusCount;
+import org.steelyard.analyse.season.FindingCount;
+import org.steelyard.analyse.season.SeasonSummary;
+import org.steelyard.check.text.FindingText;
+import org.steelyard.model.finding.FindingCode;
+import org.steelyard.model.finding.Severity;
+
+class WorkbookNewsTest {
+
+    private static final FindingCount AFT = new FindingCount(FindingCode.CG_AFT, Severity.BREACH, 14, 12);
+    private static final FindingCount HEAVY = new FindingCount(FindingCode.MASS_HIGH, Severity.BREACH, 20, 9);
+    private static final FindingCount CLOSE = new FindingCount(FindingCode.CG_FORWARD, Severity.MARGINAL, 7, 6);
+
+    @Test
+    void breachesComeWithTheKindOfMostFlightsAndTheTailThatStandsOut() {
+        assertThat(news(3_000, 40, 37, List.of(HEAVY, AFT, CLOSE), tail("ZZ-ABC", 110, 5), tail("ZZ-DEF", 90, 4)))
+                .isEqualTo("37 of 3,000 flights are outside a limit. Most often: CG behind the aft limit (12 flights)."
+                        + " Worst tail: ZZ-ABC, 5 of its 110 flights outside a limit (4.5 %).");
+    }
+
+    @Test
+    void tailsOfFewFlightsAreNotNamed() {
+        assertThat(news(40, 0, 8, List.of(AFT), tail("ZZ-ABC", 20, 4), tail("ZZ-DEF", 20, 4)))
+                .endsWith("(12 flights).");
+    }
+
+    @Test
+    void oneBreachIsSingular() {
+        assertThat(news(100, 0, 1, List.of(new FindingCount(FindingCode.HOLD_MASS, Severity.BREACH, 1, 1))))
+                .isEqualTo("1 of 100 flights is outside a limit. Most often: Too much in a hold (1 flight).");
+    }
+
+    @Test
+    void marginalsAreTheNewsWhereNothingIsBreached() {
+        assertThat(news(100, 6, 0, List.of(CLOSE)))
+                .isEqualTo("All 100 flights are inside every limit; 6 of 100 flights are close to one."
+                        + " Most often: CG close to the forward limit (6 flights).");
+    }
+
+    @Test
+    void aCleanSeasonSaysSo() {
+        assertThat(news(100, 0, 0, List.of())).isEqualTo("All 100 flights are inside every limit and close to none.");
+        assertThat(news(1, 0, 0, List.of())).isEqualTo("The one flight is inside every limit and close to none.");
+    }
+
+    @Test
+    void withoutFlightsTheRejectedRowsAreTheNews() {
+        SeasonSummary none = summary(0, 0, 0, List.of());
+        assertThat(WorkbookNews.of(none, 0)).isEqualTo("No flight was accepted.");
+        assertThat(WorkbookNews.of(none, 1)).isEqualTo("No flight was accepted; one row was rejected.");
+        assertThat(WorkbookNews.of(none, 1_200)).isEqualTo("No flight was accepted; 1,200 rows were rejected.");
+    }
+
+    @ParameterizedTest
+    @EnumSource(FindingCode.class)
+    void everyKindHasWordsThatFitTheirColumn(FindingCode code) {
+        for (Severity severity : Severity.values()) {
+            assertThat(FindingText.kind(code, severity)).matches("[A-Z].{8,40}");
+        }
+    }
+
+    private static String news(
+            long flights, long marginal, long breached, List<FindingCount> findings, StatusCount... tails) {
+        return WorkbookNews.of(summary(flights, marginal, breached, findings, tails), 0);
+    }
+
+    private static SeasonSummary summary(
+            long flights, long marginal, long breached, List<FindingCount> findings, StatusCount... tails) {
+        StatusCount all = new StatusCount("all", flights, flights - marginal - breached, marginal, breached);
+        return new SeasonSummary(all, List.of(), List.of(tails), List.of(), findings, List.of(), List.of());
+    }
+
+    private static StatusCount tail(String name, long flights, long breached) {
+        return new StatusCount(name, flights, flights - breached, 0, breached);
+    }
+}
