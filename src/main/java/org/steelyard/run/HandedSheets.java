@@ -3,7 +3,6 @@ package org.steelyard.run;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -26,7 +25,7 @@ final class HandedSheets {
     private final DuplicateRule rule;
     private final List<Handed> all = new ArrayList<>();
     private final Map<Loading, Set<SheetItem>> asked = new HashMap<>();
-    private final Map<List<Object>, List<Handed>> byStudent = new LinkedHashMap<>();
+    private final Map<Loading, Map<String, List<Handed>>> byStudent = new HashMap<>();
 
     /** A sheet with its number in the order of reading, and the loading that it answers. */
     record Handed(int number, StudentSheet sheet, Loading loading) {}
@@ -39,12 +38,20 @@ final class HandedSheets {
         Handed handed = new Handed(all.size(), sheet, loading);
         all.add(handed);
         asked.computeIfAbsent(loading, one -> EnumSet.noneOf(SheetItem.class)).addAll(sheet.asked());
-        byStudent.computeIfAbsent(key(handed), one -> new ArrayList<>()).add(handed);
+        byStudent
+                .computeIfAbsent(loading, one -> new HashMap<>())
+                .computeIfAbsent(name(handed), one -> new ArrayList<>())
+                .add(handed);
     }
 
-    private static List<Object> key(Handed handed) {
+    /** The name of the student, or one that no student has. */
+    private static String name(Handed handed) {
         String name = handed.sheet().student().strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
-        return List.of(name.isEmpty() ? handed.sheet().origin() : name, handed.loading());
+        return name.isEmpty() ? "\n" + handed.number() : name;
+    }
+
+    private List<Handed> same(Handed one) {
+        return byStudent.get(one.loading()).get(name(one));
     }
 
     /** The sheets that count, asked for what their exercises ask for; those that give way are told of. */
@@ -61,7 +68,7 @@ final class HandedSheets {
     }
 
     HandedIn among(Handed standing) {
-        List<Handed> same = byStudent.get(key(standing));
+        List<Handed> same = same(standing);
         return new HandedIn(
                 same.size(),
                 rule,
@@ -72,7 +79,7 @@ final class HandedSheets {
     }
 
     private boolean stands(Handed one) {
-        List<Handed> same = byStudent.get(key(one));
+        List<Handed> same = same(one);
         return same.size() == 1
                 || switch (rule) {
                     case FIRST -> same.get(0).number() == one.number();
@@ -83,7 +90,7 @@ final class HandedSheets {
     }
 
     private InputProblem gaveWay(Handed one) {
-        List<Handed> same = byStudent.get(key(one));
+        List<Handed> same = same(one);
         String way = same.stream()
                 .filter(this::stands)
                 .findFirst()

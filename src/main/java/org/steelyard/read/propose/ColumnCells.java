@@ -1,6 +1,7 @@
 package org.steelyard.read.propose;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,8 +14,17 @@ import org.steelyard.read.table.RowProblems;
 /** The filled cells of one column, and how many of them are of some kind. */
 final class ColumnCells {
 
-    /** One filled cell. */
-    record Cell(String text, CellKind kind) {}
+    /** One filled cell; comparable, as a map finds those of one hash code one by one otherwise. */
+    record Cell(String text, CellKind kind) implements Comparable<Cell> {
+
+        private static final Comparator<Cell> ORDER =
+                Comparator.comparing(Cell::text).thenComparing(Cell::kind);
+
+        @Override
+        public int compareTo(Cell other) {
+            return ORDER.compare(this, other);
+        }
+    }
 
     private final List<String> samples = new ArrayList<>();
     private final Map<Cell, Integer> counts = new LinkedHashMap<>();

@@ -141,7 +141,7 @@ record MoveList(List<String> files, List<String> gone) {
         }
         for (String name : gone) {
             if (isPart(name)) {
-                removeIfEmpty(folder.resolve(name).getParent());
+                removeIfEmpty(folder.resolve(name.substring(0, name.indexOf('/'))));
             }
         }
         for (String name : files) {

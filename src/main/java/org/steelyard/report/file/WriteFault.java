@@ -58,14 +58,13 @@ public final class WriteFault {
 
     /** A system says of a disk without room for another file what it says of a full one. */
     private static boolean isOutOfFiles(FileSystemException e) {
-        if (e.getFile() == null) {
-            return false;
+        Path folder = e.getFile() == null
+                ? null
+                : Path.of(e.getFile()).toAbsolutePath().getParent();
+        if (folder != null && folder.endsWith(StagedFolder.STAGING) && !Files.exists(folder)) {
+            folder = folder.getParent(); // what was begun is removed before this is asked
         }
-        Path folder = Path.of(e.getFile()).toAbsolutePath();
-        while (folder != null && !Files.isDirectory(folder)) { // what was begun may be gone by now
-            folder = folder.getParent();
-        }
-        if (folder == null) {
+        if (folder == null || !Files.isDirectory(folder)) {
             return false;
         }
         try {
