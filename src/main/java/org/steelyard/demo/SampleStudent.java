@@ -1,4 +1,4 @@
-package org.steelyard.grade;
+package org.steelyard.demo;
 
 import java.util.EnumMap;
 import java.util.List;
