@@ -25,6 +25,7 @@ import org.steelyard.read.ReadOptions;
 import org.steelyard.read.SeasonUnreadableException;
 import org.steelyard.report.Caution;
 import org.steelyard.report.RunFacts;
+import org.steelyard.report.SeasonWords;
 import org.steelyard.run.SeasonOutcome;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -297,6 +298,7 @@ public final class SparkAudit implements Callable<Integer> {
                 facts.inputs().size(),
                 facts.inputs().size() == 1 ? "file" : "files"));
         facts.remarks().forEach(out::println);
+        SeasonWords.leftOut(outcome.summary()).forEach(out::println);
         out.println("Reports are in " + reports + "/" + facts.season());
         out.println(Caution.TEXT);
     }
