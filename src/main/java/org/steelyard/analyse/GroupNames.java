@@ -59,6 +59,12 @@ class GroupNames<K> {
         return label.apply(keys.get(position));
     }
 
+    /** Lets go of all groups. */
+    final void clear() {
+        positions.clear();
+        keys.clear();
+    }
+
     /** Other groups of the same kind. */
     final GroupNames<K> others(Iterable<K> others) {
         GroupNames<K> names = new GroupNames<>(grouping, label, order);

@@ -74,6 +74,8 @@ public final class MergeableTally implements Serializable {
 
     static final String WEEK = "week";
 
+    private static final String TAIL = "tail";
+
     private static final String BY = "by ";
 
     private final RankSketch.Maker maker;
@@ -141,7 +143,9 @@ public final class MergeableTally implements Serializable {
         }
         double units = difference.getAsDouble();
         String tail = flight.loading().tail().registration();
-        addRecorded(new Recorded(RecordedTrimGroup.TAIL, tail), units, rule.marginalUnits());
+        if (isKept(TAIL)) {
+            addRecorded(new Recorded(RecordedTrimGroup.TAIL, tail), units, rule.marginalUnits());
+        }
         for (Extra extra : flight.loading().extras()) {
             if (!rule.groupBy().isBlank()
                     && extra.name().equalsIgnoreCase(rule.groupBy())
@@ -202,7 +206,7 @@ public final class MergeableTally implements Serializable {
         One one = new One(figures, parts, setting, status);
         add("type", type.id(), one);
         add("flap setting", setting, one);
-        add("tail", loading.tail().registration(), one);
+        add(TAIL, loading.tail().registration(), one);
         add("route", route, one);
         add("month", YearMonth.from(ident.date()), one);
         add(WEEK, Week.of(ident.date()), one);
@@ -256,7 +260,7 @@ public final class MergeableTally implements Serializable {
             return;
         }
         Set<Object> known = groups.computeIfAbsent(grouping, absent -> new HashSet<>());
-        if (known.add(group) && known.size() > PartTallies.MOST_GROUPS) {
+        if (known.add(group) && known.size() > SeasonStatistics.MOST_GROUPS) {
             leaveOut(grouping);
             return;
         }
@@ -268,7 +272,7 @@ public final class MergeableTally implements Serializable {
             }
         });
         boolean explained =
-                grouping.equals("tail") || grouping.equals("route") || grouping.equals(WEEK) || grouping.startsWith(BY);
+                grouping.equals(TAIL) || grouping.equals("route") || grouping.equals(WEEK) || grouping.startsWith(BY);
         if (explained && one.parts.isPresent()) {
             double[] figures = one.parts.get().all();
             partsByGroup
@@ -293,7 +297,9 @@ public final class MergeableTally implements Serializable {
         groups.remove(grouping);
         values.keySet().removeIf(place -> place.grouping().equals(grouping));
         partsByGroup.keySet().removeIf(place -> place.grouping().equals(grouping));
-        recorded.keySet().removeIf(key -> id(key.kind()).equals(grouping));
+        recorded.keySet()
+                .removeIf(key -> id(key.kind()).equals(grouping)
+                        || (grouping.equals(TAIL) && key.kind().equals(RecordedTrimGroup.TAIL)));
         if (grouping.equals("route")) {
             routes.clear();
         }
@@ -336,7 +342,7 @@ public final class MergeableTally implements Serializable {
         Set<String> out = new TreeSet<>(leftOut);
         out.addAll(other.leftOut);
         groups.forEach((grouping, known) -> {
-            if (known.size() > PartTallies.MOST_GROUPS) {
+            if (known.size() > SeasonStatistics.MOST_GROUPS) {
                 out.add(grouping);
             }
         });
@@ -378,6 +384,8 @@ public final class MergeableTally implements Serializable {
     public List<String> leftOut() {
         return leftOut.stream()
                 .map(grouping -> grouping.startsWith(BY) ? grouping.substring(BY.length()) : grouping)
+                .sorted()
+                .distinct()
                 .toList();
     }
 

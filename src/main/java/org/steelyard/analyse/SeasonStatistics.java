@@ -12,7 +12,7 @@ import java.util.List;
  * @param drift control charts by week for each type
  * @param cloud every flight as a point, for pictures
  * @param missing columns named for grouping that no flight has
- * @param leftOut columns named for grouping that have more than 50,000 different values
+ * @param leftOut groupings that have more than {@link #MOST_GROUPS} different values, in order of name
  */
 public record SeasonStatistics(
         List<GroupSpread> spreads,
@@ -23,6 +23,9 @@ public record SeasonStatistics(
         FlightCloud cloud,
         List<String> missing,
         List<String> leftOut) {
+
+    /** By what has more different values nothing is grouped: nobody looks at so many, and they take memory. */
+    public static final int MOST_GROUPS = 50_000;
 
     /** Copies the lists. */
     public SeasonStatistics {

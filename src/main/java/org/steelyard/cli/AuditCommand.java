@@ -9,9 +9,9 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import org.steelyard.config.Configuration;
 import org.steelyard.model.InputProblem;
-import org.steelyard.model.OneLine;
 import org.steelyard.read.ReadOptions;
 import org.steelyard.read.SeasonUnreadableException;
+import org.steelyard.report.SeasonWords;
 import org.steelyard.run.SeasonOutcome;
 import org.steelyard.run.SeasonRequest;
 import org.steelyard.run.SeasonRun;
@@ -131,11 +131,7 @@ final class AuditCommand implements Callable<Integer> {
         outcome.summary().statistics().missing().stream()
                 .filter(by::contains)
                 .forEach(name -> err.println("--by: no flight has a column '" + name + "' to carry along"));
-        outcome.summary()
-                .statistics()
-                .leftOut()
-                .forEach(name ->
-                        err.println("No statistics by '" + OneLine.value(name) + "': it has more than 50,000 values."));
+        SeasonWords.leftOut(outcome.summary()).forEach(err::println);
         if (!quiet) {
             new ClosingSummary(outcome).lines().forEach(spec.commandLine().getOut()::println);
         }

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.steelyard.analyse.Excess;
+import org.steelyard.analyse.SeasonStatistics;
 import org.steelyard.analyse.SeasonSummary;
 import org.steelyard.analyse.StatusCount;
 import org.steelyard.analyse.TrimGroup;
 import org.steelyard.analyse.WorstFlight;
 import org.steelyard.check.FindingText;
+import org.steelyard.model.OneLine;
 import org.steelyard.model.TrimUnit;
 
 /** What terminal, page and workbook say of a season in the same words. */
@@ -21,6 +23,9 @@ public final class SeasonWords {
     static final List<String> TYPICAL = List.of("5 %", "Median", "95 %");
 
     static final String NO_TRIM = "No flight has a trim: its type has no scale, or no flap setting was given.";
+
+    private static final String TOO_MANY =
+            "more than " + Shown.count(SeasonStatistics.MOST_GROUPS) + " different values";
 
     private SeasonWords() {}
 
@@ -35,6 +40,25 @@ public final class SeasonWords {
         summary.worstTail().ifPresent(tail -> sentences.add(worst("tail", tail)));
         summary.worstRoute().ifPresent(route -> sentences.add(worst("route", route)));
         return sentences;
+    }
+
+    /**
+     * The groupings that the statistics leave out.
+     *
+     * @param summary the season
+     * @return a sentence of each
+     */
+    public static List<String> leftOut(SeasonSummary summary) {
+        return summary.statistics().leftOut().stream()
+                .map(grouping -> "No statistics by '" + OneLine.value(grouping) + "': it has " + TOO_MANY + ".")
+                .toList();
+    }
+
+    /** Why no route is named; blank where routes are, or there are none. */
+    static String tooManyRoutes(SeasonSummary summary) {
+        return summary.routes().isEmpty() && summary.statistics().leftOut().contains("route")
+                ? "Left out: there are " + TOO_MANY + "."
+                : "";
     }
 
     private static String worst(String kind, StatusCount count) {

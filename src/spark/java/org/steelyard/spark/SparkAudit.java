@@ -25,6 +25,7 @@ import org.steelyard.report.Caution;
 import org.steelyard.report.RunFacts;
 import org.steelyard.report.StagedFolder;
 import org.steelyard.run.ProgramVersion;
+import org.steelyard.report.SeasonWords;
 import org.steelyard.run.SeasonOutcome;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -352,6 +353,7 @@ public final class SparkAudit implements Callable<Integer> {
                 facts.inputs().size(),
                 facts.inputs().size() == 1 ? "file" : "files"));
         facts.remarks().forEach(out::println);
+        SeasonWords.leftOut(outcome.summary()).forEach(out::println);
         out.println("Reports are in " + Store.child(reports, facts.season()));
         out.println(Caution.TEXT);
     }

@@ -248,7 +248,7 @@ class MergeableTallyTest {
         MergeableTally two = copy(one);
         one.add(flights.get(0), PlantedSeason.POLICY);
         two.add(flights.get(1), PlantedSeason.POLICY);
-        for (int i = 0; i < PartTallies.MOST_GROUPS / 2; i++) {
+        for (int i = 0; i < SeasonStatistics.MOST_GROUPS / 2; i++) {
             one.groups(MergeableTally.id("pilot")).add("A" + i);
             two.groups(MergeableTally.id("pilot")).add("B" + i);
         }
