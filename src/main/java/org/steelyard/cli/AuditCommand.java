@@ -19,9 +19,9 @@ import org.steelyard.cli.text.ClosingSummary;
 import org.steelyard.cli.text.TerminalProgress;
 import org.steelyard.config.Configuration;
 import org.steelyard.model.input.InputProblem;
-import org.steelyard.model.unit.OneLine;
 import org.steelyard.read.table.ReadOptions;
 import org.steelyard.read.table.SeasonUnreadableException;
+import org.steelyard.report.output.LeftOutGroupings;
 import org.steelyard.run.SeasonOutcome;
 import org.steelyard.run.SeasonRequest;
 import org.steelyard.run.SeasonRun;
@@ -141,11 +141,7 @@ final class AuditCommand implements Callable<Integer> {
         outcome.summary().statistics().missing().stream()
                 .filter(by::contains)
                 .forEach(name -> err.println("--by: no flight has a column '" + name + "' to carry along"));
-        outcome.summary()
-                .statistics()
-                .leftOut()
-                .forEach(name ->
-                        err.println("No statistics by '" + OneLine.value(name) + "': it has more than 50,000 values."));
+        LeftOutGroupings.of(outcome.summary()).forEach(err::println);
         if (!quiet) {
             new ClosingSummary(outcome).lines().forEach(spec.commandLine().getOut()::println);
         }

@@ -7,7 +7,7 @@
  * {@code grade.make}, {@code grade.mark}, {@code grade.text}, {@code grade.working}, {@code model.finding},
  * {@code model.input}, {@code model.limit}, {@code model.policy}, {@code model.trim}, {@code model.type},
  * {@code model.unit}, {@code read.loading}, {@code read.propose}, {@code read.row}, {@code read.table},
- * {@code report.file}, {@code report.flight}, {@code report.grade}, {@code report.season}, {@code report.text},
- * {@code report.type}, {@code run}, {@code trim}.
+ * {@code report.file}, {@code report.flight}, {@code report.grade}, {@code report.output}, {@code report.season},
+ * {@code report.text}, {@code report.type}, {@code run}, {@code trim}.
  */
 package org.steelyard.cli;

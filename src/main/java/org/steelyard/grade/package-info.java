@@ -1,8 +1,5 @@
 /**
  * Marking of students' load sheets: each figure against the right one, figures that follow from an earlier slip, and
  * which slip that was. Pure: a sheet, a loading and a scheme in, marks and words out.
- *
- * <p>Uses {@code grade.mark}, {@code grade.text}, {@code grade.working}, {@code model.input}, {@code model.type},
- * {@code model.unit}.
  */
 package org.steelyard.grade;

@@ -44,10 +44,6 @@ final class Remarks {
                     rejectedShown,
                     rejected));
         }
-        if (!tally.leftOut().isEmpty()) {
-            remarks.add("No statistics by " + String.join(", ", tally.leftOut())
-                    + ": there are more than 50,000 of them.");
-        }
         return remarks;
     }
 }

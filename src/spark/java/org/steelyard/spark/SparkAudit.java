@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.apache.spark.SparkConf;
 import org.apache.spark.api.java.JavaSparkContext;
+import org.steelyard.report.output.LeftOutGroupings;
 import org.steelyard.config.source.ConfigFault;
 import org.steelyard.config.ConfigFolder;
 import org.steelyard.config.ConfigResult;
@@ -25,6 +26,7 @@ import org.steelyard.report.text.Caution;
 import org.steelyard.report.output.RunFacts;
 import org.steelyard.report.file.StagedFolder;
 import org.steelyard.run.ProgramVersion;
+import org.steelyard.report.words.SeasonWords;
 import org.steelyard.run.SeasonOutcome;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -352,6 +354,7 @@ public final class SparkAudit implements Callable<Integer> {
                 facts.inputs().size(),
                 facts.inputs().size() == 1 ? "file" : "files"));
         facts.remarks().forEach(out::println);
+        LeftOutGroupings.of(outcome.summary()).forEach(out::println);
         out.println("Reports are in " + Store.child(reports, facts.season()));
         out.println(Caution.TEXT);
     }

@@ -40,6 +40,11 @@ final class CodeColumn {
         return code;
     }
 
+    void clear() {
+        planes.clear();
+        size = 0;
+    }
+
     int size() {
         return size;
     }

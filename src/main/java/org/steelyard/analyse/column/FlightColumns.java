@@ -14,7 +14,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.steelyard.analyse.figure.Ascending;
@@ -64,12 +66,16 @@ public final class FlightColumns implements SeasonFigures {
 
     private final Map<String, GroupColumn<String>> named = new LinkedHashMap<>();
     private final Map<String, Boolean> seen = new LinkedHashMap<>();
-    private final List<String> leftOut = new ArrayList<>();
+    private final SortedSet<String> leftOut = new TreeSet<>();
     private final Map<String, AircraftType> typesById = new LinkedHashMap<>();
     private final Map<Measure, NumberColumn> measures = new EnumMap<>(Measure.class);
     private final Map<Phase, MassColumn> massesKg = new EnumMap<>(Phase.class);
     private final Map<LocalDate, Day> days = new HashMap<>();
     private final List<GroupColumn<?>> withinTypes = new ArrayList<>(List.of(tails, routes, weeks));
+
+    /** Of these there may be too many; months and weeks are few, as flights have a year from 1900 to 2199. */
+    private final List<GroupColumn<?>> open = new ArrayList<>(List.of(tails, routes, massBands, loadFactors));
+
     private final GroupColumn<Status> statuses = new GroupColumn<>("status", Status::label, Comparator.naturalOrder());
     private Measure ascendingBy = Measure.TAKEOFF_CG;
     private Ascending ascending = new Ascending();
@@ -87,6 +93,7 @@ public final class FlightColumns implements SeasonFigures {
             }
         }
         withinTypes.addAll(named.values());
+        open.addAll(named.values());
         for (Measure measure : Measure.values()) {
             measures.put(measure, new NumberColumn());
         }
@@ -106,23 +113,30 @@ public final class FlightColumns implements SeasonFigures {
         addTime(loading.flight());
         massBands.add(Band.ofMass(type, flight.balance().takeoff().massKg()));
         loadFactors.add(Band.ofLoadFactor(type, flight.balance().distribution()));
-        addNamed(loading);
+        named.forEach((name, column) -> column.add(value(loading, name)));
+        leaveOutWhatIsTooMany();
         addNumbers(flight);
         statuses.add(status);
     }
 
-    private void addNamed(Loading loading) {
-        named.forEach((name, column) -> column.add(value(loading, name)));
-        for (GroupColumn<String> column : named()) {
-            if (column.groups() > GroupColumn.MOST_GROUPS) {
-                named.remove(column.grouping());
-                withinTypes.remove(column);
-                leftOut.add(column.grouping());
+    private void leaveOutWhatIsTooMany() {
+        for (int i = open.size() - 1; i >= 0; i--) {
+            if (open.get(i).groups() > GroupNames.MOST_GROUPS) {
+                leaveOut(open.remove(i));
             }
         }
     }
 
-    /** Columns of more different values than anybody looks at, of which nothing is held any more. */
+    /** Lets go of a column; but pictures name the tails, of which there are no more than the fleet has. */
+    private void leaveOut(GroupColumn<?> column) {
+        leftOut.add(column.grouping());
+        withinTypes.remove(column);
+        named.values().remove(column);
+        if (column != tails) {
+            column.leaveOut();
+        }
+    }
+
     @Override
     public List<String> leftOut() {
         return List.copyOf(leftOut);
@@ -201,9 +215,12 @@ public final class FlightColumns implements SeasonFigures {
         return statuses.key(statuses.of(flight));
     }
 
-    /** Counts all flights by status for each group of a column. */
+    /** Counts all flights by status for each group of a column; none of one that is left out. */
     public <K> StatusTally<K> tally(GroupColumn<K> groups) {
         StatusTally<K> tally = new StatusTally<>();
+        if (isLeftOut(groups)) {
+            return tally;
+        }
         List<StatusTally.Counts> counts = IntStream.range(0, groups.groups())
                 .mapToObj(position -> tally.of(groups.key(position)))
                 .toList();
@@ -224,8 +241,8 @@ public final class FlightColumns implements SeasonFigures {
     }
 
     @Override
-    public GroupColumn<String> tails() {
-        return tails;
+    public GroupNames<String> tails() {
+        return open.contains(tails) ? tails : tails.others(List.of());
     }
 
     @Override
@@ -255,6 +272,9 @@ public final class FlightColumns implements SeasonFigures {
 
     @Override
     public Grouped grouped(Measure measure, GroupNames<?> names) {
+        if (isLeftOut(names)) {
+            return new Buckets(new FlightColumns(List.of()), measure, flight -> 0, 0);
+        }
         if (!(names instanceof GroupColumn<?> groups)) {
             throw new IllegalArgumentException(names.grouping() + " is no column of these flights");
         }

@@ -10,10 +10,8 @@ import java.util.function.Function;
  */
 public final class GroupColumn<K> extends GroupNames<K> {
 
-    /** A column with a value of its own for each flight is no grouping; reasons are given for the first so many. */
-    public static final int MOST_GROUPS = 50_000;
-
     private final CodeColumn codes = new CodeColumn();
+    private boolean leftOut;
 
     GroupColumn(String grouping, Function<K, String> label, Comparator<K> order) {
         super(grouping, label, order);
@@ -23,16 +21,23 @@ public final class GroupColumn<K> extends GroupNames<K> {
         return new GroupColumn<>(grouping, name -> name.isBlank() ? "not given" : name, GroupOrder.BY_NAME);
     }
 
-    /** Takes the next flight's group and hands back its position. */
-    int add(K key) {
-        int position = make(key);
-        add(position);
-        return position;
+    /** Takes the next flight's group. */
+    void add(K key) {
+        if (!leftOut) {
+            add(make(key));
+        }
     }
 
     /** Takes the next flight's group by its position. */
     void add(int position) {
         codes.add(position);
+    }
+
+    /** Lets go of all that is held, and takes nothing any more. */
+    void leaveOut() {
+        leftOut = true;
+        codes.clear();
+        clear();
     }
 
     int size() {

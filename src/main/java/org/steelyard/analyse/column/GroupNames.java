@@ -15,6 +15,9 @@ import java.util.stream.IntStream;
  */
 public class GroupNames<K> {
 
+    /** By what has more different values nothing is grouped: nobody looks at so many, and they take memory. */
+    public static final int MOST_GROUPS = 50_000;
+
     private final String grouping;
     private final Function<K, String> label;
     private final Comparator<K> order;
@@ -57,6 +60,12 @@ public class GroupNames<K> {
 
     public final String label(int position) {
         return label.apply(keys.get(position));
+    }
+
+    /** Lets go of all groups. */
+    final void clear() {
+        positions.clear();
+        keys.clear();
     }
 
     /** Other groups of the same kind. */

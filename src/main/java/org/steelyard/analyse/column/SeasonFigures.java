@@ -31,8 +31,13 @@ public interface SeasonFigures {
     /** Columns that the user named and no flight has. */
     List<String> missing();
 
-    /** Columns that the user named and that have too many different values to group by. */
+    /** Groupings of too many groups, in order of name; nothing of them is held. */
     List<String> leftOut();
+
+    /** Whether a kind of groups has too many of them: each flight is in one of each kind. */
+    default boolean isLeftOut(GroupNames<?> kind) {
+        return kind.groups() == 0 && types().groups() > 0;
+    }
 
     /**
      * The known figures of one measure by group, within a type or, where the measure is by flaps, within a setting. The

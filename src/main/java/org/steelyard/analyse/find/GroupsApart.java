@@ -53,6 +53,7 @@ final class GroupsApart {
         kinds.add(figures.tails());
         kinds.add(figures.routes());
         kinds.addAll(figures.named());
+        kinds.removeIf(figures::isLeftOut);
         byType = figures.byType(Measure.TAKEOFF_CG);
     }
 

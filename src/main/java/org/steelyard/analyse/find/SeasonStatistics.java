@@ -2,6 +2,7 @@ package org.steelyard.analyse.find;
 
 import java.util.List;
 import org.steelyard.analyse.column.FlightCloud;
+import org.steelyard.analyse.column.GroupNames;
 import org.steelyard.analyse.part.SpreadDrivers;
 
 /**
@@ -14,7 +15,7 @@ import org.steelyard.analyse.part.SpreadDrivers;
  * @param drift control charts by week for each type
  * @param cloud every flight as a point, for pictures
  * @param missing columns named for grouping that no flight has
- * @param leftOut columns named for grouping that have more than 50,000 different values
+ * @param leftOut groupings that have more than {@link GroupNames#MOST_GROUPS} different values, in order of name
  */
 public record SeasonStatistics(
         List<GroupSpread> spreads,

@@ -24,12 +24,16 @@ public final class PartTallies {
     /** A group of one type. */
     public record Key(String grouping, int type, int group) {}
 
+    /** Reasons are given for the first so many groups. */
+    private static final int MOST_KEPT = 50_000;
+
     private final SeasonFigures figures;
     private final Map<String, LoadParts> names = new HashMap<>();
     private final Map<Integer, PartTally> byType = new HashMap<>();
     private final Map<Integer, PartTally> bySetting = new HashMap<>();
     private final Map<Key, PartMeans> byGroup = new HashMap<>();
-    private int forgotten;
+    private int kinds = Integer.MAX_VALUE;
+    private boolean full;
 
     public PartTallies(SeasonFigures figures) {
         this.figures = figures;
@@ -65,21 +69,29 @@ public final class PartTallies {
         double[] all = figures.all();
         tally(byType, typeCode, parts).add(figures, all, OptionalDouble.empty());
         tally(bySetting, columns.settings.of(index), parts).add(figures, all, trim);
-        if (columns.leftOut().size() > forgotten) {
-            forgotten = columns.leftOut().size();
-            byGroup.keySet().removeIf(key -> columns.leftOut().contains(key.grouping()));
-        }
+        forgetWhatIsLeftOut(columns.withinTypes());
         for (GroupColumn<?> column : columns.withinTypes()) {
             add(new Key(column.grouping(), typeCode, column.of(index)), parts, all);
         }
         return Optional.of(figures);
     }
 
+    private void forgetWhatIsLeftOut(List<GroupColumn<?>> left) {
+        if (left.size() < kinds) {
+            kinds = left.size();
+            byGroup.keySet()
+                    .removeIf(key ->
+                            left.stream().noneMatch(column -> column.grouping().equals(key.grouping())));
+        }
+    }
+
     private void add(Key key, LoadParts parts, double[] figures) {
         PartMeans known = byGroup.get(key);
         if (known != null) {
             known.add(figures);
-        } else if (byGroup.size() < GroupColumn.MOST_GROUPS) {
+        } else if (byGroup.size() >= MOST_KEPT) {
+            full = true; // for good, as a group that comes in later would lack its first flights
+        } else if (!full) {
             PartMeans first = new PartMeans(parts.size());
             first.add(figures);
             byGroup.put(key, first);

@@ -20,7 +20,7 @@ import org.steelyard.analyse.column.Band;
 import org.steelyard.analyse.column.FlightCloud;
 import org.steelyard.analyse.column.FlightColumns;
 import org.steelyard.analyse.column.FlightColumns.Week;
-import org.steelyard.analyse.column.GroupColumn;
+import org.steelyard.analyse.column.GroupNames;
 import org.steelyard.analyse.column.StatusCount;
 import org.steelyard.analyse.column.StatusTally;
 import org.steelyard.analyse.column.TrimSetting;
@@ -92,6 +92,8 @@ public final class MergeableTally implements Serializable {
 
     static final String WEEK = "week";
 
+    private static final String TAIL = "tail";
+
     private static final String BY = "by ";
 
     private final RankSketch.Maker maker;
@@ -159,7 +161,9 @@ public final class MergeableTally implements Serializable {
         }
         double units = difference.getAsDouble();
         String tail = flight.loading().tail().registration();
-        addRecorded(new Recorded(RecordedTrimGroup.TAIL, tail), units, rule.marginalUnits());
+        if (isKept(TAIL)) {
+            addRecorded(new Recorded(RecordedTrimGroup.TAIL, tail), units, rule.marginalUnits());
+        }
         for (Extra extra : flight.loading().extras()) {
             if (!rule.groupBy().isBlank()
                     && extra.name().equalsIgnoreCase(rule.groupBy())
@@ -220,7 +224,7 @@ public final class MergeableTally implements Serializable {
         One one = new One(figures, parts, setting, status);
         add("type", type.id(), one);
         add("flap setting", setting, one);
-        add("tail", loading.tail().registration(), one);
+        add(TAIL, loading.tail().registration(), one);
         add("route", route, one);
         add("month", YearMonth.from(ident.date()), one);
         add(WEEK, Week.of(ident.date()), one);
@@ -274,7 +278,7 @@ public final class MergeableTally implements Serializable {
             return;
         }
         Set<Object> known = groups.computeIfAbsent(grouping, absent -> new HashSet<>());
-        if (known.add(group) && known.size() > GroupColumn.MOST_GROUPS) {
+        if (known.add(group) && known.size() > GroupNames.MOST_GROUPS) {
             leaveOut(grouping);
             return;
         }
@@ -286,7 +290,7 @@ public final class MergeableTally implements Serializable {
             }
         });
         boolean explained =
-                grouping.equals("tail") || grouping.equals("route") || grouping.equals(WEEK) || grouping.startsWith(BY);
+                grouping.equals(TAIL) || grouping.equals("route") || grouping.equals(WEEK) || grouping.startsWith(BY);
         if (explained && one.parts.isPresent()) {
             double[] figures = one.parts.get().all();
             partsByGroup
@@ -311,7 +315,9 @@ public final class MergeableTally implements Serializable {
         groups.remove(grouping);
         values.keySet().removeIf(place -> place.grouping().equals(grouping));
         partsByGroup.keySet().removeIf(place -> place.grouping().equals(grouping));
-        recorded.keySet().removeIf(key -> id(key.kind()).equals(grouping));
+        recorded.keySet()
+                .removeIf(key -> id(key.kind()).equals(grouping)
+                        || (grouping.equals(TAIL) && key.kind().equals(RecordedTrimGroup.TAIL)));
         if (grouping.equals("route")) {
             routes.clear();
         }
@@ -354,7 +360,7 @@ public final class MergeableTally implements Serializable {
         Set<String> out = new TreeSet<>(leftOut);
         out.addAll(other.leftOut);
         groups.forEach((grouping, known) -> {
-            if (known.size() > GroupColumn.MOST_GROUPS) {
+            if (known.size() > GroupNames.MOST_GROUPS) {
                 out.add(grouping);
             }
         });
@@ -396,6 +402,8 @@ public final class MergeableTally implements Serializable {
     public List<String> leftOut() {
         return leftOut.stream()
                 .map(grouping -> grouping.startsWith(BY) ? grouping.substring(BY.length()) : grouping)
+                .sorted()
+                .distinct()
                 .toList();
     }
 

@@ -1,11 +1,14 @@
 package org.steelyard.analyse.season;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import org.steelyard.analyse.column.GroupColumn;
+import java.util.Set;
+import org.steelyard.analyse.column.GroupNames;
 import org.steelyard.analyse.column.GroupOrder;
 import org.steelyard.analyse.figure.GrowingColumn;
 import org.steelyard.analyse.figure.Spread;
@@ -21,18 +24,6 @@ import org.steelyard.model.policy.RecordedTrimRule;
  */
 final class RecordedTrimTally {
 
-    /** Comparable, so that a map of names with the same hash code is searched in order and not one by one. */
-    record Key(String kind, String name) implements Comparable<Key> {
-
-        private static final Comparator<Key> ORDER =
-                Comparator.comparing(Key::kind).thenComparing(Key::name);
-
-        @Override
-        public int compareTo(Key other) {
-            return ORDER.compare(this, other);
-        }
-    }
-
     static final RecordedTrimRule NOTHING_BEYOND = new RecordedTrimRule(Double.MAX_VALUE, Double.MAX_VALUE, "");
 
     static final Comparator<RecordedTrimGroup> TAILS_THEN_FARTHEST_OFF = Comparator.comparing(
@@ -43,9 +34,8 @@ final class RecordedTrimTally {
             .thenComparing(RecordedTrimGroup::name, GroupOrder.BY_NAME);
 
     private final RecordedTrimRule rule;
-    private final Map<Key, Group> groups = new HashMap<>();
-    private boolean tooMany;
-    private int named;
+    private final Map<String, Map<String, Group>> groups = new HashMap<>();
+    private final Set<String> leftOut = new HashSet<>();
 
     RecordedTrimTally(Policy policy) {
         rule = policy.recordedTrim().orElse(NOTHING_BEYOND);
@@ -56,27 +46,23 @@ final class RecordedTrimTally {
         if (difference.isPresent()) {
             double units = difference.getAsDouble();
             String tail = flight.loading().tail().registration();
-            groups.computeIfAbsent(new Key(RecordedTrimGroup.TAIL, tail), absent -> new Group())
-                    .add(units);
+            add(RecordedTrimGroup.TAIL, tail, units);
             for (Extra extra : flight.loading().extras()) {
-                if (!tooMany && !rule.groupBy().isBlank() && extra.name().equalsIgnoreCase(rule.groupBy())) {
-                    groups.computeIfAbsent(new Key(rule.groupBy(), extra.value()), this::namedGroup)
-                            .add(units);
-                    leaveOutIfTooMany();
+                if (!rule.groupBy().isBlank() && extra.name().equalsIgnoreCase(rule.groupBy())) {
+                    add(rule.groupBy(), extra.value(), units);
                 }
             }
         }
     }
 
-    private Group namedGroup(Key key) {
-        named++;
-        return new Group();
-    }
-
-    private void leaveOutIfTooMany() {
-        if (named > GroupColumn.MOST_GROUPS) {
-            tooMany = true;
-            groups.keySet().removeIf(key -> key.kind().equals(rule.groupBy()));
+    private void add(String kind, String name, double units) {
+        if (!leftOut.contains(kind)) {
+            Map<String, Group> ofKind = groups.computeIfAbsent(kind, absent -> new HashMap<>());
+            ofKind.computeIfAbsent(name, absent -> new Group()).add(units);
+            if (ofKind.size() > GroupNames.MOST_GROUPS) {
+                groups.remove(kind);
+                leftOut.add(kind);
+            }
         }
     }
 
@@ -91,11 +77,16 @@ final class RecordedTrimTally {
         return trim.differenceUnits(recorded.getAsDouble());
     }
 
-    List<RecordedTrimGroup> groups() {
-        return groups.entrySet().stream()
-                .map(entry -> entry.getValue().named(entry.getKey()))
-                .sorted(TAILS_THEN_FARTHEST_OFF)
-                .toList();
+    /** The groups of all kinds but those by which nothing else of the season is grouped either. */
+    List<RecordedTrimGroup> groups(List<String> leftOutOfSeason) {
+        List<RecordedTrimGroup> all = new ArrayList<>();
+        groups.forEach((kind, ofKind) -> {
+            if (!leftOutOfSeason.contains(kind)) {
+                ofKind.forEach((name, group) -> all.add(group.named(kind, name)));
+            }
+        });
+        all.sort(TAILS_THEN_FARTHEST_OFF);
+        return all;
     }
 
     private final class Group {
@@ -110,10 +101,9 @@ final class RecordedTrimTally {
             noseDown += -units > rule.marginalUnits() ? 1 : 0;
         }
 
-        RecordedTrimGroup named(Key key) {
+        RecordedTrimGroup named(String kind, String name) {
             Spread spread = differences.spread().orElseThrow();
-            return new RecordedTrimGroup(
-                    key.kind(), key.name(), spread.n(), spread.mean(), spread.sd(), noseUp, noseDown);
+            return new RecordedTrimGroup(kind, name, spread.n(), spread.mean(), spread.sd(), noseUp, noseDown);
         }
     }
 }

@@ -113,7 +113,7 @@ public final class SeasonTally {
                 trim.groups(columns),
                 worst.worstFirst(),
                 columns.tally(columns.months).counts(YearMonth::toString, StatusCount.IN_TIME),
-                recordedTrim.groups(),
+                recordedTrim.groups(columns.leftOut()),
                 statistics.statistics(),
                 likelyOutside);
     }

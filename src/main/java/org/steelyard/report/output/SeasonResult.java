@@ -33,14 +33,18 @@ public record SeasonResult(
             Policy policy,
             List<OutputFile> files) {
         long blank = summary.flightsWith(FindingCode.BLANK_LOAD);
-        RunFacts told = blank == 0
-                ? facts
-                : facts.with(String.format(
-                        Locale.ROOT,
-                        "%,d %s blank load cells, which were counted as none because no heading map says what a blank"
-                                + " means (blank: none, or blank: missing).",
-                        blank,
-                        blank == 1 ? "flight has" : "flights have"));
+        RunFacts told = facts;
+        for (String leftOut : LeftOutGroupings.of(summary)) {
+            told = told.with(leftOut);
+        }
+        if (blank > 0) {
+            told = told.with(String.format(
+                    Locale.ROOT,
+                    "%,d %s blank load cells, which were counted as none because no heading map says what a blank"
+                            + " means (blank: none, or blank: missing).",
+                    blank,
+                    blank == 1 ? "flight has" : "flights have"));
+        }
         return new SeasonResult(summary, told, fileProblems, policy, files);
     }
 }

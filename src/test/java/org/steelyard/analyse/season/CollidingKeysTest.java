@@ -20,7 +20,6 @@ class CollidingKeysTest {
 
     static Stream<Function<String, Object>> keys() {
         return Stream.of(
-                name -> new RecordedTrimTally.Key("pilot", name),
                 name -> new TrimSetting("jet180", name, ""),
                 name -> new SeasonSide.GroupKey("pilot", "jet180", name),
                 name -> new MergeableTally.Place("pilot", "jet180", name));

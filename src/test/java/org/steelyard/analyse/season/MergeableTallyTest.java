@@ -22,7 +22,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.steelyard.analyse.column.GroupColumn;
+import org.steelyard.analyse.column.GroupNames;
 import org.steelyard.analyse.figure.Measure;
 import org.steelyard.analyse.figure.MergeableMoments;
 import org.steelyard.analyse.figure.Percentiles;
@@ -255,7 +255,7 @@ class MergeableTallyTest {
         MergeableTally two = copy(one);
         one.add(flights.get(0), PlantedSeason.POLICY);
         two.add(flights.get(1), PlantedSeason.POLICY);
-        for (int i = 0; i < GroupColumn.MOST_GROUPS / 2; i++) {
+        for (int i = 0; i < GroupNames.MOST_GROUPS / 2; i++) {
             one.groups(MergeableTally.id("pilot")).add("A" + i);
             two.groups(MergeableTally.id("pilot")).add("B" + i);
         }

@@ -19,6 +19,7 @@ import org.steelyard.model.loading.Loading;
 import org.steelyard.report.book.SheetGrid;
 import org.steelyard.report.book.SheetRow;
 import org.steelyard.report.book.WorkbookStyles;
+import org.steelyard.report.output.LeftOutGroupings;
 import org.steelyard.report.words.RemedyCell;
 import org.steelyard.report.words.SeasonWords;
 import org.steelyard.report.words.WorkbookWords;
@@ -147,21 +148,21 @@ final class SheetOverviewTables {
 
     private void offenders(SeasonSummary season) {
         int top = grid.position();
-        groups(LEFT, "Tails by share breached", "Tail", season.tails());
+        groups(LEFT, "Tails by share breached", "Tail", season.tails(), "");
         int below = grid.position();
         grid.moveTo(top);
-        groups(RIGHT, "Routes by share breached", "Route", season.routes());
+        groups(RIGHT, "Routes by share breached", "Route", season.routes(), LeftOutGroupings.routes(season));
         grid.moveTo(Math.max(below, grid.position()));
         grid.gap(8);
     }
 
-    private void groups(int from, String title, String what, List<StatusCount> groups) {
+    private void groups(int from, String title, String what, List<StatusCount> groups, String tooMany) {
         List<StatusCount> ranked =
                 groups.stream().filter(count -> count.breached() > 0).toList();
         section(from, from + TABLE - 1, title);
         head(from, 2, what, "", "Flights", "Breached", "Marginal", "Share", "");
         if (ranked.isEmpty()) {
-            grid.row(14).at(from).label("None has a breached flight.", styles.quiet);
+            grid.row(14).at(from).label(tooMany.isEmpty() ? "None has a breached flight." : tooMany, styles.quiet);
             grid.join(from, from + TABLE - 1);
         }
         ranked.stream().limit(GROUP_ROWS).forEach(count -> group(from, count));

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.steelyard.analyse.column.GroupNames;
 import org.steelyard.analyse.column.StatusCount;
 import org.steelyard.analyse.season.FindingCount;
 import org.steelyard.analyse.season.SeasonSummary;
@@ -75,6 +76,7 @@ public final class RunJson implements SeasonOutput {
         tree.set("flights", flights(result.summary()));
         tree.set("findings", list(result.summary().findings(), RunJson::finding));
         tree.set("not_checked", list(facts.notChecked(result.summary()), RunJson::notChecked));
+        tree.set("left_out_groupings", list(result.summary().statistics().leftOut(), RunJson::leftOut));
         tree.set("inputs", list(facts.inputs(), RunJson::input));
         tree.set("file_problems", list(result.fileProblems(), RunJson::problem));
         tree.set("skipped", list(facts.skipped(), RunJson::skipped));
@@ -140,6 +142,10 @@ public final class RunJson implements SeasonOutput {
         ObjectNode node = JSON.objectNode().put("type", some.type());
         node.set("phases", texts(some.phases().stream().map(Phase::label).toList()));
         return node;
+    }
+
+    private static ObjectNode leftOut(String grouping) {
+        return JSON.objectNode().put("grouping", grouping).put("values_more_than", GroupNames.MOST_GROUPS);
     }
 
     private static ObjectNode input(RunFacts.InputFile input) {

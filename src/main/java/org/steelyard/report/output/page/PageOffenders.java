@@ -13,6 +13,7 @@ import org.steelyard.model.loading.Loading;
 import org.steelyard.report.html.Html;
 import org.steelyard.report.html.ScrolledTables;
 import org.steelyard.report.html.StatusSymbol;
+import org.steelyard.report.output.LeftOutGroupings;
 import org.steelyard.report.text.Shown;
 import org.steelyard.report.words.FlightFigures;
 import org.steelyard.report.words.RemedyCell;
@@ -35,9 +36,9 @@ final class PageOffenders {
         html.closeBlock();
         html.open("section", "id", "groups").element("h2", "Tails, routes and types");
         html.open("div", "class", "columns");
-        groups(html, "Tail", summary.tails(), true);
-        groups(html, "Route", summary.routes(), true);
-        groups(html, "Type", summary.types(), false);
+        groups(html, "Tail", summary.tails(), true, "");
+        groups(html, "Route", summary.routes(), true, LeftOutGroupings.routes(summary));
+        groups(html, "Type", summary.types(), false, "");
         html.close().closeBlock();
     }
 
@@ -104,7 +105,7 @@ final class PageOffenders {
                 : sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
     }
 
-    private static void groups(Html html, String kind, List<StatusCount> all, boolean offendersOnly) {
+    private static void groups(Html html, String kind, List<StatusCount> all, boolean offendersOnly, String tooMany) {
         List<StatusCount> shown = all.stream()
                 .filter(count -> !offendersOnly || count.breached() > 0)
                 .limit(ROWS)
@@ -112,7 +113,7 @@ final class PageOffenders {
         html.open("div");
         if (shown.isEmpty()) {
             html.element("h3", kind)
-                    .element("p", "None has a breached flight.", "class", "quiet")
+                    .element("p", tooMany.isEmpty() ? "None has a breached flight." : tooMany, "class", "quiet")
                     .closeBlock();
             return;
         }
