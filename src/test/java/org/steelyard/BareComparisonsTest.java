@@ -131,8 +131,10 @@ class BareComparisonsTest {
     private static List<Found> comparisons() throws IOException {
         List<Found> found = new ArrayList<>();
         for (String name : PACKAGES) {
-            try (Stream<Path> files = Files.list(Path.of("src/main/java/org/steelyard", name))) {
-                for (Path file : files.sorted().toList()) {
+            try (Stream<Path> files = Files.walk(Path.of("src/main/java/org/steelyard", name))) {
+                for (Path file : files.filter(path -> path.toString().endsWith(".java"))
+                        .sorted()
+                        .toList()) {
                     found.addAll(in(file));
                 }
             }

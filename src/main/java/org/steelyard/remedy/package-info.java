@@ -7,6 +7,6 @@
  *
  * <p>Uses {@code balance}, {@code check.flight}, {@code check.result}, {@code check.text}, {@code model.finding},
  * {@code model.limit}, {@code model.loading}, {@code model.policy}, {@code model.trim}, {@code model.type},
- * {@code model.unit}.
+ * {@code model.unit}, {@code remedy}.
  */
 package org.steelyard.remedy;

@@ -3,6 +3,7 @@
  * scale estimated from the balance of moments, and cards to read settings from. Pure: what is drawn by chance is drawn
  * by the caller.
  *
- * <p>Uses {@code model.finding}, {@code model.limit}, {@code model.trim}, {@code model.type}, {@code model.unit}.
+ * <p>Uses {@code model.finding}, {@code model.limit}, {@code model.trim}, {@code model.type}, {@code model.unit},
+ * {@code trim}.
  */
 package org.steelyard.trim;

@@ -1,7 +1,7 @@
 /**
  * What differs between two seasons.
  *
- * <p>Uses {@code analyse.column}, {@code analyse.figure}, {@code analyse.find}, {@code check.result},
- * {@code check.text}, {@code model.finding}.
+ * <p>Uses {@code analyse.change}, {@code analyse.column}, {@code analyse.figure}, {@code analyse.find},
+ * {@code check.result}, {@code check.text}, {@code model.finding}.
  */
 package org.steelyard.analyse.change;

@@ -1,6 +1,6 @@
 /**
  * Figures of many numbers: spreads, percentiles, tests of differences, sums that keep their digits.
  *
- * <p>Uses {@code check.result}, {@code model.finding}, {@code model.unit}.
+ * <p>Uses {@code model.finding}.
  */
 package org.steelyard.analyse.figure;

@@ -1,7 +1,7 @@
 /**
  * What each part of a load does to the spread of trim and CG.
  *
- * <p>Uses {@code analyse.column}, {@code analyse.figure}, {@code balance}, {@code check.result}, {@code model.loading},
+ * <p>Uses {@code analyse.column}, {@code analyse.figure}, {@code analyse.part}, {@code balance}, {@code check.result},
  * {@code model.type}, {@code model.unit}.
  */
 package org.steelyard.analyse.part;

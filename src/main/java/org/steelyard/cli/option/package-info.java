@@ -1,7 +1,7 @@
 /**
  * Options that several commands share, and how a command ends.
  *
- * <p>Uses {@code analyse.column}, {@code analyse.season}, {@code config}, {@code config.source}, {@code model.input},
- * {@code read.table}, {@code report.file}, {@code report.output}, {@code run}.
+ * <p>Uses {@code config}, {@code config.source}, {@code model.input}, {@code read.table}, {@code report.file},
+ * {@code run}.
  */
 package org.steelyard.cli.option;

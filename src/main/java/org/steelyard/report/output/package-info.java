@@ -1,8 +1,8 @@
 /**
  * What every output of a season takes and gives.
  *
- * <p>Uses {@code analyse.column}, {@code analyse.find}, {@code analyse.season}, {@code check.result},
- * {@code check.type}, {@code model.finding}, {@code model.input}, {@code model.policy}, {@code model.unit},
- * {@code report.file}, {@code report.text}.
+ * <p>Uses {@code analyse.column}, {@code analyse.season}, {@code check.result}, {@code check.type},
+ * {@code model.finding}, {@code model.input}, {@code model.policy}, {@code model.unit}, {@code report.file},
+ * {@code report.text}.
  */
 package org.steelyard.report.output;
