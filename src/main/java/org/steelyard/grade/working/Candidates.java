@@ -59,7 +59,7 @@ public final class Candidates {
         candidates.reference();
         candidates.trim();
         candidates.limits();
-        return candidates.slips;
+        return List.copyOf(candidates.slips);
     }
 
     private void add(SlipKind kind, Target target, int index, double amount, String what) {
