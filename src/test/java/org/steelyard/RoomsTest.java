@@ -23,7 +23,6 @@ import org.junit.jupiter.api.Test;
 class RoomsTest {
 
     private static final int MOST_FILES = 30;
-    private static final String ROOT = "org.steelyard";
     private static final Path SOURCES = Path.of("src/main/java");
     private static final Pattern USES =
             Pattern.compile("\\* <p>Uses ([^.]*(?:\\.[a-z][^.]*)*)\\.\\n \\*/", Pattern.DOTALL);
