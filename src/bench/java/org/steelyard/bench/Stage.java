@@ -18,7 +18,7 @@ import org.steelyard.read.season.RawRows;
 import org.steelyard.read.table.ReadOptions;
 import org.steelyard.read.season.SourceFile;
 import org.steelyard.read.row.Tails;
-import org.steelyard.report.OutputStage;
+import org.steelyard.report.season.OutputStage;
 import org.steelyard.report.season.SeasonReports;
 
 /**

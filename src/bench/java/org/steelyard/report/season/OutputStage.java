@@ -1,4 +1,4 @@
-package org.steelyard.report;
+package org.steelyard.report.season;
 
 import org.steelyard.report.file.OutputFile;
 import org.steelyard.report.output.RunFacts;
@@ -6,7 +6,6 @@ import org.steelyard.report.output.book.SeasonWorkbookOutput;
 import org.steelyard.report.output.csv.FindingsCsv;
 import org.steelyard.report.output.csv.FlightsCsv;
 import org.steelyard.report.output.page.ReportPage;
-import org.steelyard.report.season.SeasonReports;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
