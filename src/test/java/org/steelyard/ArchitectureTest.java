@@ -69,7 +69,7 @@ class ArchitectureTest {
             .should()
             .resideInAnyPackage(packages(
                     "model", "config", "read", "balance", "check", "remedy", "trim", "grade", "analyse", "report",
-                    "run", "demo", "cli", "spark"))
+                    "run", "cli", "spark"))
             .because("a package outside the design's table would have no rule on what it may use");
 
     @ArchTest
@@ -185,24 +185,6 @@ class ArchitectureTest {
                     JDK_FILES,
                     new String[] {"java.security", "java.util.random"})
             .because("it wires the other packages for whoever calls them, without a terminal");
-
-    @ArchTest
-    static final ArchRule demoUsesEverythingButRunAndTheCommandLine = only(
-                    "demo",
-                    packages("model", "config", "read", "balance", "check", "grade", "analyse", "report", "demo"),
-                    JDK_VALUES,
-                    JDK_FILES,
-                    CSV,
-                    POI)
-            .because("it writes inputs, as somebody outside would, and is no part of an audit");
-
-    @ArchTest
-    static final ArchRule onlyTheDemoCommandUsesTheDemo = noClasses()
-            .that()
-            .resideOutsideOfPackages(packages("demo", "cli"))
-            .should()
-            .dependOnClassesThat(resideInAnyPackage(packages("demo")))
-            .because("no result may depend on the invented season");
 
     @ArchTest
     static final ArchRule sparkAloneKnowsSpark = noClasses()

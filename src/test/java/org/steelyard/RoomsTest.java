@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 class RoomsTest {
 
     private static final int MOST_FILES = 30;
-    private static final Path SOURCES = Path.of("src/main/java");
+    private static final List<Path> SOURCES = List.of(Path.of("src/main/java"), Path.of("src/demo/java"));
     private static final Pattern USES =
             Pattern.compile("\\* <p>Uses ([^.]*(?:\\.[a-z][^.]*)*)\\.\\n \\*/", Pattern.DOTALL);
     private static final Pattern ROOM = Pattern.compile("\\{@code ([a-z.]+)}");
@@ -35,16 +35,19 @@ class RoomsTest {
 
     @BeforeAll
     static void look() throws IOException {
-        try (Stream<Path> all = Files.walk(SOURCES)) {
-            all.filter(path -> path.toString().endsWith(".java"))
-                    .forEach(path -> FILES.computeIfAbsent(
-                                    SOURCES.relativize(path.getParent())
-                                            .toString()
-                                            .replace('/', '.')
-                                            .replace('\\', '.'),
-                                    name -> new ArrayList<>())
-                            .add(path));
+        for (Path sources : SOURCES) {
+            try (Stream<Path> all = Files.walk(sources)) {
+                all.filter(path -> path.toString().endsWith(".java"))
+                        .forEach(path -> FILES.computeIfAbsent(room(sources, path), name -> new ArrayList<>())
+                                .add(path));
+            }
         }
+    }
+
+    private static String room(Path sources, Path file) {
+        List<String> folders = new ArrayList<>();
+        sources.relativize(file.getParent()).forEach(folder -> folders.add(folder.toString()));
+        return String.join(".", folders);
     }
 
     @Test
@@ -68,10 +71,10 @@ class RoomsTest {
     @Test
     void eachRoomSaysWhatItIsForAndNamesTheRoomsThatItUsesAndNoOthers() throws IOException {
         Map<String, Set<String>> said = new TreeMap<>();
-        for (String room : FILES.keySet()) {
-            Path info = SOURCES.resolve(room.replace('.', '/')).resolve("package-info.java");
+        for (Map.Entry<String, List<Path>> room : FILES.entrySet()) {
+            Path info = room.getValue().get(0).resolveSibling("package-info.java");
             assertThat(info).exists();
-            said.put(room, said(Files.readString(info, StandardCharsets.UTF_8)));
+            said.put(room.getKey(), said(Files.readString(info, StandardCharsets.UTF_8)));
         }
         Map<String, Set<String>> used = new TreeMap<>();
         for (Map.Entry<String, List<Path>> room : FILES.entrySet()) {

@@ -55,9 +55,7 @@ final class Main implements Callable<Integer> {
             GradeCommand.class,
             MakeExercisesCommand.class,
             CurtailCommand.class,
-            ProposeMapCommand.class,
-            DemoCommand.class,
-            DemoClassCommand.class);
+            ProposeMapCommand.class);
 
     @Spec
     private CommandSpec spec;

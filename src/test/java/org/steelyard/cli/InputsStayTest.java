@@ -135,8 +135,7 @@ class InputsStayTest {
                 "curtail jet180 --section {}/type.yaml > type.yaml",
                 "estimate-scale single4 --section {}/t.yaml > t.yaml",
                 "propose-map {}/summer/flights.csv --write {}/m.yaml > m.yaml",
-                "against {}/summer {}/summer -o {}/a > a/summer-against-summer/change.csv",
-                "make-demo-class -o {}/made > made/class/given.csv"
+                "against {}/summer {}/summer -o {}/a > a/summer-against-summer/change.csv"
             })
     void whatThisProgramDidNotWriteIsKeptUnlessForced(String row) throws IOException {
         String[] parts = row.split(" > ", 2);

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.steelyard.demo.DemoMain;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
 import org.steelyard.samples.WorkbookStandard;
@@ -46,8 +47,7 @@ class WorkbooksByTheStandardTest {
         run("make-exercises", "jet180", "--count", "2", "-o", at("exercises"));
         run("cards", "-o", at("cards"));
         run("set", "--tail", "QI-JAA", "-f", "5", "-m", "60t", "-g", "24.5%", "-w", at("summary.xlsx"));
-        run("make-demo", "-o", at("made"));
-        run("make-demo-class", "-o", at("made"));
+        DemoMain.main(new String[] {at("made"), "config"});
     }
 
     @AfterAll

@@ -86,7 +86,6 @@ final class WritingJobs {
                 "propose-map " + two + "/season-two.csv --write {}/m.yaml --force"));
         all.add(jobs.job(
                 "check-config", "types", "check-config --brief --write {}", "check-config --brief --write {}"));
-        all.add(jobs.job("make-demo-class", "made", "make-demo-class -o {}", "make-demo-class -o {}"));
         return List.copyOf(all);
     }
 

@@ -45,7 +45,7 @@ class DemoSeasonTest {
         assertThat(files(folder.resolve("demo"))).isEqualTo(files(DATA_IN.resolve("demo")));
         for (Path file : files(folder.resolve("demo"))) {
             assertThat(folder.resolve("demo").resolve(file))
-                    .as("%s; 'steelyard make-demo' writes the season anew", file)
+                    .as("%s; 'mvn -q test-compile exec:java@demo' writes the season anew", file)
                     .hasSameBinaryContentAs(DATA_IN.resolve("demo").resolve(file));
         }
         assertThat(folder.resolve(KEY)).hasSameBinaryContentAs(DATA_IN.resolve(KEY));
