@@ -1,5 +1,6 @@
 package org.steelyard.bench;
 
+import org.steelyard.model.loading.LastMinuteChange;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -83,17 +84,7 @@ final class Flights {
                 FIRST.plusDays(number % 365),
                 PLACES[number % PLACES.length],
                 PLACES[(number / 3 + 1) % PLACES.length]);
-        Loading loading = new Loading(
-                new Origin("season-bench.csv", "", number + 2L),
-                ident,
-                tails.get(random.nextInt(tails.size())),
-                new FlightSetting(FLAPS[random.nextInt(FLAPS.length)], "", "30"),
-                new Crew(OptionalInt.empty(), cabinCrew, OptionalDouble.empty(), pantry),
-                load(seated, children, holdKg),
-                new Fuel.ByTank(Amounts.of(wingKg, centreKg, rightKg), taxiKg, tripKg),
-                new PerformanceLimits(takeoffLimit, landingLimit),
-                OptionalDouble.empty(),
-                List.of(new Extra("pilot", pilot)));
+        Loading loading = new Loading(new Origin("season-bench.csv", "", number + 2L), ident, tails.get(random.nextInt(tails.size())), new FlightSetting(FLAPS[random.nextInt(FLAPS.length)], "", "30"), tails.get(random.nextInt(tails.size())).scheme(), new Crew(OptionalInt.empty(), cabinCrew, OptionalDouble.empty(), pantry), load(seated, children, holdKg), new Fuel.ByTank(Amounts.of(wingKg, centreKg, rightKg), taxiKg, tripKg), LastMinuteChange.NONE, new PerformanceLimits(takeoffLimit, landingLimit), OptionalDouble.empty(), List.of(new Extra("pilot", pilot)), List.of());
         loading = recorded(loading, random);
         List<String> cells = new ArrayList<>(List.of(
                 ident.flight(),
@@ -176,16 +167,6 @@ final class Flights {
                 .orElse(0.0);
         int draw = random.nextInt(1000);
         int steps = draw < 900 ? 0 : draw < 990 ? random.nextInt(5) - 2 : random.nextInt(17) - 8;
-        return new Loading(
-                plain.origin(),
-                plain.flight(),
-                plain.tail(),
-                plain.setting(),
-                plain.crew(),
-                plain.load(),
-                plain.fuel(),
-                plain.performance(),
-                OptionalDouble.of(Math.round((right + steps * 0.1) * 10) / 10.0),
-                plain.extras());
+        return new Loading(plain.origin(), plain.flight(), plain.tail(), plain.setting(), plain.tail().scheme(), plain.crew(), plain.load(), plain.fuel(), LastMinuteChange.NONE, plain.performance(), OptionalDouble.of(Math.round((right + steps * 0.1) * 10) / 10.0), plain.extras(), List.of());
     }
 }

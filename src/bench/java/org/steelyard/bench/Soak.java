@@ -65,15 +65,7 @@ final class Soak {
 
     private StatusCount audit(Path file) throws Exception {
         return SeasonRun.audit(
-                        new SeasonRequest(
-                                file,
-                                "soak",
-                                configuration,
-                                ReadOptions.of(configuration.maps()),
-                                folder.resolve("reports"),
-                                Runtime.getRuntime().availableProcessors(),
-                                "soak",
-                                List.of()),
+                        new SeasonRequest(file, "soak", configuration, ReadOptions.of(configuration.maps()), folder.resolve("reports"), Runtime.getRuntime().availableProcessors(), "soak", List.of(), List.of(), false, false),
                         SILENT)
                 .summary()
                 .all();

@@ -1,10 +1,12 @@
 package org.steelyard.demo;
 
+import java.util.Optional;
 import org.steelyard.balance.Balance;
 import org.steelyard.balance.Balancer;
 import org.steelyard.check.flight.Checker;
 import org.steelyard.check.result.Status;
 import org.steelyard.model.loading.Loading;
+import org.steelyard.model.policy.DuplicateRule;
 import org.steelyard.model.policy.Policy;
 
 /** Rejects loads that would be found: what the generator draws must be well inside every limit. */
@@ -19,7 +21,14 @@ final class Audit {
                 2 * policy.marginalMassPercent(),
                 2 * policy.marginalLoadPercent(),
                 1.5 * policy.marginalTrimUnits(),
-                policy.sharing());
+                policy.sharing(),
+                Optional.empty(),
+                Optional.empty(),
+                DuplicateRule.FIRST,
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                0);
     }
 
     Balance balance(DemoRow row) {

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -174,7 +175,8 @@ public final class ClassDemo {
         String exerciseName = exercise.loading().flight().flight();
         key.add(student + "," + exerciseName + ","
                 + String.join(" and ", planted.stream().map(Slip::label).toList()));
-        return new StudentSheet(new Origin("class", "", 1), student, exerciseName, claims);
+        return new StudentSheet(
+                new Origin("class", "", 1), student, exerciseName, EnumSet.allOf(SheetItem.class), claims);
     }
 
     private static Set<SheetItem> left(String student) {

@@ -10,6 +10,7 @@ import org.steelyard.model.loading.FlightIdent;
 import org.steelyard.model.loading.FlightSetting;
 import org.steelyard.model.loading.Fuel;
 import org.steelyard.model.loading.HoldLoad;
+import org.steelyard.model.loading.LastMinuteChange;
 import org.steelyard.model.loading.Load;
 import org.steelyard.model.loading.Loading;
 import org.steelyard.model.loading.Origin;
@@ -42,6 +43,7 @@ final class Loadings {
                 new FlightIdent(row.text(Field.FLIGHT), LocalDate.EPOCH, row.text(Field.FROM), row.text(Field.TO)),
                 row.tail(),
                 new FlightSetting(row.text(Field.FLAPS), "", row.text(Field.LANDING_FLAPS)),
+                row.tail().scheme(),
                 new Crew(
                         row.count(Meaning.of(Field.FLIGHT_CREW)),
                         row.count(Meaning.of(Field.CABIN_CREW)),
@@ -49,9 +51,11 @@ final class Loadings {
                         row.text(Field.PANTRY)),
                 load(),
                 fuel(),
+                LastMinuteChange.NONE,
                 new PerformanceLimits(
                         row.massKg(Meaning.of(Field.TAKEOFF_LIMIT)), row.massKg(Meaning.of(Field.LANDING_LIMIT))),
                 OptionalDouble.empty(),
+                List.of(),
                 List.of());
     }
 

@@ -135,7 +135,8 @@ public final class RemedySearch {
                 .filter(step -> step.deed() == deed)
                 .mapToDouble(RemedyStep::massKg)
                 .sum();
-        return Optional.of(new Remedy(means, massKg, text.load(steps, after), loading, proved));
+        return Optional.of(
+                new Remedy(means, massKg, text.load(steps, after), Optional.of(loading), proved, Optional.empty()));
     }
 
     /** What an amount that can be divided is rounded to: whole kg, or lb for users of pounds. */

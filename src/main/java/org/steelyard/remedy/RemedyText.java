@@ -123,8 +123,9 @@ final class RemedyText {
                 RemedyMeans.FUEL,
                 changeKg == 0 ? pumpedKg(found.after()) : Math.abs(changeKg),
                 what + tanks(found.after()) + landing(found) + effect(found.after()) + stays(found.after()),
-                found.after().loading(),
-                false);
+                Optional.of(found.after().loading()),
+                false,
+                Optional.empty());
     }
 
     private String landing(FuelSearch.Found found) {

@@ -191,6 +191,7 @@ public final class GradeRun {
                 loading.change(),
                 loading.performance(),
                 OptionalDouble.empty(),
+                List.of(),
                 List.of());
     }
 

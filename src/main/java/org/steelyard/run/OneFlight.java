@@ -90,7 +90,7 @@ public final class OneFlight {
         if (find(given, Field.TAIL.key()).isPresent()) {
             return refusal(TYPE, ProblemCode.CONTRADICTION, "both type and tail are given", "", "one of them");
         }
-        Tail anyTail = new Tail(known.get().name(), known.get(), new MassMoment(1, 0));
+        Tail anyTail = new Tail(known.get().name(), known.get(), new MassMoment(1, 0), Optional.empty());
         List<Given> withTail = new ArrayList<>(given);
         withTail.remove(given.stream().map(Given::name).toList().indexOf(TYPE));
         withTail.add(new Given(Field.TAIL.key(), anyTail.registration()));

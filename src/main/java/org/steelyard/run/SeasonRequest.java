@@ -34,19 +34,6 @@ public record SeasonRequest(
         boolean room,
         boolean force) {
 
-    /** A request that groups statistics by nothing of its own and writes no room. */
-    public SeasonRequest(
-            Path season,
-            String name,
-            Configuration configuration,
-            ReadOptions reading,
-            Path reports,
-            int threads,
-            String version,
-            List<String> options) {
-        this(season, name, configuration, reading, reports, threads, version, List.of(), options, false, false);
-    }
-
     /**
      * Checks the values.
      *

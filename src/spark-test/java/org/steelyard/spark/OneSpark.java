@@ -1,5 +1,6 @@
 package org.steelyard.spark;
 
+import org.steelyard.samples.Plain;
 import java.nio.file.Path;
 import java.util.List;
 import org.apache.spark.SparkConf;
@@ -62,7 +63,7 @@ final class OneSpark {
     static Path oneMachine(Path season, String name, Path reports) throws Exception {
         Configuration configuration = configuration();
         SeasonRun.audit(
-                new SeasonRequest(
+                Plain.seasonRequest(
                         season,
                         name,
                         configuration,

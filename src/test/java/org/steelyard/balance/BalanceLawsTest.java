@@ -17,7 +17,6 @@ import org.steelyard.model.loading.HoldLoad;
 import org.steelyard.model.loading.Load;
 import org.steelyard.model.loading.Loading;
 import org.steelyard.model.loading.ZoneLoad;
-import org.steelyard.model.policy.Policy;
 import org.steelyard.model.policy.SharingRule;
 import org.steelyard.model.type.Cabin;
 import org.steelyard.model.type.CrewRole;
@@ -26,6 +25,7 @@ import org.steelyard.model.type.Tank;
 import org.steelyard.model.type.TankPoint;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.samples.Draws;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.RandomAircraft;
 
 /** Laws of the lever, tried on thousands of aircraft drawn from printed seeds. */
@@ -244,7 +244,7 @@ class BalanceLawsTest {
             LongStream.range(0, Draws.of(500)).forEach(seed -> {
                 Loading detailed = new RandomAircraft(seed).loading();
                 Loading totals = withTotals(detailed, 40 + (int) seed % 90, 3000);
-                Balance balance = Balancer.balance(totals, new Policy(0, 0, 0, 0, rule));
+                Balance balance = Balancer.balance(totals, Plain.policy(0, 0, 0, 0, rule));
                 Distribution distribution = balance.distribution().orElseThrow();
                 double passengersKg = (40 + (int) seed % 90) * 84;
                 near(distribution.zoneKg().sum(), passengersKg, 1e-8, seed);
@@ -262,7 +262,7 @@ class BalanceLawsTest {
                 org.steelyard.model.loading.Passengers.adults(adults),
                 java.util.OptionalDouble.empty(),
                 new HoldLoad(holdKg, 0));
-        return new Loading(
+        return Plain.loading(
                 loading.origin(),
                 loading.flight(),
                 loading.tail(),

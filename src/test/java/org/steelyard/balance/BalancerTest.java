@@ -14,17 +14,17 @@ import org.steelyard.model.loading.Load;
 import org.steelyard.model.loading.Loading;
 import org.steelyard.model.loading.Passengers;
 import org.steelyard.model.loading.ZoneLoad;
-import org.steelyard.model.policy.Policy;
 import org.steelyard.model.policy.SharingRule;
 import org.steelyard.model.unit.Amounts;
 import org.steelyard.model.unit.MassMoment;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /** How totals are shared and what is known of each level of input, on a jet with round numbers. */
 class BalancerTest {
 
     private static Balance balance(SampleJet jet, SharingRule rule) {
-        return Balancer.balance(jet.loading(), new Policy(0, 0, 0, 0, rule));
+        return Balancer.balance(jet.loading(), Plain.policy(0, 0, 0, 0, rule));
     }
 
     private static SampleJet totals(int adults, double holdKg) {
@@ -124,7 +124,7 @@ class BalancerTest {
     @Test
     void eachStateIsFoundByItsPhase() {
         Loading loading = SampleJet.loaded().loading();
-        Balance balance = Balancer.balance(loading, new Policy(0, 0, 0, 0, SharingRule.BY_CAPACITY));
+        Balance balance = Balancer.balance(loading, Plain.policy(0, 0, 0, 0, SharingRule.BY_CAPACITY));
         assertThat(balance.state(Phase.DRY_OPERATING)).contains(new MassMoment(40_400, 40_400 * 17));
         assertThat(balance.state(Phase.ZERO_FUEL)).isEqualTo(balance.zeroFuel());
         assertThat(balance.state(Phase.RAMP).orElseThrow().massKg()).isCloseTo(53_400, within(1e-9));

@@ -19,6 +19,7 @@ import org.steelyard.model.type.MassScheme;
 import org.steelyard.model.type.Pantry;
 import org.steelyard.model.type.Tail;
 import org.steelyard.model.unit.MassMoment;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /** Crew of 100 kg each: 2 on the deck at 2 m, 1 jump seat at 4 m; cabin crew 2 at 6 m and 3 at 30 m. */
@@ -34,7 +35,7 @@ class DryOperatingTest {
     private static Tail tail(List<CrewStation> stations, List<Pantry> pantries) {
         AircraftType jet = SampleJet.type();
         Cabin cabin = new Cabin(List.of(), stations, 0, 0, pantries, jet.cabin().scheme());
-        AircraftType type = new AircraftType(
+        AircraftType type = Plain.aircraftType(
                 jet.id(),
                 jet.name(),
                 jet.geometry(),
@@ -45,7 +46,7 @@ class DryOperatingTest {
                 jet.fuel(),
                 jet.envelopes(),
                 List.of());
-        return new Tail("TEST-1", type, MassMoment.at(40_000, 17));
+        return Plain.tail("TEST-1", type, MassMoment.at(40_000, 17));
     }
 
     private static MassMoment crewOnly(int flight, int cabin, OptionalDouble flightKg) {

@@ -27,12 +27,13 @@ import org.steelyard.model.type.MassScheme;
 import org.steelyard.model.type.SeatRow;
 import org.steelyard.model.type.Tail;
 import org.steelyard.model.unit.MassMoment;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /** Loads of which one part is by place and another in total, seat rows, schemes and crew by station. */
 class PartlyGivenLoadTest {
 
-    private static final Policy POLICY = new Policy(0, 0, 0, 0, SharingRule.FRONT_FIRST);
+    private static final Policy POLICY = Plain.policy(0, 0, 0, 0, SharingRule.FRONT_FIRST);
 
     private static ZoneLoad adults(int count) {
         return new ZoneLoad(Passengers.adults(count), OptionalDouble.empty());
@@ -77,7 +78,7 @@ class PartlyGivenLoadTest {
         Cabin cabin = jet.cabin();
         List<CabinZone> zones = new ArrayList<>(cabin.zones());
         zones.set(1, new CabinZone("B", "zone B", 17, 30, rows));
-        return new AircraftType(
+        return Plain.aircraftType(
                 jet.id(),
                 jet.name(),
                 jet.geometry(),
@@ -92,7 +93,7 @@ class PartlyGivenLoadTest {
 
     private static Loading loading(AircraftType type, Optional<MassScheme> scheme, Crew crew, ZoneLoad zoneB) {
         Loading plain = SampleJet.loaded().loading();
-        return new Loading(
+        return Plain.loading(
                 plain.origin(),
                 plain.flight(),
                 new Tail("TEST-1", type, MassMoment.at(40_000, 17), scheme),

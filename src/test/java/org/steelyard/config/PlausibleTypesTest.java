@@ -29,6 +29,7 @@ import org.steelyard.model.loading.Passengers;
 import org.steelyard.model.loading.PerformanceLimits;
 import org.steelyard.model.loading.ZoneLoad;
 import org.steelyard.model.type.Tail;
+import org.steelyard.samples.Plain;
 
 /** The invented types behave like aircraft: everyday loads of every tail are clean, one-sided ones are not. */
 class PlausibleTypesTest {
@@ -94,7 +95,7 @@ class PlausibleTypesTest {
             holdLoads.add(new HoldLoad(massKg, 0));
         }
         double[] fuels = numbers(fuel);
-        Loading loading = new Loading(
+        Loading loading = Plain.loading(
                 new Origin("test", "", 1),
                 new FlightIdent("T1", LocalDate.of(2026, 4, 1), "", ""),
                 tail,

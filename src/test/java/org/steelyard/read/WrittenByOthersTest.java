@@ -17,6 +17,7 @@ import org.steelyard.model.loading.Loading;
 import org.steelyard.model.loading.Origin;
 import org.steelyard.read.row.Fixtures;
 import org.steelyard.read.season.ReadAll;
+import org.steelyard.samples.Plain;
 
 /**
  * Workbooks as programs of others write them, with the mess that people make in them, give the flights of the text file
@@ -29,7 +30,7 @@ class WrittenByOthersTest {
     private static final ColumnMap MAP = map(Fixtures.MAP.columns(), ColumnMap.MergedCells.FIRST_ROW);
 
     private static ColumnMap map(List<ColumnRule> rules, ColumnMap.MergedCells merged) {
-        return new ColumnMap(
+        return Plain.columnMap(
                 "club",
                 List.of(),
                 "",
@@ -52,7 +53,7 @@ class WrittenByOthersTest {
     private static List<Loading> flights(ReadAll read) {
         Origin same = new Origin("same", "", 1);
         return read.accepted().stream()
-                .map(one -> new Loading(
+                .map(one -> Plain.loading(
                         same,
                         one.flight(),
                         one.tail(),

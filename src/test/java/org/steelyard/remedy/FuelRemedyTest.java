@@ -26,7 +26,6 @@ import org.steelyard.model.policy.Policy;
 import org.steelyard.model.policy.SharingRule;
 import org.steelyard.model.type.FuelSystem;
 import org.steelyard.model.type.Tank;
-import org.steelyard.model.type.TankPoint;
 import org.steelyard.model.unit.Amounts;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.remedy.FuelSearch.Found;
@@ -35,6 +34,7 @@ import org.steelyard.samples.Draws;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
 import org.steelyard.samples.OtherTanks;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.RandomAircraft;
 import org.steelyard.samples.SampleJet;
 
@@ -130,7 +130,7 @@ class FuelRemedyTest {
     /** The sample with its tail tank at 25 m, so that what is in it pulls aft. */
     private static Loading tailHeavy(double tailKg) {
         FuelSystem sample = SampleJet.type().fuel();
-        Tank tail = new Tank("tail", "tail tank", 4000, List.of(new TankPoint(4000, 25)));
+        Tank tail = Plain.tank("tail", "tail tank", 4000, List.of(Plain.tankPoint(4000, 25)));
         FuelSystem tanks = new FuelSystem(
                 List.of(sample.tanks().get(0), sample.tanks().get(1), tail),
                 sample.burnOrder(),

@@ -28,10 +28,10 @@ import org.steelyard.model.trim.TrimSlope;
 import org.steelyard.model.trim.TrimTable;
 import org.steelyard.model.trim.TrimUnit;
 import org.steelyard.model.type.AircraftType;
-import org.steelyard.model.type.Tail;
 import org.steelyard.model.unit.Amounts;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.RandomAircraft;
 import org.steelyard.samples.SampleJet;
 
@@ -52,9 +52,9 @@ class LandingScaleTest {
     private static AuditedFlight flight(SampleJet jet, Optional<TrimLaw> landing) {
         AircraftType type = SampleJet.type();
         List<TrimScale> scales = landing.map(
-                        law -> List.of(new TrimScale(Phase.LANDING, "30", "", TrimUnit.UNITS, law, 0.5, -5, 6)))
+                        law -> List.of(Plain.trimScale(Phase.LANDING, "30", "", TrimUnit.UNITS, law, 0.5, -5, 6)))
                 .orElse(List.of());
-        AircraftType with = new AircraftType(
+        AircraftType with = Plain.aircraftType(
                 type.id(),
                 type.name(),
                 type.geometry(),
@@ -66,10 +66,10 @@ class LandingScaleTest {
                 type.envelopes(),
                 scales);
         Loading plain = jet.loading();
-        Loading loading = new Loading(
+        Loading loading = Plain.loading(
                 plain.origin(),
                 plain.flight(),
-                new Tail("TEST-1", with, plain.tail().basic()),
+                Plain.tail("TEST-1", with, plain.tail().basic()),
                 plain.setting(),
                 plain.crew(),
                 plain.load(),

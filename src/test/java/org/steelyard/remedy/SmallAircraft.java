@@ -26,7 +26,6 @@ import org.steelyard.model.loading.PerformanceLimits;
 import org.steelyard.model.loading.ZoneLoad;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.Cabin;
-import org.steelyard.model.type.CabinZone;
 import org.steelyard.model.type.DisplayUnits;
 import org.steelyard.model.type.FuelStage;
 import org.steelyard.model.type.FuelSystem;
@@ -36,12 +35,10 @@ import org.steelyard.model.type.IndexFormula;
 import org.steelyard.model.type.LoadGroup;
 import org.steelyard.model.type.MassScheme;
 import org.steelyard.model.type.MeanChord;
-import org.steelyard.model.type.Tail;
 import org.steelyard.model.type.Tank;
-import org.steelyard.model.type.TankPoint;
-import org.steelyard.model.type.TankShare;
 import org.steelyard.model.unit.Amounts;
 import org.steelyard.model.unit.MassMoment;
+import org.steelyard.samples.Plain;
 
 /**
  * A made-up small aircraft, drawn from a seed, with so few persons and bags that every way to place them can be tried.
@@ -64,10 +61,10 @@ final class SmallAircraft {
 
     private Loading loading() {
         AircraftType type = type();
-        return new Loading(
+        return Plain.loading(
                 new Origin("small.csv", "", 2),
                 new FlightIdent("S1", LocalDate.of(2026, 4, 1), "", ""),
-                new Tail("TEST-2", type, MassMoment.at(between(1400, 1600), between(4.9, 5.1))),
+                Plain.tail("TEST-2", type, MassMoment.at(between(1400, 1600), between(4.9, 5.1))),
                 new FlightSetting("", "", ""),
                 Crew.STANDARD,
                 load(),
@@ -80,9 +77,9 @@ final class SmallAircraft {
     private AircraftType type() {
         Cabin cabin = new Cabin(
                 List.of(
-                        new CabinZone("A", "zone A", 3.6, random.nextInt(1, 4)),
-                        new CabinZone("B", "zone B", 4.9, random.nextInt(1, 4)),
-                        new CabinZone("C", "zone C", 6.1, random.nextInt(1, 4))),
+                        Plain.cabinZone("A", "zone A", 3.6, random.nextInt(1, 4)),
+                        Plain.cabinZone("B", "zone B", 4.9, random.nextInt(1, 4)),
+                        Plain.cabinZone("C", "zone C", 6.1, random.nextInt(1, 4))),
                 List.of(),
                 0,
                 0,
@@ -91,7 +88,7 @@ final class SmallAircraft {
         List<Hold> holds = List.of(
                 new Hold("1", "nose", 1.5, between(30, 60), Optional.empty()),
                 new Hold("2", "tail", 8.2, between(30, 80), Optional.empty()));
-        return new AircraftType(
+        return Plain.aircraftType(
                 "SMALL",
                 "a small aircraft",
                 new Geometry(new MeanChord(4.5, 1.6), new IndexFormula(5, 10, 20), DisplayUnits.METRIC),
@@ -105,12 +102,12 @@ final class SmallAircraft {
     }
 
     private static FuelSystem fuelSystem() {
-        Tank wing = new Tank("wing", "wing tank", 200, List.of(new TankPoint(100, 5.1), new TankPoint(200, 5.3)));
-        Tank rear = new Tank("rear", "rear tank", 80, List.of(new TankPoint(80, 6.4)));
-        FuelStage both = new FuelStage(List.of(new TankShare(1, 1, 0)));
-        FuelStage last = new FuelStage(List.of(new TankShare(0, 1, 0)));
+        Tank wing = Plain.tank("wing", "wing tank", 200, List.of(Plain.tankPoint(100, 5.1), Plain.tankPoint(200, 5.3)));
+        Tank rear = Plain.tank("rear", "rear tank", 80, List.of(Plain.tankPoint(80, 6.4)));
+        FuelStage both = new FuelStage(List.of(Plain.tankShare(1, 1, 0)));
+        FuelStage last = new FuelStage(List.of(Plain.tankShare(0, 1, 0)));
         List<FuelStage> fill = List.of(
-                new FuelStage(List.of(new TankShare(0, 1, 200))), new FuelStage(List.of(new TankShare(1, 1, 80))));
+                new FuelStage(List.of(Plain.tankShare(0, 1, 200))), new FuelStage(List.of(Plain.tankShare(1, 1, 80))));
         return new FuelSystem(List.of(wing, rear), List.of(both, last), fill, List.of(), 0.72);
     }
 

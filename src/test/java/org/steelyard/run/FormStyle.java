@@ -18,6 +18,7 @@ import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.PassengerCategory;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.samples.KnownFlight;
+import org.steelyard.samples.Plain;
 
 /** Three ways in which houses head and write their columns. */
 enum FormStyle {
@@ -78,7 +79,7 @@ enum FormStyle {
                     field == Field.DATE ? dates : "",
                     field == Field.FLIGHT));
         }
-        return new ColumnMap(
+        return Plain.columnMap(
                 name,
                 List.of(name + ".*"),
                 "",

@@ -23,6 +23,7 @@ import org.steelyard.config.Configuration;
 import org.steelyard.read.table.ReadOptions;
 import org.steelyard.read.table.SeasonUnreadableException;
 import org.steelyard.report.output.RunFacts;
+import org.steelyard.samples.Plain;
 
 /** A season of every level with a file of load items, through a whole run with the project's own configuration. */
 class ItemsSeasonTest {
@@ -65,7 +66,7 @@ class ItemsSeasonTest {
         }
         Configuration configuration = ((ConfigResult.Loaded) ConfigFolder.load(Path.of("config"))).configuration();
         return SeasonRun.audit(
-                new SeasonRequest(
+                Plain.seasonRequest(
                         season,
                         "may",
                         configuration,

@@ -19,6 +19,7 @@ import org.steelyard.config.ConfigResult;
 import org.steelyard.config.Configuration;
 import org.steelyard.model.input.InputProblem;
 import org.steelyard.read.table.ReadOptions;
+import org.steelyard.samples.Plain;
 
 /** A file that cannot be read, or not to its end, is named; the rest of the season is audited. */
 class ReadFaultsTest {
@@ -29,7 +30,7 @@ class ReadFaultsTest {
     private SeasonOutcome audit(Path season, Progress progress) throws Exception {
         Configuration configuration = ((ConfigResult.Loaded) ConfigFolder.load(Path.of("config"))).configuration();
         return SeasonRun.audit(
-                new SeasonRequest(
+                Plain.seasonRequest(
                         season,
                         "season",
                         configuration,

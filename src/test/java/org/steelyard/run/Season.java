@@ -20,6 +20,7 @@ import org.steelyard.config.Configuration;
 import org.steelyard.model.policy.DuplicateRule;
 import org.steelyard.read.table.ReadOptions;
 import org.steelyard.report.output.RunFacts;
+import org.steelyard.samples.Plain;
 
 /** A season in a folder of its own, made of lines of the demo's files, and audited with the configuration shipped. */
 record Season(Path folder) {
@@ -67,7 +68,7 @@ record Season(Path folder) {
     RunFacts audit(DuplicateRule duplicates, int threads) throws Exception {
         Configuration configuration = configuration(duplicates);
         return SeasonRun.audit(
-                        new SeasonRequest(
+                        Plain.seasonRequest(
                                 input(),
                                 "season",
                                 configuration,

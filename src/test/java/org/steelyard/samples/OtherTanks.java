@@ -14,10 +14,10 @@ public final class OtherTanks {
     /** The same flight on an aircraft with other tanks, and with other fuel. */
     public static Loading on(Loading loading, FuelSystem tanks, Fuel fuel) {
         Tail tail = loading.tail();
-        return new Loading(
+        return Plain.loading(
                 loading.origin(),
                 loading.flight(),
-                new Tail(tail.registration(), on(tail.type(), tanks), tail.basic()),
+                Plain.tail(tail.registration(), on(tail.type(), tanks), tail.basic()),
                 loading.setting(),
                 loading.crew(),
                 loading.load(),

@@ -36,8 +36,8 @@ import org.steelyard.model.unit.MassMoment;
  */
 public final class PlantedSeason {
 
-    public static final Policy POLICY =
-            new Policy(0.5, 1, 5, 0.25, SharingRule.BY_CAPACITY, Optional.of(new RecordedTrimRule(0.25, 0.5, "pilot")));
+    public static final Policy POLICY = Plain.policy(
+            0.5, 1, 5, 0.25, SharingRule.BY_CAPACITY, Optional.of(new RecordedTrimRule(0.25, 0.5, "pilot")));
 
     private static final AircraftType TYPE = SampleJet.type();
     private static final LocalDate FIRST = LocalDate.of(2026, 3, 30);
@@ -104,7 +104,7 @@ public final class PlantedSeason {
                 List.of(zone(), zone(), zone()),
                 List.of(new HoldLoad(holdKg(), 0), new HoldLoad(holdKg(), 0), new HoldLoad(rearKg, 0)));
         double sideKg = 3000 + random.nextInt(1000);
-        Loading loading = new Loading(
+        Loading loading = Plain.loading(
                 new Origin("planted.csv", "", number + 2),
                 new FlightIdent("P" + number, date, "FROM" + route, "TO"),
                 tail(tail),
@@ -127,7 +127,7 @@ public final class PlantedSeason {
     /** A take-off mass is some 56,000 kg, of which 40,000 are the tail's. */
     private Tail tail(int index) {
         double armM = 17 + (index == 3 ? tailAftPercentMac / 100 * 4 * 56_000 / 40_000 : 0);
-        return new Tail("TAIL-" + index, TYPE, MassMoment.at(40_000, armM));
+        return Plain.tail("TAIL-" + index, TYPE, MassMoment.at(40_000, armM));
     }
 
     private ZoneLoad zone() {

@@ -45,9 +45,7 @@ import org.steelyard.model.type.IndexFormula;
 import org.steelyard.model.type.LoadGroup;
 import org.steelyard.model.type.MassScheme;
 import org.steelyard.model.type.MeanChord;
-import org.steelyard.model.type.Tail;
 import org.steelyard.model.type.Tank;
-import org.steelyard.model.type.TankPoint;
 import org.steelyard.model.type.TankShare;
 import org.steelyard.model.unit.Amounts;
 import org.steelyard.model.unit.LengthUnit;
@@ -188,10 +186,10 @@ public final class PoundAircraft {
     /** The flight in a writing. */
     public Loading loading(Writing in) {
         MassMoment basic = new MassMoment(in.kg(basicLb), basicLbIn * LB_KG * IN_M + in.m(0) * in.kg(basicLb));
-        return new Loading(
+        return Plain.loading(
                 new Origin("pounds.csv", "", 2),
                 new FlightIdent("P1", LocalDate.of(2026, 4, 1), "", ""),
-                new Tail("TEST-3", type(in), basic),
+                Plain.tail("TEST-3", type(in), basic),
                 new FlightSetting(flaps, "", ""),
                 Crew.STANDARD,
                 new Load.ByPlace(
@@ -214,7 +212,7 @@ public final class PoundAircraft {
     }
 
     private AircraftType type(Writing in) {
-        return new AircraftType(
+        return Plain.aircraftType(
                 "POUNDS",
                 "an aircraft in whole pounds",
                 new Geometry(
@@ -255,7 +253,7 @@ public final class PoundAircraft {
     }
 
     private static CabinZone zone(Writing in, String id, int zone) {
-        return new CabinZone(id, "zone " + id, in.m(ZONES_IN[zone]), 12);
+        return Plain.cabinZone(id, "zone " + id, in.m(ZONES_IN[zone]), 12);
     }
 
     private Hold hold(Writing in, int hold, String name, Optional<FloorLimit> carries) {
@@ -263,8 +261,8 @@ public final class PoundAircraft {
     }
 
     private FuelSystem fuel(Writing in) {
-        List<TankShare> empty = List.of(new TankShare(0, 1, 0), new TankShare(1, 1, 0));
-        List<TankShare> full = List.of(new TankShare(0, 1, in.kg(tankLb)), new TankShare(1, 1, in.kg(tankLb)));
+        List<TankShare> empty = List.of(Plain.tankShare(0, 1, 0), Plain.tankShare(1, 1, 0));
+        List<TankShare> full = List.of(Plain.tankShare(0, 1, in.kg(tankLb)), Plain.tankShare(1, 1, in.kg(tankLb)));
         return new FuelSystem(
                 List.of(tank(in, "left"), tank(in, "right")),
                 List.of(new FuelStage(empty)),
@@ -274,7 +272,7 @@ public final class PoundAircraft {
     }
 
     private Tank tank(Writing in, String id) {
-        return new Tank(id, id + " tank", in.kg(tankLb), List.of(new TankPoint(in.kg(tankLb), in.m(FUEL_IN))));
+        return Plain.tank(id, id + " tank", in.kg(tankLb), List.of(Plain.tankPoint(in.kg(tankLb), in.m(FUEL_IN))));
     }
 
     private Envelope envelope(Writing in, Phase phase, long maxLb, int wider) {
@@ -316,6 +314,6 @@ public final class PoundAircraft {
     }
 
     private TrimScale scale(String setting, TrimLaw law) {
-        return new TrimScale(Phase.TAKEOFF, setting, "", TrimUnit.UNITS, law, 0.25, bandLow, bandHigh);
+        return Plain.trimScale(Phase.TAKEOFF, setting, "", TrimUnit.UNITS, law, 0.25, bandLow, bandHigh);
     }
 }

@@ -44,7 +44,6 @@ import org.steelyard.model.type.Pantry;
 import org.steelyard.model.type.Tail;
 import org.steelyard.model.type.Tank;
 import org.steelyard.model.type.TankPoint;
-import org.steelyard.model.type.TankShare;
 import org.steelyard.model.unit.Amounts;
 import org.steelyard.model.unit.MassMoment;
 
@@ -55,7 +54,7 @@ import org.steelyard.model.unit.MassMoment;
 public final class RandomAircraft {
 
     /** A policy under which nothing is marginal. */
-    public static final Policy STRICT = new Policy(0, 0, 0, 0, SharingRule.BY_CAPACITY);
+    public static final Policy STRICT = Plain.policy(0, 0, 0, 0, SharingRule.BY_CAPACITY);
 
     private final long seed;
 
@@ -77,8 +76,8 @@ public final class RandomAircraft {
     public Loading loading(double datumM, double scale) {
         Draw draw = new Draw(new SplittableRandom(seed), datumM, scale);
         AircraftType type = draw.type();
-        Tail tail = new Tail("TEST-1", type, MassMoment.at(draw.mass(20000, 40000), draw.arm(15, 17)));
-        return new Loading(
+        Tail tail = Plain.tail("TEST-1", type, MassMoment.at(draw.mass(20000, 40000), draw.arm(15, 17)));
+        return Plain.loading(
                 new Origin("made.csv", "", 2),
                 new FlightIdent("T1", LocalDate.of(2026, 4, 1), "AAAAA", "BBBBB"),
                 tail,
@@ -102,7 +101,7 @@ public final class RandomAircraft {
         }
 
         AircraftType type() {
-            return new AircraftType(
+            return Plain.aircraftType(
                     "RANDOM",
                     "an aircraft drawn at random",
                     new Geometry(
@@ -122,7 +121,7 @@ public final class RandomAircraft {
             List<CabinZone> zones = new ArrayList<>();
             int count = random.nextInt(1, 7);
             for (int i = 0; i < count; i++) {
-                zones.add(new CabinZone("Z" + i, "zone " + i, arm(5 + 4 * i, 8 + 4 * i), random.nextInt(1, 40)));
+                zones.add(Plain.cabinZone("Z" + i, "zone " + i, arm(5 + 4 * i, 8 + 4 * i), random.nextInt(1, 40)));
             }
             List<CrewStation> crew = List.of(
                     new CrewStation("deck", CrewRole.FLIGHT, arm(2, 3), 2),
@@ -155,23 +154,23 @@ public final class RandomAircraft {
         FuelSystem fuelSystem() {
             List<Tank> tanks = List.of(tank("left"), tank("right"), tank("centre"));
             List<FuelStage> burn = List.of(
-                    new FuelStage(List.of(new TankShare(2, 1, 0))),
+                    new FuelStage(List.of(Plain.tankShare(2, 1, 0))),
                     new FuelStage(List.of(
-                            new TankShare(0, random.nextDouble(0.5, 2), scale * 500),
-                            new TankShare(1, 1, scale * 700))),
-                    new FuelStage(List.of(new TankShare(0, 1, 0), new TankShare(1, 1, 0))));
+                            Plain.tankShare(0, random.nextDouble(0.5, 2), scale * 500),
+                            Plain.tankShare(1, 1, scale * 700))),
+                    new FuelStage(List.of(Plain.tankShare(0, 1, 0), Plain.tankShare(1, 1, 0))));
             List<FuelStage> fill = List.of(
-                    new FuelStage(List.of(new TankShare(0, 1, scale * 5000), new TankShare(1, 1, scale * 5000))),
-                    new FuelStage(List.of(new TankShare(2, 1, scale * 5000))));
+                    new FuelStage(List.of(Plain.tankShare(0, 1, scale * 5000), Plain.tankShare(1, 1, scale * 5000))),
+                    new FuelStage(List.of(Plain.tankShare(2, 1, scale * 5000))));
             return new FuelSystem(tanks, burn, fill, List.of(), 0.8);
         }
 
         Tank tank(String id) {
             List<TankPoint> table = new ArrayList<>();
             for (int i = 1; i <= 5; i++) {
-                table.add(new TankPoint(scale * 1000 * i, arm(14, 18)));
+                table.add(Plain.tankPoint(scale * 1000 * i, arm(14, 18)));
             }
-            return new Tank(id, id, scale * 5000, table);
+            return Plain.tank(id, id, scale * 5000, table);
         }
 
         Envelope envelope(Phase phase) {

@@ -36,7 +36,6 @@ import org.steelyard.model.trim.TrimSlope;
 import org.steelyard.model.trim.TrimUnit;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.Cabin;
-import org.steelyard.model.type.CabinZone;
 import org.steelyard.model.type.CrewRole;
 import org.steelyard.model.type.CrewStation;
 import org.steelyard.model.type.DisplayUnits;
@@ -48,10 +47,7 @@ import org.steelyard.model.type.IndexFormula;
 import org.steelyard.model.type.LoadGroup;
 import org.steelyard.model.type.MassScheme;
 import org.steelyard.model.type.MeanChord;
-import org.steelyard.model.type.Tail;
 import org.steelyard.model.type.Tank;
-import org.steelyard.model.type.TankPoint;
-import org.steelyard.model.type.TankShare;
 import org.steelyard.model.unit.Amounts;
 import org.steelyard.model.unit.MassMoment;
 
@@ -132,10 +128,10 @@ public final class SampleJet {
                         .mapToObj(massKg -> new HoldLoad(massKg, 0))
                         .toList()));
         Fuel fuel = givenFuel.orElseGet(() -> new Fuel.ByTank(Amounts.of(tanksKg), taxiKg, tripKg));
-        return new Loading(
+        return Plain.loading(
                 new Origin("sample.csv", "", 2),
                 new FlightIdent("S1", LocalDate.of(2026, 4, 1), "AAAAA", "BBBBB"),
-                new Tail("TEST-1", type(), MassMoment.at(40_000, 17)),
+                Plain.tail("TEST-1", type(), MassMoment.at(40_000, 17)),
                 new FlightSetting(flaps, "", ""),
                 crew,
                 load,
@@ -146,7 +142,7 @@ public final class SampleJet {
     }
 
     public static AircraftType type() {
-        return new AircraftType(
+        return Plain.aircraftType(
                 "SAMPLE",
                 "sample jet",
                 new Geometry(new MeanChord(16, 4), new IndexFormula(17, 1000, 40), DisplayUnits.METRIC),
@@ -167,9 +163,9 @@ public final class SampleJet {
         MassScheme scheme = new MassScheme("sample", "round numbers", 100, 100, 100, 50, 0, 10, 100, 100);
         return new Cabin(
                 List.of(
-                        new CabinZone("A", "zone A", 15, 30),
-                        new CabinZone("B", "zone B", 17, 30),
-                        new CabinZone("C", "zone C", 19, 30)),
+                        Plain.cabinZone("A", "zone A", 15, 30),
+                        Plain.cabinZone("B", "zone B", 17, 30),
+                        Plain.cabinZone("C", "zone C", 19, 30)),
                 List.of(
                         new CrewStation("deck", CrewRole.FLIGHT, 17, 2),
                         new CrewStation("cabin", CrewRole.CABIN, 17, 4)),
@@ -189,11 +185,11 @@ public final class SampleJet {
 
     private static FuelSystem fuelSystem() {
         List<FuelStage> burn = List.of(
-                new FuelStage(List.of(new TankShare(2, 1, 0))),
-                new FuelStage(List.of(new TankShare(0, 1, 0), new TankShare(1, 1, 0))));
+                new FuelStage(List.of(Plain.tankShare(2, 1, 0))),
+                new FuelStage(List.of(Plain.tankShare(0, 1, 0), Plain.tankShare(1, 1, 0))));
         List<FuelStage> fill = List.of(
-                new FuelStage(List.of(new TankShare(0, 1, 5_000), new TankShare(1, 1, 5_000))),
-                new FuelStage(List.of(new TankShare(2, 1, 4_000))));
+                new FuelStage(List.of(Plain.tankShare(0, 1, 5_000), Plain.tankShare(1, 1, 5_000))),
+                new FuelStage(List.of(Plain.tankShare(2, 1, 4_000))));
         return new FuelSystem(
                 List.of(tank("left", 5_000, 17), tank("right", 5_000, 17), tank("tail", 4_000, 17)),
                 burn,
@@ -203,7 +199,7 @@ public final class SampleJet {
     }
 
     private static Tank tank(String id, double capacityKg, double armM) {
-        return new Tank(id, id + " tank", capacityKg, List.of(new TankPoint(capacityKg, armM)));
+        return Plain.tank(id, id + " tank", capacityKg, List.of(Plain.tankPoint(capacityKg, armM)));
     }
 
     private static Envelope envelope(Phase phase, double forwardPercent, double aftPercent) {
@@ -220,11 +216,11 @@ public final class SampleJet {
 
     private static TrimScale takeoffScale() {
         TrimPoints law = new TrimPoints(List.of(new TrimPoint(19, 3), new TrimPoint(25, 0), new TrimPoint(31, -3)));
-        return new TrimScale(Phase.TAKEOFF, "5", "", TrimUnit.UNITS, law, 0.25, -2, 2);
+        return Plain.trimScale(Phase.TAKEOFF, "5", "", TrimUnit.UNITS, law, 0.25, -2, 2);
     }
 
     private static TrimScale landingScale() {
         TrimSlope law = new TrimSlope(new TrimPoint(25, 1), -0.5, new CgRange(15, 35));
-        return new TrimScale(Phase.LANDING, "30", "", TrimUnit.UNITS, law, 0.5, -5, 6);
+        return Plain.trimScale(Phase.LANDING, "30", "", TrimUnit.UNITS, law, 0.5, -5, 6);
     }
 }

@@ -20,6 +20,7 @@ import org.steelyard.model.trim.TrimTable;
 import org.steelyard.model.trim.TrimUnit;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.unit.Amounts;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 import org.steelyard.trim.TrimCard.Cell;
 import org.steelyard.trim.TrimCard.Place;
@@ -28,7 +29,7 @@ import org.steelyard.trim.TrimCard.Place;
 class CardsAndRangesTest {
 
     private static TrimScale scale(TrimLaw law, double step, double low, double high) {
-        return new TrimScale(Phase.TAKEOFF, "5", "", TrimUnit.UNITS, law, step, low, high);
+        return Plain.trimScale(Phase.TAKEOFF, "5", "", TrimUnit.UNITS, law, step, low, high);
     }
 
     private static final TrimLaw SLOPE = new TrimSlope(new TrimPoint(25, 1), -0.2, new CgRange(21, 40));

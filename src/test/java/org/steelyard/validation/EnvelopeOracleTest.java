@@ -28,6 +28,7 @@ import org.steelyard.model.loading.Loading;
 import org.steelyard.model.policy.Policy;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.samples.Draws;
+import org.steelyard.samples.Plain;
 
 /**
  * Envelopes against polygons of a general geometry library. A line straight in arm is an edge in the plane of arm and
@@ -191,7 +192,7 @@ class EnvelopeOracleTest {
         }
 
         private Loading at(double massKg, double armM) {
-            return new Loading(
+            return Plain.loading(
                     frame.origin(),
                     frame.flight(),
                     frame.tail(),

@@ -37,6 +37,7 @@ import org.steelyard.samples.Draws;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
 import org.steelyard.samples.OtherTanks;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.RandomAircraft;
 import org.steelyard.samples.SampleJet;
 
@@ -58,7 +59,7 @@ class FuelDensityTest {
 
     private static FuelSystem single(double capacity, boolean byVolume, TankPoint... rows) {
         Tank tank = new Tank("main", "main tank", capacity, List.of(rows), byVolume);
-        FuelStage burn = new FuelStage(List.of(new TankShare(0, 1, 0)));
+        FuelStage burn = new FuelStage(List.of(Plain.tankShare(0, 1, 0)));
         FuelStage fill = new FuelStage(List.of(new TankShare(0, 1, capacity, byVolume)));
         return new FuelSystem(List.of(tank), List.of(burn), List.of(fill), List.of(), STANDARD_KG_PER_L);
     }
@@ -86,7 +87,7 @@ class FuelDensityTest {
     @Test
     void aCapacityIsHeldAsItIsGiven() {
         FuelSystem litres = single(6000 * STANDARD_KG_PER_L, true, new TankPoint(4800, 17, true));
-        FuelSystem kilograms = single(4800, false, new TankPoint(4800, 17));
+        FuelSystem kilograms = single(4800, false, Plain.tankPoint(4800, 17));
 
         EDGES.row(
                 EdgeTopic.DENSITY,
@@ -111,9 +112,9 @@ class FuelDensityTest {
         AircraftType jet =
                 ((ConfigResult.Loaded) shipped).configuration().types().get("jet180");
         Loading loading = SampleJet.loaded().loading();
-        Tail tail = new Tail("TEST-1", jet, MassMoment.at(40_000, 17.5));
+        Tail tail = Plain.tail("TEST-1", jet, MassMoment.at(40_000, 17.5));
         Fuel fuel = new Fuel.ByTank(Amounts.of(5800 * 0.8, 0, 5820 * 0.8), 0, 0, OptionalDouble.of(0.8));
-        Loading onJet = new Loading(
+        Loading onJet = Plain.loading(
                 loading.origin(),
                 loading.flight(),
                 tail,
@@ -141,7 +142,7 @@ class FuelDensityTest {
     @Test
     void theArmOfTheContentsFollowsWhatTheTableIsIn() {
         FuelSystem byVolume = single(1600, true, new TankPoint(800, 10, true), new TankPoint(1600, 11, true));
-        FuelSystem byMass = single(1600, false, new TankPoint(800, 10), new TankPoint(1600, 11));
+        FuelSystem byMass = single(1600, false, Plain.tankPoint(800, 10), Plain.tankPoint(1600, 11));
 
         EDGES.row(
                 EdgeTopic.DENSITY,
@@ -164,8 +165,8 @@ class FuelDensityTest {
     /** A row in kg beside a capacity in L stays where it is written, as long as it lies below what is full then. */
     @Test
     void inAMixedTableEachRowIsWhatItIsWrittenAs() {
-        FuelSystem mixed =
-                single(1600, true, new TankPoint(800, 10), new TankPoint(1500, 10.8), new TankPoint(1600, 11, true));
+        FuelSystem mixed = single(
+                1600, true, Plain.tankPoint(800, 10), Plain.tankPoint(1500, 10.8), new TankPoint(1600, 11, true));
 
         Tank lighter = mixed.atDensity(0.72).tanks().get(0);
         Tank denser = mixed.atDensity(0.88).tanks().get(0);
@@ -179,7 +180,7 @@ class FuelDensityTest {
     /** A table in kg under a capacity in L ends below it when the fuel is denser: the last layer goes on. */
     @Test
     void shortOfTheCapacityTheLastLayerGoesOn() {
-        FuelSystem tanks = single(1600, true, new TankPoint(800, 10), new TankPoint(1600, 11));
+        FuelSystem tanks = single(1600, true, Plain.tankPoint(800, 10), Plain.tankPoint(1600, 11));
 
         Tank denser = tanks.atDensity(0.88).tanks().get(0);
 
@@ -278,8 +279,8 @@ class FuelDensityTest {
     private static FuelSystem drawn(List<Table> tables, double untilL) {
         List<FuelStage> burn = List.of(
                 new FuelStage(List.of(new TankShare(2, 1, untilL * STANDARD_KG_PER_L, true))),
-                new FuelStage(List.of(new TankShare(0, 1, 0), new TankShare(1, 1, 0))),
-                new FuelStage(List.of(new TankShare(2, 1, 0))));
+                new FuelStage(List.of(Plain.tankShare(0, 1, 0), Plain.tankShare(1, 1, 0))),
+                new FuelStage(List.of(Plain.tankShare(2, 1, 0))));
         List<FuelStage> fill = new ArrayList<>();
         for (int i = 0; i < 3; i++) {
             fill.add(new FuelStage(List.of(new TankShare(i, 1, tables.get(i).fullL() * STANDARD_KG_PER_L, true))));

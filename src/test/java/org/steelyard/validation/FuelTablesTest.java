@@ -8,6 +8,7 @@ import org.steelyard.model.type.MeanChord;
 import org.steelyard.model.type.Tank;
 import org.steelyard.model.type.TankPoint;
 import org.steelyard.model.unit.MassMoment;
+import org.steelyard.samples.Plain;
 
 /** A tank's own table, and the moment of what burns out of it. */
 class FuelTablesTest extends PublishedCases {
@@ -27,13 +28,13 @@ class FuelTablesTest extends PublishedCases {
             double massKg =
                     row.massKg("mass").orElseGet(() -> row.massKg("volume").orElseThrow());
             OptionalDouble momentKgM = row.momentKgM("moment");
-            rows.add(new TankPoint(
+            rows.add(Plain.tankPoint(
                     massKg,
                     momentKgM.isPresent()
                             ? momentKgM.getAsDouble() / massKg
                             : row.lengthM("arm").orElseThrow()));
         }
-        Tank tank = new Tank("case", "case", rows.get(rows.size() - 1).quantityKg(), rows);
+        Tank tank = Plain.tank("case", "case", rows.get(rows.size() - 1).quantityKg(), rows);
         MassMoment burnt = contents(tank, given.massKg("from").orElseThrow())
                 .minus(contents(tank, given.massKg("to").orElseThrow()));
         answers.state("burnt", "burntArm", burnt);

@@ -15,6 +15,7 @@ import org.steelyard.model.type.Tank;
 import org.steelyard.model.type.TankPoint;
 import org.steelyard.model.unit.Amounts;
 import org.steelyard.samples.Draws;
+import org.steelyard.samples.Plain;
 
 /** Every interpolation of the program against that of a general reference library, on tables drawn from seeds. */
 @Tag("validation")
@@ -107,9 +108,9 @@ class InterpolationOracleTest {
             for (int i = 1; i < quantities.length; i++) {
                 double armM = random.nextDouble(14, 20);
                 moments[i] = quantities[i] * armM;
-                rows.add(new TankPoint(quantities[i], armM));
+                rows.add(Plain.tankPoint(quantities[i], armM));
             }
-            Tank tank = new Tank("drawn", "drawn", quantities[quantities.length - 1], rows);
+            Tank tank = Plain.tank("drawn", "drawn", quantities[quantities.length - 1], rows);
             PolynomialSplineFunction other = new LinearInterpolator().interpolate(quantities, moments);
             for (int i = 0; i < READINGS; i++) {
                 double quantityKg = within(random, quantities);

@@ -42,12 +42,10 @@ import org.steelyard.model.type.IndexFormula;
 import org.steelyard.model.type.MassScheme;
 import org.steelyard.model.type.MeanChord;
 import org.steelyard.model.type.Pantry;
-import org.steelyard.model.type.Tail;
 import org.steelyard.model.type.Tank;
-import org.steelyard.model.type.TankPoint;
-import org.steelyard.model.type.TankShare;
 import org.steelyard.model.unit.Amounts;
 import org.steelyard.model.unit.MassMoment;
+import org.steelyard.samples.Plain;
 
 /** A loading with nothing but what a case gives; what it does not give never binds. */
 final class PlainAircraft {
@@ -104,7 +102,7 @@ final class PlainAircraft {
     }
 
     PlainAircraft zone(String id, double armM, ZoneLoad load) {
-        zones.add(new CabinZone(id, id, armM, 1000));
+        zones.add(Plain.cabinZone(id, id, armM, 1000));
         zoneLoads.add(load);
         return this;
     }
@@ -117,7 +115,7 @@ final class PlainAircraft {
 
     PlainAircraft tank(String id, double armM, double massKg, double capacityKg) {
         double fullKg = Math.max(capacityKg, LEAST_KG);
-        tanks.add(new Tank(id, id, fullKg, List.of(new TankPoint(fullKg, armM))));
+        tanks.add(Plain.tank(id, id, fullKg, List.of(Plain.tankPoint(fullKg, armM))));
         tanksKg.add(massKg);
         return this;
     }
@@ -165,7 +163,7 @@ final class PlainAircraft {
     }
 
     Policy policy() {
-        return new Policy(marginalPercentMac, 0, 0, 0, SharingRule.BY_CAPACITY);
+        return Plain.policy(marginalPercentMac, 0, 0, 0, SharingRule.BY_CAPACITY);
     }
 
     Balance balance() {
@@ -187,10 +185,10 @@ final class PlainAircraft {
         Amounts fuelKg =
                 Amounts.of(tanksKg.stream().mapToDouble(Double::doubleValue).toArray());
         Fuel fuel = load instanceof Load.TakeoffGiven ? new Fuel.NotGiven() : new Fuel.ByTank(fuelKg, taxiKg, tripKg);
-        return new Loading(
+        return Plain.loading(
                 new Origin("case.csv", "", 2),
                 new FlightIdent("C1", LocalDate.of(2026, 4, 1), "AAAAA", "BBBBB"),
-                new Tail("TEST-1", type(), basic),
+                Plain.tail("TEST-1", type(), basic),
                 new FlightSetting("", "", ""),
                 Crew.STANDARD,
                 load,
@@ -201,7 +199,7 @@ final class PlainAircraft {
     }
 
     private AircraftType type() {
-        return new AircraftType(
+        return Plain.aircraftType(
                 "PLAIN",
                 "what a case gives",
                 new Geometry(chord, new IndexFormula(0, 1, 0), DisplayUnits.METRIC),
@@ -227,7 +225,7 @@ final class PlainAircraft {
     }
 
     private static FuelStage stage(int tank, double untilKg) {
-        return new FuelStage(List.of(new TankShare(tank, 1, untilKg)));
+        return new FuelStage(List.of(Plain.tankShare(tank, 1, untilKg)));
     }
 
     static ZoneLoad adults(int count) {

@@ -37,12 +37,12 @@ import org.steelyard.model.type.FuelSystem;
 import org.steelyard.model.type.Hold;
 import org.steelyard.model.type.IndexFormula;
 import org.steelyard.model.type.ScaleReading;
-import org.steelyard.model.type.Tail;
 import org.steelyard.model.type.TankShare;
 import org.steelyard.model.type.WeighingRecord;
 import org.steelyard.model.unit.Amounts;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.samples.Draws;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.RandomAircraft;
 
 /** Laws that hold for every aircraft and every load, each tried on thousands drawn from seeds that a failure prints. */
@@ -81,10 +81,10 @@ class PropertiesTest {
     }
 
     private static Loading with(Loading loading, AircraftType type, Load load, Fuel fuel) {
-        return new Loading(
+        return Plain.loading(
                 loading.origin(),
                 loading.flight(),
-                new Tail("TEST-1", type, loading.tail().basic()),
+                Plain.tail("TEST-1", type, loading.tail().basic()),
                 loading.setting(),
                 loading.crew(),
                 load,
@@ -96,7 +96,7 @@ class PropertiesTest {
 
     private static AircraftType with(AircraftType type, List<CabinZone> zones, List<Hold> holds, FuelSystem fuel) {
         Cabin cabin = type.cabin();
-        return new AircraftType(
+        return Plain.aircraftType(
                 type.id(),
                 type.name(),
                 type.geometry(),
@@ -150,7 +150,7 @@ class PropertiesTest {
     private static List<FuelStage> turned(List<FuelStage> stages, int last) {
         return stages.stream()
                 .map(stage -> new FuelStage(reversed(stage.shares()).stream()
-                        .map(share -> new TankShare(last - share.tank(), share.share(), share.untilKg()))
+                        .map(share -> Plain.tankShare(last - share.tank(), share.share(), share.untilKg()))
                         .toList()))
                 .toList();
     }
@@ -202,7 +202,7 @@ class PropertiesTest {
             List<TankShare> shares = new ArrayList<>();
             for (int tank = 0; tank < tanks; tank++) {
                 if (random.nextBoolean()) {
-                    shares.add(new TankShare(tank, random.nextDouble(0.2, 3), random.nextDouble(0, 3000)));
+                    shares.add(Plain.tankShare(tank, random.nextDouble(0.2, 3), random.nextDouble(0, 3000)));
                 }
             }
             if (!shares.isEmpty()) {
@@ -210,7 +210,7 @@ class PropertiesTest {
             }
         }
         for (int tank = 0; tank < tanks; tank++) {
-            order.add(new FuelStage(List.of(new TankShare(tank, 1, 0))));
+            order.add(new FuelStage(List.of(Plain.tankShare(tank, 1, 0))));
         }
         return order;
     }
@@ -356,7 +356,7 @@ class PropertiesTest {
 
     private static Loading limited(Loading loading, MassLimits limits) {
         AircraftType type = loading.type();
-        AircraftType limited = new AircraftType(
+        AircraftType limited = Plain.aircraftType(
                 type.id(),
                 type.name(),
                 type.geometry(),

@@ -28,6 +28,7 @@ import org.steelyard.model.policy.SharingRule;
 import org.steelyard.model.type.MeanChord;
 import org.steelyard.model.unit.LengthUnit;
 import org.steelyard.model.unit.MassUnit;
+import org.steelyard.samples.Plain;
 
 /**
  * Published worked examples handed in as load sheets: what is printed is entered as it is printed, and must get every
@@ -36,7 +37,7 @@ import org.steelyard.model.unit.MassUnit;
 @Tag("validation")
 class PublishedSheetsTest {
 
-    private static final Policy POLICY = new Policy(0, 0, 0, 0, SharingRule.BY_CAPACITY);
+    private static final Policy POLICY = Plain.policy(0, 0, 0, 0, SharingRule.BY_CAPACITY);
 
     /** Names of printed figures and the items that they are, with the factor to SI. */
     private static final Map<String, SheetItem> MASSES = Map.of(
@@ -62,7 +63,7 @@ class PublishedSheetsTest {
                     return new ItemRule(entry.getKey(), 1, 0, 0, figure.halfStep() / perUnit);
                 })
                 .toList();
-        return new MarkingScheme("published", 100, 0, rules);
+        return Plain.markingScheme("published", 100, 0, rules);
     }
 
     private static Map<SheetItem, Claim> claims(PublishedCase one) {
@@ -136,7 +137,7 @@ class PublishedSheetsTest {
 
     private static void requireFull(PublishedCase one, PlainAircraft aircraft) {
         Exercise exercise = Exercise.of(aircraft.loading(), POLICY);
-        StudentSheet sheet = new StudentSheet(new Origin("published", "", 1), one.id(), "published", claims(one));
+        StudentSheet sheet = Plain.studentSheet(new Origin("published", "", 1), one.id(), "published", claims(one));
         MarkedSheet marked = new Marker(
                         exercise,
                         scheme(sheet.claims(), exercise.type().geometry().chord()))

@@ -43,6 +43,7 @@ import org.steelyard.model.trim.TrimScale;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.MeanChord;
 import org.steelyard.model.type.Tail;
+import org.steelyard.samples.Plain;
 
 /** What comes with the program: standard masses against the published ones, and the types against common practice. */
 @Tag("validation")
@@ -189,7 +190,7 @@ class ShippedConfigTest {
                 .filter(one -> one.type().id().equals("jet180"))
                 .findFirst()
                 .orElseThrow();
-        Loading loading = new Loading(
+        Loading loading = Plain.loading(
                 new Origin("case.csv", "", 2),
                 new FlightIdent("C1", LocalDate.of(2026, 4, 1), "AAAAA", "BBBBB"),
                 tail,

@@ -1,5 +1,6 @@
 package org.steelyard.report.season;
 
+import org.steelyard.report.output.SkippedRows;
 import org.steelyard.report.file.OutputFile;
 import org.steelyard.report.output.RunFacts;
 import org.steelyard.report.output.book.SeasonWorkbookOutput;
@@ -33,7 +34,7 @@ public final class OutputStage {
     /** Ends them. */
     public static void finish(SeasonReports reports, long flights) throws IOException {
         RunFacts.InputFile input =
-                new RunFacts.InputFile("season-bench.csv", "0".repeat(64), 0, "house", flights, flights, 0, 0, List.of());
-        reports.finish(new RunFacts(SEASON, "bench", List.of(), List.of(input), List.of(), List.of()));
+                new RunFacts.InputFile("season-bench.csv", "0".repeat(64), 0, "house", flights, flights, 0, 0, 0, List.of());
+        reports.finish(new RunFacts(SEASON, "bench", List.of(), List.of(input), List.of(), List.of(), SkippedRows.NONE, List.of(), List.of()));
     }
 }

@@ -63,32 +63,6 @@ public record SeasonSummary(
         return StatusCount.worst(routes);
     }
 
-    /** A summary without statistics and chances. */
-    public SeasonSummary(
-            StatusCount all,
-            List<StatusCount> types,
-            List<StatusCount> tails,
-            List<StatusCount> routes,
-            List<FindingCount> findings,
-            List<TrimGroup> trim,
-            List<WorstFlight> worst,
-            List<StatusCount> months,
-            List<RecordedTrimGroup> recordedTrim) {
-        this(all, types, tails, routes, findings, trim, worst, months, recordedTrim, SeasonStatistics.none(), 0);
-    }
-
-    /** A summary without its months and recorded trims. */
-    public SeasonSummary(
-            StatusCount all,
-            List<StatusCount> types,
-            List<StatusCount> tails,
-            List<StatusCount> routes,
-            List<FindingCount> findings,
-            List<TrimGroup> trim,
-            List<WorstFlight> worst) {
-        this(all, types, tails, routes, findings, trim, worst, List.of(), List.of());
-    }
-
     /**
      * How many flights have a kind of finding of one severity.
      *

@@ -29,19 +29,6 @@ public record TrimGroup(
         long breached,
         boolean estimated) {
 
-    /** A group whose scale is no estimate. */
-    public TrimGroup(
-            String typeId,
-            String flaps,
-            String thrust,
-            TrimUnit unit,
-            Optional<Spread> trimUnits,
-            Spread cgPercentMac,
-            long marginal,
-            long breached) {
-        this(typeId, flaps, thrust, unit, trimUnits, cgPercentMac, marginal, breached, false);
-    }
-
     /** What its trims have in common. */
     public TrimSetting setting() {
         return new TrimSetting(typeId, flaps, thrust);

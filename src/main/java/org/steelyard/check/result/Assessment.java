@@ -32,17 +32,6 @@ public record Assessment(
     }
 
     /**
-     * An assessment without chances.
-     *
-     * @param findings breaches first, then marginals, then notes
-     * @param margins one for each envelope that a known state could be held against
-     * @param trafficLoad traffic load allowed; empty where the dry operating mass is not known
-     */
-    public Assessment(List<Finding> findings, List<EnvelopeMargin> margins, Optional<TrafficLoad> trafficLoad) {
-        this(findings, margins, trafficLoad, Optional.empty());
-    }
-
-    /**
      * The verdict.
      *
      * @return breached, marginal or clean, by the most serious finding; notes leave a flight clean

@@ -33,19 +33,6 @@ public record Remedy(
     }
 
     /**
-     * The only way.
-     *
-     * @param means by what kind of change
-     * @param massKg how much is changed in kg
-     * @param sentence what to do and what comes of it, without a full stop
-     * @param loading the flight put right
-     * @param proved whether it is proved that no less is enough
-     */
-    public Remedy(RemedyMeans means, double massKg, String sentence, Loading loading, boolean proved) {
-        this(means, massKg, sentence, Optional.of(loading), proved, Optional.empty());
-    }
-
-    /**
      * This way, with another one told after it.
      *
      * @param another another remedy of the same flight

@@ -57,7 +57,19 @@ public final class PolicyFile {
         double massPercent = keys.number("mass", WrittenNumber.PERCENT);
         double loadPercent = keys.number("load", WrittenNumber.PERCENT);
         double trimUnits = keys.number("trim", WrittenNumber.TRIM);
-        return keys.make(() -> new Policy(cgPercentMac, massPercent, loadPercent, trimUnits, SharingRule.BY_CAPACITY));
+        return keys.make(() -> new Policy(
+                cgPercentMac,
+                massPercent,
+                loadPercent,
+                trimUnits,
+                SharingRule.BY_CAPACITY,
+                Optional.empty(),
+                Optional.empty(),
+                DuplicateRule.FIRST,
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                0));
     }
 
     private static Optional<LastMinuteRule> lastMinute(Keys keys) {

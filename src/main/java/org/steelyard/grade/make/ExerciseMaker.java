@@ -23,6 +23,7 @@ import org.steelyard.model.loading.FlightIdent;
 import org.steelyard.model.loading.FlightSetting;
 import org.steelyard.model.loading.Fuel;
 import org.steelyard.model.loading.HoldLoad;
+import org.steelyard.model.loading.LastMinuteChange;
 import org.steelyard.model.loading.Load;
 import org.steelyard.model.loading.Loading;
 import org.steelyard.model.loading.Origin;
@@ -237,11 +238,14 @@ public final class ExerciseMaker {
                 new FlightIdent(name, DAY, "", ""),
                 tail,
                 new FlightSetting(flaps(type), "", ""),
+                tail.scheme(),
                 crew(type),
                 new Load.ByPlace(zones(type, full, lean), holds(type, full, lean)),
                 new Fuel.Total(0, 0, 0),
+                LastMinuteChange.NONE,
                 PerformanceLimits.NONE,
                 OptionalDouble.empty(),
+                List.of(),
                 List.of());
         return fuelled(bare, difficulty == Difficulty.OUT_LANDING ? 8 : 35);
     }

@@ -217,7 +217,8 @@ public final class Exercise {
                 is.groups(),
                 is.fuel(),
                 envelopes,
-                is.trimScales());
+                is.trimScales(),
+                List.of());
         Tail tail = loading.tail();
         return loading.with(new Tail(tail.registration(), other, tail.basic(), tail.ownScheme()));
     }

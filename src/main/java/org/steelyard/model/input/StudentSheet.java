@@ -34,18 +34,6 @@ public record StudentSheet(
     }
 
     /**
-     * A sheet with room for every figure.
-     *
-     * @param origin where it was read
-     * @param student the student's name as entered; blank if nothing stands there
-     * @param exercise the exercise that it answers
-     * @param claims what was entered
-     */
-    public StudentSheet(Origin origin, String student, String exercise, Map<SheetItem, Claim> claims) {
-        this(origin, student, exercise, EnumSet.allOf(SheetItem.class), claims);
-    }
-
-    /**
      * The sheet, asked for other figures.
      *
      * @param items what is asked for

@@ -58,18 +58,6 @@ public record MarkingScheme(
     }
 
     /**
-     * A scheme by which a student's last sheet stands.
-     *
-     * @param name name of the scheme
-     * @param passPercent share of all points that passes, from 0 to 100
-     * @param followPercent share of an item's points for a figure that is wrong only because an earlier one was
-     * @param items what is marked, in the order of the sheet
-     */
-    public MarkingScheme(String name, double passPercent, double followPercent, List<ItemRule> items) {
-        this(name, passPercent, followPercent, DuplicateRule.LAST, items);
-    }
-
-    /**
      * The rule of an item.
      *
      * @param item which

@@ -77,40 +77,6 @@ public record TrimScale(
     }
 
     /**
-     * A scale from the type's documents, to the nearest step, halfway to the more nose-up one.
-     *
-     * @param phase take-off or landing
-     * @param flaps the flap setting, as written in inputs
-     * @param thrustRating the thrust rating that it is for; blank for any
-     * @param unit what its numbers are
-     * @param law trim against CG
-     * @param stepUnits smallest step of the indicator, more than zero
-     * @param bandLowUnits most nose-down setting permitted, nose-up positive
-     * @param bandHighUnits most nose-up setting permitted
-     */
-    public TrimScale(
-            Phase phase,
-            String flaps,
-            String thrustRating,
-            TrimUnit unit,
-            TrimLaw law,
-            double stepUnits,
-            double bandLowUnits,
-            double bandHighUnits) {
-        this(
-                phase,
-                flaps,
-                thrustRating,
-                unit,
-                law,
-                stepUnits,
-                bandLowUnits,
-                bandHighUnits,
-                SettingRounding.NEAREST_HALFWAY_UP,
-                TrimBasis.DOCUMENT);
-    }
-
-    /**
      * The setting to select, by the scale's rounding; for a trim in the band never a setting beyond it.
      *
      * @param trimUnits trim in units, nose-up positive

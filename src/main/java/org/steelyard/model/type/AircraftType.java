@@ -69,34 +69,6 @@ public record AircraftType(
         requirePlaces(groups, holds.size(), cabin.zones().size());
     }
 
-    /**
-     * A type of which no movements are known.
-     *
-     * @param id short name used in inputs
-     * @param name name in words
-     * @param geometry chord, index and units
-     * @param limits limits of mass
-     * @param cabin crew, pantry and zones
-     * @param holds baggage and cargo compartments from front to back
-     * @param groups limits on several places together
-     * @param fuel tanks and their order
-     * @param envelopes at most one for each phase; at least take-off
-     * @param trimScales scales by flap setting
-     */
-    public AircraftType(
-            String id,
-            String name,
-            Geometry geometry,
-            MassLimits limits,
-            Cabin cabin,
-            List<Hold> holds,
-            List<LoadGroup> groups,
-            FuelSystem fuel,
-            List<Envelope> envelopes,
-            List<TrimScale> trimScales) {
-        this(id, name, geometry, limits, cabin, holds, groups, fuel, envelopes, trimScales, List.of());
-    }
-
     private static List<Object> setting(TrimScale scale) {
         return List.of(scale.phase(), scale.flaps(), scale.thrustRating());
     }

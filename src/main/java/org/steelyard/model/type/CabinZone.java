@@ -32,16 +32,4 @@ public record CabinZone(String id, String name, double armM, int seats, List<Sea
                 rows.isEmpty() || inRows == seats,
                 "the rows of zone " + id + " have " + inRows + " seats together, but the zone has " + seats);
     }
-
-    /**
-     * A zone without a row table.
-     *
-     * @param id short name used in inputs, as A
-     * @param name name in words
-     * @param armM arm in m from the datum, aft positive
-     * @param seats number of seats, at least 1
-     */
-    public CabinZone(String id, String name, double armM, int seats) {
-        this(id, name, armM, seats, List.of());
-    }
 }

@@ -28,17 +28,6 @@ public record Tail(String registration, AircraftType type, MassMoment basic, Opt
     }
 
     /**
-     * A tail that counts by its type's scheme.
-     *
-     * @param registration as written in inputs
-     * @param type its type
-     * @param basic basic mass, more than zero, with its moment
-     */
-    public Tail(String registration, AircraftType type, MassMoment basic) {
-        this(registration, type, basic, Optional.empty());
-    }
-
-    /**
      * The standard masses by which it counts where an input names none.
      *
      * @return its own scheme, else its type's

@@ -40,18 +40,6 @@ public record Tank(String id, String name, double capacityKg, List<TankPoint> ar
                 "the arm table must reach the capacity of " + capacityKg + " kg");
     }
 
-    /**
-     * A tank whose capacity is a mass.
-     *
-     * @param id short name used in inputs, as centre
-     * @param name name in words
-     * @param capacityKg usable capacity in kg, more than zero
-     * @param armTable rows with rising quantity; the last one reaches the capacity
-     */
-    public Tank(String id, String name, double capacityKg, List<TankPoint> armTable) {
-        this(id, name, capacityKg, armTable, false);
-    }
-
     boolean hasVolumes() {
         return byVolume || armTable.stream().anyMatch(TankPoint::byVolume);
     }

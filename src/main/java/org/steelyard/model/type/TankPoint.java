@@ -21,16 +21,6 @@ public record TankPoint(double quantityKg, double armM, boolean byVolume) {
         Require.finite("armM", armM);
     }
 
-    /**
-     * A row whose quantity is a mass.
-     *
-     * @param quantityKg all the fuel in the tank in kg, more than zero
-     * @param armM arm of that whole quantity in m from the datum, aft positive
-     */
-    public TankPoint(double quantityKg, double armM) {
-        this(quantityKg, armM, false);
-    }
-
     /** The row where each litre has so many times its mass. */
     TankPoint denser(double factor) {
         return byVolume ? new TankPoint(factor * quantityKg, armM, true) : this;

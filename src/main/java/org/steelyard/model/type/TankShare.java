@@ -24,17 +24,6 @@ public record TankShare(int tank, double share, double untilKg, boolean byVolume
         Require.notNegative("untilKg", untilKg);
     }
 
-    /**
-     * A part that ends at a mass.
-     *
-     * @param tank position of the tank in the type's list, from 0
-     * @param share its part of the flow relative to the other tanks of the stage, more than zero
-     * @param untilKg the quantity in kg at which the tank leaves the stage
-     */
-    public TankShare(int tank, double share, double untilKg) {
-        this(tank, share, untilKg, false);
-    }
-
     /** The part where each litre has so many times its mass; what ends at a full tank still does. */
     TankShare denser(double factor, Tank before, Tank after) {
         double thenKg = byVolume ? factor * untilKg : untilKg;

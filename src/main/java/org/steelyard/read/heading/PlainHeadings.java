@@ -6,10 +6,14 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.steelyard.model.input.BlankLoad;
 import org.steelyard.model.input.ColumnMap;
+import org.steelyard.model.input.ColumnMap.MergedCells;
 import org.steelyard.model.input.ColumnRule;
 import org.steelyard.model.input.ColumnUnit;
+import org.steelyard.model.input.DigitGrouping;
 import org.steelyard.model.input.Field;
+import org.steelyard.model.input.SourceForm;
 import org.steelyard.model.type.PassengerCategory;
 
 /**
@@ -36,8 +40,19 @@ public final class PlainHeadings {
             }
             rules.add(rule.get());
         }
-        return Optional.of(
-                new ColumnMap(MAP, List.of(), "", Optional.of(delimiter), false, ColumnMap.UnknownColumns.KEEP, rules));
+        return Optional.of(new ColumnMap(
+                MAP,
+                List.of(),
+                "",
+                Optional.of(delimiter),
+                false,
+                DigitGrouping.NONE,
+                ColumnMap.UnknownColumns.KEEP,
+                rules,
+                SourceForm.FLIGHTS,
+                "",
+                MergedCells.FIRST_ROW,
+                BlankLoad.NOT_SAID));
     }
 
     /** Whichever stands there most often; plain headings hold neither. */

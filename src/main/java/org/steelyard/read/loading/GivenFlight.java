@@ -9,9 +9,12 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.steelyard.model.input.BlankLoad;
 import org.steelyard.model.input.ColumnMap;
+import org.steelyard.model.input.ColumnMap.MergedCells;
 import org.steelyard.model.input.ColumnRule;
 import org.steelyard.model.input.ColumnUnit;
+import org.steelyard.model.input.DigitGrouping;
 import org.steelyard.model.input.Field;
 import org.steelyard.model.input.InputProblem;
 import org.steelyard.model.input.ProblemCode;
@@ -206,7 +209,18 @@ public final class GivenFlight {
 
     private ParsedRow parse(Tails tails) {
         ColumnMap map = new ColumnMap(
-                "given", List.of(), "", Optional.empty(), false, ColumnMap.UnknownColumns.LEAVE_OUT, rules);
+                "given",
+                List.of(),
+                "",
+                Optional.empty(),
+                false,
+                DigitGrouping.NONE,
+                ColumnMap.UnknownColumns.LEAVE_OUT,
+                rules,
+                SourceForm.FLIGHTS,
+                "",
+                MergedCells.FIRST_ROW,
+                BlankLoad.NOT_SAID);
         String[] headings = rules.stream().map(ColumnRule::heading).toArray(String[]::new);
         try {
             Binding binding = Binding.of(map, RawRow.ofText(1, headings), NOWHERE, true);

@@ -8,10 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.steelyard.model.input.BlankLoad;
 import org.steelyard.model.input.ColumnMap;
+import org.steelyard.model.input.ColumnMap.MergedCells;
 import org.steelyard.model.input.ColumnRule;
 import org.steelyard.model.input.ColumnUnit;
 import org.steelyard.model.input.Field;
+import org.steelyard.model.input.SourceForm;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.PassengerCategory;
 import org.steelyard.read.propose.FieldWords.Measured;
@@ -106,7 +109,11 @@ final class ProposalMaker {
                 numbers.decimalComma(),
                 numbers.grouping(),
                 ColumnMap.UnknownColumns.KEEP,
-                columns.stream().map(ProposedColumn::rule).toList());
+                columns.stream().map(ProposedColumn::rule).toList(),
+                SourceForm.FLIGHTS,
+                "",
+                MergedCells.FIRST_ROW,
+                BlankLoad.NOT_SAID);
         return new MapProposal(
                 source.name().file(),
                 source.name().sheet(),

@@ -7,11 +7,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.steelyard.model.input.BlankLoad;
 import org.steelyard.model.input.ColumnMap;
+import org.steelyard.model.input.ColumnMap.MergedCells;
 import org.steelyard.model.input.ColumnRule;
 import org.steelyard.model.input.ColumnUnit;
 import org.steelyard.model.input.DigitGrouping;
 import org.steelyard.model.input.Field;
+import org.steelyard.model.input.SourceForm;
 import org.steelyard.model.type.PassengerCategory;
 import org.steelyard.read.table.HeadingRow;
 import org.steelyard.read.table.RawRow;
@@ -161,7 +164,11 @@ final class ProposalSource implements Closeable {
                 false,
                 DigitGrouping.NONE,
                 ColumnMap.UnknownColumns.KEEP,
-                List.of(none));
+                List.of(none),
+                SourceForm.FLIGHTS,
+                "",
+                MergedCells.FIRST_ROW,
+                BlankLoad.NOT_SAID);
     }
 
     private Candidate best() {

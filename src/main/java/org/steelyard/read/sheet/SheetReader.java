@@ -8,14 +8,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.steelyard.model.input.BlankLoad;
 import org.steelyard.model.input.Claim;
 import org.steelyard.model.input.ColumnMap;
+import org.steelyard.model.input.ColumnMap.MergedCells;
 import org.steelyard.model.input.ColumnRule;
 import org.steelyard.model.input.ColumnUnit;
+import org.steelyard.model.input.DigitGrouping;
 import org.steelyard.model.input.Field;
 import org.steelyard.model.input.InputProblem;
 import org.steelyard.model.input.SheetForm;
 import org.steelyard.model.input.SheetItem;
+import org.steelyard.model.input.SourceForm;
 import org.steelyard.model.input.StudentSheet;
 import org.steelyard.model.loading.Origin;
 import org.steelyard.model.type.PassengerCategory;
@@ -79,7 +83,18 @@ final class SheetReader {
     private static ColumnMap anyMap() {
         ColumnRule rule = new ColumnRule("any", Field.IGNORED, "", PassengerCategory.ADULT, ColumnUnit.NONE, "", false);
         return new ColumnMap(
-                "sheet", List.of(), "", Optional.empty(), false, ColumnMap.UnknownColumns.LEAVE_OUT, List.of(rule));
+                "sheet",
+                List.of(),
+                "",
+                Optional.empty(),
+                false,
+                DigitGrouping.NONE,
+                ColumnMap.UnknownColumns.LEAVE_OUT,
+                List.of(rule),
+                SourceForm.FLIGHTS,
+                "",
+                MergedCells.FIRST_ROW,
+                BlankLoad.NOT_SAID);
     }
 
     private Optional<StudentSheet> sheet(String name) {

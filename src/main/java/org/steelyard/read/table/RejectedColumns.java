@@ -2,11 +2,15 @@ package org.steelyard.read.table;
 
 import java.util.List;
 import java.util.Optional;
+import org.steelyard.model.input.BlankLoad;
 import org.steelyard.model.input.ColumnMap;
+import org.steelyard.model.input.ColumnMap.MergedCells;
 import org.steelyard.model.input.ColumnMap.UnknownColumns;
 import org.steelyard.model.input.ColumnRule;
 import org.steelyard.model.input.ColumnUnit;
+import org.steelyard.model.input.DigitGrouping;
 import org.steelyard.model.input.Field;
+import org.steelyard.model.input.SourceForm;
 import org.steelyard.model.type.PassengerCategory;
 
 /**
@@ -52,11 +56,16 @@ public final class RejectedColumns {
             "",
             Optional.empty(),
             false,
+            DigitGrouping.NONE,
             UnknownColumns.KEEP,
             PLACE.stream()
                     .map(heading -> new ColumnRule(
                             heading, Field.IGNORED, "", PassengerCategory.ADULT, ColumnUnit.NONE, "", false))
-                    .toList());
+                    .toList(),
+            SourceForm.FLIGHTS,
+            "",
+            MergedCells.FIRST_ROW,
+            BlankLoad.NOT_SAID);
 
     private RejectedColumns() {}
 

@@ -44,72 +44,6 @@ public record RunFacts(
     }
 
     /**
-     * A run with types that have an envelope for each phase.
-     *
-     * @param season name of the season
-     * @param version version of the program
-     * @param options options that change results, as name=value
-     * @param inputs season files in the order in which they were read
-     * @param config configuration files
-     * @param skipped files and sheets that were not read, with the reason
-     * @param skippedRows rows that were passed over
-     * @param remarks what else is to be known of the results
-     */
-    public RunFacts(
-            String season,
-            String version,
-            List<String> options,
-            List<InputFile> inputs,
-            List<ConfigFile> config,
-            List<SkippedFile> skipped,
-            SkippedRows skippedRows,
-            List<String> remarks) {
-        this(season, version, options, inputs, config, skipped, skippedRows, remarks, List.of());
-    }
-
-    /**
-     * A run without remarks.
-     *
-     * @param season name of the season
-     * @param version version of the program
-     * @param options options that change results, as name=value
-     * @param inputs season files in the order in which they were read
-     * @param config configuration files
-     * @param skipped files and sheets that were not read, with the reason
-     * @param skippedRows rows that were passed over
-     */
-    public RunFacts(
-            String season,
-            String version,
-            List<String> options,
-            List<InputFile> inputs,
-            List<ConfigFile> config,
-            List<SkippedFile> skipped,
-            SkippedRows skippedRows) {
-        this(season, version, options, inputs, config, skipped, skippedRows, List.of());
-    }
-
-    /**
-     * A run that passed no row over.
-     *
-     * @param season name of the season
-     * @param version version of the program
-     * @param options options that change results, as name=value
-     * @param inputs season files in the order in which they were read
-     * @param config configuration files
-     * @param skipped files and sheets that were not read, with the reason
-     */
-    public RunFacts(
-            String season,
-            String version,
-            List<String> options,
-            List<InputFile> inputs,
-            List<ConfigFile> config,
-            List<SkippedFile> skipped) {
-        this(season, version, options, inputs, config, skipped, SkippedRows.NONE);
-    }
-
-    /**
      * A season file.
      *
      * @param name file name
@@ -142,32 +76,6 @@ public record RunFacts(
                 throw new IllegalStateException(name + ": " + rowsSeen + " rows seen, but " + accepted + " accepted, "
                         + rejected + " rejected, " + blank + " blank and " + skipped + " skipped");
             }
-        }
-
-        /**
-         * A file without rows that were passed over.
-         *
-         * @param name file name
-         * @param sha256 checksum in hexadecimal
-         * @param bytes size
-         * @param mapName heading maps that it was read with; blank if it could not be read
-         * @param rowsSeen data rows, headings not counted
-         * @param accepted rows that became flights
-         * @param rejected rows that did not
-         * @param blank rows without any content
-         * @param notes what else is to be known of it, as columns left out
-         */
-        public InputFile(
-                String name,
-                String sha256,
-                long bytes,
-                String mapName,
-                long rowsSeen,
-                long accepted,
-                long rejected,
-                long blank,
-                List<String> notes) {
-            this(name, sha256, bytes, mapName, rowsSeen, accepted, rejected, blank, 0, notes);
         }
     }
 

@@ -32,11 +32,10 @@ import org.steelyard.model.type.CabinZone;
 import org.steelyard.model.type.FuelStage;
 import org.steelyard.model.type.FuelSystem;
 import org.steelyard.model.type.SeatRow;
-import org.steelyard.model.type.Tail;
-import org.steelyard.model.type.TankShare;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.PlantedSeason;
 import org.steelyard.samples.SampleJet;
 
@@ -125,7 +124,7 @@ class SpreadDriversTest {
         AircraftType type = SampleJet.type();
         List<CabinZone> zones = new ArrayList<>(type.cabin().zones());
         zones.set(1, new CabinZone("B", "zone B", 17, 30, List.of(new SeatRow("1", 13, 15), new SeatRow("2", 21, 15))));
-        return new AircraftType(
+        return Plain.aircraftType(
                 type.id(),
                 type.name(),
                 type.geometry(),
@@ -140,18 +139,18 @@ class SpreadDriversTest {
 
     private static AircraftType withOnePlaceOfEach() {
         AircraftType type = SampleJet.type();
-        return new AircraftType(
+        return Plain.aircraftType(
                 type.id(),
                 type.name(),
                 type.geometry(),
                 type.limits(),
-                cabin(type, List.of(new CabinZone("A", "zone A", 15, 30))),
+                cabin(type, List.of(Plain.cabinZone("A", "zone A", 15, 30))),
                 List.of(type.holds().get(2)),
                 List.of(),
                 new FuelSystem(
                         List.of(type.fuel().tanks().get(0)),
-                        List.of(new FuelStage(List.of(new TankShare(0, 1, 0)))),
-                        List.of(new FuelStage(List.of(new TankShare(0, 1, 5_000)))),
+                        List.of(new FuelStage(List.of(Plain.tankShare(0, 1, 0)))),
+                        List.of(new FuelStage(List.of(Plain.tankShare(0, 1, 5_000)))),
                         List.of(),
                         0.8),
                 type.envelopes(),
@@ -170,10 +169,10 @@ class SpreadDriversTest {
 
     private static AuditedFlight audited(AircraftType type, Load load, Fuel fuel, LastMinuteChange change) {
         Loading loading = SampleJet.loaded().loading();
-        return audited(new Loading(
+        return audited(Plain.loading(
                 loading.origin(),
                 loading.flight(),
-                new Tail("TEST-1", type, MassMoment.at(40_000, 17)),
+                Plain.tail("TEST-1", type, MassMoment.at(40_000, 17)),
                 loading.setting(),
                 loading.scheme(),
                 loading.crew(),

@@ -25,14 +25,14 @@ import org.steelyard.model.loading.Passengers;
 import org.steelyard.model.policy.Policy;
 import org.steelyard.model.policy.RecordedTrimRule;
 import org.steelyard.model.policy.SharingRule;
-import org.steelyard.model.type.Tail;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /** Differences of recorded settings by tail and pilot, against Hipparchus. */
 class RecordedTrimTallyTest {
 
     private static final Policy POLICY =
-            new Policy(0, 0, 0, 0, SharingRule.BY_CAPACITY, Optional.of(new RecordedTrimRule(0.3, 0.6, "Pilot")));
+            Plain.policy(0, 0, 0, 0, SharingRule.BY_CAPACITY, Optional.of(new RecordedTrimRule(0.3, 0.6, "Pilot")));
 
     private static AuditedFlight flight(String tail, String pilot, double off, Optional<Load> load) {
         Loading sample = SampleJet.loaded().loading();
@@ -41,10 +41,10 @@ class RecordedTrimTallyTest {
                 .orElseThrow()
                 .settingUnits()
                 .orElseThrow();
-        Loading loading = new Loading(
+        Loading loading = Plain.loading(
                 sample.origin(),
                 new FlightIdent("T1", LocalDate.of(2026, 4, 1), "", ""),
-                new Tail(tail, sample.type(), sample.tail().basic()),
+                Plain.tail(tail, sample.type(), sample.tail().basic()),
                 sample.setting(),
                 sample.crew(),
                 load.orElse(sample.load()),

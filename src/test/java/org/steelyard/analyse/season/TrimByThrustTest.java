@@ -21,10 +21,10 @@ import org.steelyard.model.trim.TrimScale;
 import org.steelyard.model.trim.TrimSlope;
 import org.steelyard.model.trim.TrimUnit;
 import org.steelyard.model.type.AircraftType;
-import org.steelyard.model.type.Tail;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.PlantedSeason;
 import org.steelyard.samples.SampleJet;
 
@@ -42,7 +42,7 @@ class TrimByThrustTest {
     private static TrimScale scale(String thrust) {
         double units = thrust.equals("reduced") ? 1.5 : 1;
         TrimSlope law = new TrimSlope(new TrimPoint(25, units), -0.1, new CgRange(0, 60));
-        return new TrimScale(Phase.TAKEOFF, "5", thrust, TrimUnit.UNITS, law, 0.1, -2, 4);
+        return Plain.trimScale(Phase.TAKEOFF, "5", thrust, TrimUnit.UNITS, law, 0.1, -2, 4);
     }
 
     private static AircraftType type(String... thrusts) {
@@ -51,7 +51,7 @@ class TrimByThrustTest {
         for (String thrust : thrusts) {
             scales.add(scale(thrust));
         }
-        return new AircraftType(
+        return Plain.aircraftType(
                 type.id(),
                 type.name(),
                 type.geometry(),
@@ -66,10 +66,10 @@ class TrimByThrustTest {
 
     private static AuditedFlight flight(AircraftType type, String thrust, double hold3Kg) {
         Loading loading = SampleJet.loaded().hold(2, hold3Kg).loading();
-        Loading set = new Loading(
+        Loading set = Plain.loading(
                 loading.origin(),
                 loading.flight(),
-                new Tail("TEST-1", type, MassMoment.at(40_000, 17)),
+                Plain.tail("TEST-1", type, MassMoment.at(40_000, 17)),
                 new FlightSetting("5", thrust, ""),
                 loading.crew(),
                 loading.load(),

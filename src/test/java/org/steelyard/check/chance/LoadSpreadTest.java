@@ -45,6 +45,7 @@ import org.steelyard.model.type.Tail;
 import org.steelyard.model.type.Tank;
 import org.steelyard.model.unit.Amounts;
 import org.steelyard.model.unit.MassMoment;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.Rows;
 import org.steelyard.samples.SampleJet;
 
@@ -67,7 +68,7 @@ class LoadSpreadTest {
 
     private static Policy policy(SeatingRule seating) {
         Policy policy = CONFIGURATION.policy();
-        return new Policy(
+        return Plain.policy(
                 1,
                 0.5,
                 2,
@@ -163,7 +164,7 @@ class LoadSpreadTest {
 
     private static Loading loading(Tail tail, Load load, Fuel fuel) {
         Loading sample = SampleJet.loaded().loading();
-        return new Loading(
+        return Plain.loading(
                 sample.origin(),
                 sample.flight(),
                 tail,

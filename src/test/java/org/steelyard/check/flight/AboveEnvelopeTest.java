@@ -29,13 +29,14 @@ import org.steelyard.model.policy.SharingRule;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /** Above its highest mass an envelope is held against at its top: 60,000 kg and 20 to 30 % MAC for take-off. */
 class AboveEnvelopeTest {
 
     private static final EdgeTable EDGES = new EdgeTable(AboveEnvelopeTest.class);
-    private static final Policy STRICT = new Policy(0, 0, 0, 0, SharingRule.BY_CAPACITY);
+    private static final Policy STRICT = Plain.policy(0, 0, 0, 0, SharingRule.BY_CAPACITY);
 
     @AfterAll
     static void write() {

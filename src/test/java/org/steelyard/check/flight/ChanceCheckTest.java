@@ -24,6 +24,7 @@ import org.steelyard.model.policy.SeatingRule;
 import org.steelyard.model.policy.SharingRule;
 import org.steelyard.model.policy.SpreadRule;
 import org.steelyard.model.unit.MassMoment;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 class ChanceCheckTest {
@@ -32,7 +33,7 @@ class ChanceCheckTest {
     private static final SpreadRule PEOPLE = new SpreadRule(SeatingRule.RANDOM, 0, 0, 16, 0, 0, 0.5, 0, 0, 0, 0);
 
     private static Policy policy(boolean decides) {
-        return new Policy(
+        return Plain.policy(
                 1,
                 0.5,
                 2,

@@ -39,16 +39,16 @@ import org.steelyard.model.trim.TrimTable;
 import org.steelyard.model.trim.TrimUnit;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.LoadGroup;
-import org.steelyard.model.type.Tail;
 import org.steelyard.model.unit.Amounts;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.model.unit.Quantity;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /** What lies on the edge of a check, on a jet with round numbers whose type is changed a little. */
 class CheckerEdgesTest {
 
-    private static final Policy STRICT = new Policy(0, 0, 0, 0, SharingRule.BY_CAPACITY);
+    private static final Policy STRICT = Plain.policy(0, 0, 0, 0, SharingRule.BY_CAPACITY);
 
     private static LimitLine level(Side side, double armM, double fromKg, double toKg) {
         return new LimitLine(side, Straightness.ARM, List.of(new LimitPoint(fromKg, armM), new LimitPoint(toKg, armM)));
@@ -60,7 +60,7 @@ class CheckerEdgesTest {
 
     private static AircraftType jet(List<Envelope> envelopes, List<LoadGroup> groups, List<TrimScale> scales) {
         AircraftType jet = SampleJet.type();
-        return new AircraftType(
+        return Plain.aircraftType(
                 jet.id(),
                 jet.name(),
                 jet.geometry(),
@@ -75,10 +75,10 @@ class CheckerEdgesTest {
 
     private static Assessment check(AircraftType type, SampleJet jet) {
         Loading plain = jet.loading();
-        Loading loading = new Loading(
+        Loading loading = Plain.loading(
                 plain.origin(),
                 plain.flight(),
-                new Tail("TEST-1", type, plain.tail().basic()),
+                Plain.tail("TEST-1", type, plain.tail().basic()),
                 plain.setting(),
                 plain.crew(),
                 plain.load(),
@@ -136,7 +136,7 @@ class CheckerEdgesTest {
     void whatTheTrimScaleDoesNotReachIsNamed() {
         TrimTable law = new TrimTable(
                 Amounts.of(50_000, 52_000), Amounts.of(20, 30), List.of(Amounts.of(2, -2), Amounts.of(2, -2)));
-        TrimScale scale = new TrimScale(Phase.TAKEOFF, "5", "", TrimUnit.UNITS, law, 0.1, -3, 3);
+        TrimScale scale = Plain.trimScale(Phase.TAKEOFF, "5", "", TrimUnit.UNITS, law, 0.1, -3, 3);
         AircraftType type = jet(SampleJet.type().envelopes(), List.of(), List.of(scale));
         Finding byMass = check(type, SampleJet.loaded()).findings().get(0);
         assertThat(byMass.code()).isEqualTo(FindingCode.TRIM_OFF_SCALE);
@@ -180,7 +180,7 @@ class CheckerEdgesTest {
     void aTrimOnTheEndOfItsBandIsInside() {
         TrimScale scale = SampleJet.type().trimScales().get(0);
         TrimScale ending =
-                new TrimScale(scale.phase(), scale.flaps(), "", scale.unit(), scale.law(), scale.stepUnits(), 0, 3);
+                Plain.trimScale(scale.phase(), scale.flaps(), "", scale.unit(), scale.law(), scale.stepUnits(), 0, 3);
         AircraftType type = jet(SampleJet.type().envelopes(), List.of(), List.of(ending));
         assertThat(check(type, SampleJet.loaded()).findings()).isEmpty();
     }
@@ -306,7 +306,7 @@ class CheckerEdgesTest {
     void theTrimForLandingIsHeldAgainstItsBandToo() {
         TrimScale scale = SampleJet.type().trimScales().get(1);
         TrimScale narrow =
-                new TrimScale(scale.phase(), scale.flaps(), "", scale.unit(), scale.law(), scale.stepUnits(), 1.5, 6);
+                Plain.trimScale(scale.phase(), scale.flaps(), "", scale.unit(), scale.law(), scale.stepUnits(), 1.5, 6);
         AircraftType type = jet(SampleJet.type().envelopes(), List.of(), List.of(narrow));
         List<Finding> found = check(type, SampleJet.loaded()).findings();
         figures(found, 1, 1.5, -0.5);
@@ -343,7 +343,7 @@ class CheckerEdgesTest {
     /** The mass of the first check is only close to its limit, the hold of a later one is beyond it. */
     @Test
     void aBreachFoundLateStandsBeforeAMarginalFoundEarly() {
-        Policy policy = new Policy(0, 10, 0, 0, SharingRule.BY_CAPACITY);
+        Policy policy = Plain.policy(0, 10, 0, 0, SharingRule.BY_CAPACITY);
         Loading loading = SampleJet.loaded()
                 .hold(0, 3100)
                 .hold(2, 3000)

@@ -24,12 +24,13 @@ import org.steelyard.model.loading.Loading;
 import org.steelyard.model.policy.Policy;
 import org.steelyard.model.policy.SharingRule;
 import org.steelyard.model.unit.MassMoment;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /** Each kind of finding on a jet with round numbers, whose answers can be worked out in the head. */
 class CheckerTest {
 
-    private static final Policy POLICY = new Policy(1, 1, 5, 0.25, SharingRule.BY_CAPACITY);
+    private static final Policy POLICY = Plain.policy(1, 1, 5, 0.25, SharingRule.BY_CAPACITY);
 
     private static Assessment check(SampleJet jet) {
         Loading loading = jet.loading();

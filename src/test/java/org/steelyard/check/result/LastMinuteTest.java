@@ -31,6 +31,7 @@ import org.steelyard.model.policy.LastMinuteRule;
 import org.steelyard.model.policy.Policy;
 import org.steelyard.model.policy.SharingRule;
 import org.steelyard.model.unit.MassMoment;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /** Zones and holds of the sample jet lie at 15, 17 and 19 m, everything else at 17 m; persons of 100 kg, bags of 10. */
@@ -39,7 +40,7 @@ class LastMinuteTest {
     private static final int ANYWHERE = LastMinuteChange.ANYWHERE;
 
     private static Policy policy(SharingRule rule, int passengers, double massKg, double fuelKg) {
-        return new Policy(
+        return Plain.policy(
                 0,
                 0,
                 0,
@@ -52,7 +53,7 @@ class LastMinuteTest {
 
     private static Loading with(SampleJet jet, Part... parts) {
         Loading plain = jet.loading();
-        return new Loading(
+        return Plain.loading(
                 plain.origin(),
                 plain.flight(),
                 plain.tail(),
@@ -134,7 +135,7 @@ class LastMinuteTest {
     @Test
     void aPolicyWithoutTheRuleFindsNothingButTheEffect() {
         Loading loading = with(SampleJet.loaded(), persons(0, 20));
-        assertThat(sentences(audit(loading, new Policy(0, 0, 0, 0, SharingRule.BY_CAPACITY))))
+        assertThat(sentences(audit(loading, Plain.policy(0, 0, 0, 0, SharingRule.BY_CAPACITY))))
                 .hasSize(1);
         assertThat(sentences(audit(loading.beforeChange(), policy(SharingRule.BY_CAPACITY, 0, 0, 0))))
                 .isEmpty();

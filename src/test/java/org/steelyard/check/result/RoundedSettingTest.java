@@ -33,6 +33,7 @@ import org.steelyard.model.unit.MassMoment;
 import org.steelyard.samples.Draws;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 import org.steelyard.trim.SettingRange;
 
@@ -40,7 +41,7 @@ import org.steelyard.trim.SettingRange;
 class RoundedSettingTest {
 
     private static final EdgeTable EDGES = new EdgeTable(RoundedSettingTest.class);
-    private static final Policy STRICT = new Policy(0, 0, 0, 0, SharingRule.BY_CAPACITY);
+    private static final Policy STRICT = Plain.policy(0, 0, 0, 0, SharingRule.BY_CAPACITY);
 
     @AfterAll
     static void write() {
@@ -124,7 +125,7 @@ class RoundedSettingTest {
 
     private static Assessment check(TrimScale scale, double cgPercentMac) {
         AircraftType jet = SampleJet.type();
-        AircraftType type = new AircraftType(
+        AircraftType type = Plain.aircraftType(
                 jet.id(),
                 jet.name(),
                 jet.geometry(),
@@ -140,10 +141,10 @@ class RoundedSettingTest {
                 .load(new Load.TakeoffGiven(MassMoment.at(50_000, armM)))
                 .fuel(new Fuel.NotGiven())
                 .loading();
-        Loading loading = new Loading(
+        Loading loading = Plain.loading(
                 plain.origin(),
                 plain.flight(),
-                new org.steelyard.model.type.Tail("TEST-1", type, plain.tail().basic()),
+                Plain.tail("TEST-1", type, plain.tail().basic()),
                 plain.setting(),
                 plain.crew(),
                 plain.load(),

@@ -17,13 +17,14 @@ import org.steelyard.model.type.Geometry;
 import org.steelyard.model.unit.LengthUnit;
 import org.steelyard.model.unit.MassUnit;
 import org.steelyard.model.unit.Quantity;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 class FindingTextTest {
 
     private static AircraftType inPoundsAndInches() {
         AircraftType type = SampleJet.type();
-        return new AircraftType(
+        return Plain.aircraftType(
                 type.id(),
                 type.name(),
                 new Geometry(

@@ -21,13 +21,13 @@ import org.steelyard.model.loading.Loading;
 import org.steelyard.model.type.FuelStage;
 import org.steelyard.model.type.FuelSystem;
 import org.steelyard.model.type.Tank;
-import org.steelyard.model.type.TankPoint;
 import org.steelyard.model.type.TankShare;
 import org.steelyard.model.unit.Amounts;
 import org.steelyard.samples.Draws;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
 import org.steelyard.samples.OtherTanks;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.RandomAircraft;
 import org.steelyard.samples.SampleJet;
 
@@ -43,7 +43,7 @@ class FuelImbalanceTest {
     }
 
     private static FuelStage alone(int tank, double untilKg) {
-        return new FuelStage(List.of(new TankShare(tank, 1, untilKg)));
+        return new FuelStage(List.of(Plain.tankShare(tank, 1, untilKg)));
     }
 
     private static FuelSystem tanks(List<FuelStage> burn, double limitKg) {
@@ -124,15 +124,15 @@ class FuelImbalanceTest {
         for (int i = random.nextInt(0, 4); i > 0; i--) {
             int first = random.nextInt(3);
             double until = random.nextDouble(0, 4000);
-            List<TankShare> shares = new ArrayList<>(List.of(new TankShare(first, 1, until)));
+            List<TankShare> shares = new ArrayList<>(List.of(Plain.tankShare(first, 1, until)));
             if (random.nextBoolean()) {
-                shares.add(new TankShare((first + 1) % 3, random.nextDouble(0.3, 3), random.nextDouble(0, 4000)));
+                shares.add(Plain.tankShare((first + 1) % 3, random.nextDouble(0.3, 3), random.nextDouble(0, 4000)));
             }
             burn.add(new FuelStage(shares));
         }
         int last = random.nextInt(3);
         burn.add(new FuelStage(
-                List.of(new TankShare(last, 1, 0), new TankShare((last + 1) % 3, random.nextDouble(0.3, 3), 0))));
+                List.of(Plain.tankShare(last, 1, 0), Plain.tankShare((last + 1) % 3, random.nextDouble(0.3, 3), 0))));
         burn.add(alone((last + 2) % 3, 0));
         return burn;
     }
@@ -140,11 +140,11 @@ class FuelImbalanceTest {
     /** Bends in the arm tables make halts that change nothing of the difference. */
     private static FuelSystem bent(FuelSystem system) {
         List<Tank> tanks = system.tanks().stream()
-                .map(tank -> new Tank(
+                .map(tank -> Plain.tank(
                         tank.id(),
                         tank.name(),
                         tank.capacityKg(),
-                        List.of(new TankPoint(1500, 16.9), new TankPoint(tank.capacityKg(), 17))))
+                        List.of(Plain.tankPoint(1500, 16.9), Plain.tankPoint(tank.capacityKg(), 17))))
                 .toList();
         return new FuelSystem(tanks, system.burnOrder(), system.fillOrder(), system.imbalances(), 0.8);
     }

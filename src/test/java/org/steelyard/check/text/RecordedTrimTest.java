@@ -33,15 +33,15 @@ import org.steelyard.model.trim.TrimScale;
 import org.steelyard.model.trim.TrimSlope;
 import org.steelyard.model.trim.TrimUnit;
 import org.steelyard.model.type.AircraftType;
-import org.steelyard.model.type.Tail;
 import org.steelyard.model.unit.MassMoment;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /** The recorded setting against the right one, on a jet whose right setting at 25 % MAC is 1.0 UP. */
 class RecordedTrimTest {
 
     private static final Policy HELD =
-            new Policy(0, 0, 0, 0, SharingRule.BY_CAPACITY, Optional.of(new RecordedTrimRule(0.3, 0.6, "pilot")));
+            Plain.policy(0, 0, 0, 0, SharingRule.BY_CAPACITY, Optional.of(new RecordedTrimRule(0.3, 0.6, "pilot")));
 
     private static AircraftType type(TrimUnit unit, TrimBasis basis, String... thrusts) {
         AircraftType jet = SampleJet.type();
@@ -59,7 +59,7 @@ class RecordedTrimTest {
                         SettingRounding.NEAREST_HALFWAY_UP,
                         basis))
                 .toList();
-        return new AircraftType(
+        return Plain.aircraftType(
                 jet.id(),
                 jet.name(),
                 jet.geometry(),
@@ -74,10 +74,10 @@ class RecordedTrimTest {
 
     private static Loading loading(AircraftType type, String thrust, Optional<Load> load, OptionalDouble recorded) {
         Loading sample = SampleJet.loaded().loading();
-        return new Loading(
+        return Plain.loading(
                 sample.origin(),
                 new FlightIdent("T1", LocalDate.of(2026, 4, 1), "", ""),
-                new Tail("T-1", type, sample.tail().basic()),
+                Plain.tail("T-1", type, sample.tail().basic()),
                 new FlightSetting("5", thrust, ""),
                 sample.crew(),
                 load.orElse(sample.load()),
@@ -135,7 +135,7 @@ class RecordedTrimTest {
     @Test
     void aPolicyWithoutTheRuleFindsNothing() {
         AircraftType type = type(TrimUnit.UNITS, TrimBasis.DOCUMENT, "");
-        Policy plain = new Policy(0, 0, 0, 0, SharingRule.BY_CAPACITY);
+        Policy plain = Plain.policy(0, 0, 0, 0, SharingRule.BY_CAPACITY);
         assertThat(findings(loading(type, "", Optional.empty(), OptionalDouble.of(4)), plain))
                 .isEmpty();
     }
@@ -192,7 +192,7 @@ class RecordedTrimTest {
     void theBandOfAScaleInDegreesIsInDegrees() {
         AircraftType degrees = type(TrimUnit.DEGREES, TrimBasis.DOCUMENT, "");
         Loading loading = loading(degrees, "", Optional.empty(), OptionalDouble.empty());
-        Loading forward = new Loading(
+        Loading forward = Plain.loading(
                 loading.origin(),
                 loading.flight(),
                 loading.tail(),
@@ -204,7 +204,7 @@ class RecordedTrimTest {
                 loading.performance(),
                 OptionalDouble.empty(),
                 List.of());
-        Policy near = new Policy(0, 0, 0, 4, SharingRule.BY_CAPACITY);
+        Policy near = Plain.policy(0, 0, 0, 4, SharingRule.BY_CAPACITY);
         assertThat(Checker.check(forward, Balancer.balance(forward, near), near).findings())
                 .extracting(finding -> FindingText.sentence(finding, degrees))
                 .anySatisfy(text -> assertThat(text).contains("take-off trim 2.00° DN"));

@@ -22,6 +22,7 @@ import org.steelyard.model.type.Hold;
 import org.steelyard.samples.Draws;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.RandomAircraft;
 import org.steelyard.samples.SampleJet;
 
@@ -53,7 +54,7 @@ class RoundedTest {
         Hold first = jet.holds().get(0);
         FloorLimit floor = new FloorLimit(lengthM, 1.2, OptionalDouble.of(maxRunningKgPerM), OptionalDouble.empty());
         Hold limited = new Hold(first.id(), first.name(), first.armM(), 3_000, Optional.of(floor));
-        return new AircraftType(
+        return Plain.aircraftType(
                 jet.id(),
                 jet.name(),
                 jet.geometry(),

@@ -25,10 +25,10 @@ import org.steelyard.model.trim.TrimScale;
 import org.steelyard.model.trim.TrimSlope;
 import org.steelyard.model.trim.TrimUnit;
 import org.steelyard.model.type.AircraftType;
-import org.steelyard.model.type.Tail;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /**
@@ -38,7 +38,7 @@ import org.steelyard.samples.SampleJet;
 class TrimWordsTest {
 
     private static final EdgeTable EDGES = new EdgeTable(TrimWordsTest.class);
-    private static final Policy POLICY = new Policy(0, 0, 0, 4, SharingRule.BY_CAPACITY);
+    private static final Policy POLICY = Plain.policy(0, 0, 0, 4, SharingRule.BY_CAPACITY);
     private static final AircraftType TYPE = type(
             scale(Phase.TAKEOFF, "1", "", TrimUnit.UNITS),
             scale(Phase.TAKEOFF, "5", "TO1", TrimUnit.UNITS),
@@ -52,7 +52,7 @@ class TrimWordsTest {
     }
 
     private static TrimScale scale(Phase phase, String flaps, String thrust, TrimUnit unit) {
-        return new TrimScale(
+        return Plain.trimScale(
                 phase,
                 flaps,
                 thrust,
@@ -65,7 +65,7 @@ class TrimWordsTest {
 
     private static AircraftType type(TrimScale... scales) {
         AircraftType jet = SampleJet.type();
-        return new AircraftType(
+        return Plain.aircraftType(
                 jet.id(),
                 jet.name(),
                 jet.geometry(),
@@ -80,10 +80,10 @@ class TrimWordsTest {
 
     private static Loading loading(AircraftType type, FlightSetting setting, Load load, Fuel fuel) {
         Loading sample = SampleJet.loaded().loading();
-        return new Loading(
+        return Plain.loading(
                 sample.origin(),
                 sample.flight(),
-                new Tail("T-1", type, sample.tail().basic()),
+                Plain.tail("T-1", type, sample.tail().basic()),
                 setting,
                 sample.crew(),
                 load,

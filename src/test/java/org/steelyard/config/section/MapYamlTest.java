@@ -21,6 +21,7 @@ import org.steelyard.model.input.DigitGrouping;
 import org.steelyard.model.input.Field;
 import org.steelyard.model.input.SourceForm;
 import org.steelyard.model.type.PassengerCategory;
+import org.steelyard.samples.Plain;
 
 /** What is written is read back as the same, whatever the headings look like. */
 class MapYamlTest {
@@ -93,7 +94,7 @@ class MapYamlTest {
 
     @Test
     void aMapOfLoadItemsComesBack() throws IOException {
-        ColumnMap map = new ColumnMap(
+        ColumnMap map = Plain.columnMap(
                 "of items",
                 List.of(),
                 "",
@@ -114,7 +115,7 @@ class MapYamlTest {
 
     @Test
     void whatIsNotDeclaredIsLeftOut() throws IOException {
-        ColumnMap map = new ColumnMap(
+        ColumnMap map = Plain.columnMap(
                 "plain",
                 List.of(),
                 "",

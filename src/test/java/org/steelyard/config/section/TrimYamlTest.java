@@ -27,6 +27,7 @@ import org.steelyard.model.trim.TrimSlope;
 import org.steelyard.model.trim.TrimTable;
 import org.steelyard.model.trim.TrimUnit;
 import org.steelyard.model.unit.Amounts;
+import org.steelyard.samples.Plain;
 
 /** What is written as a trim section is put into the example type's file and read back by the loader. */
 class TrimYamlTest {
@@ -68,7 +69,7 @@ class TrimYamlTest {
     }
 
     private static TrimScale plain(TrimUnit.Numbering numbering, double lowUnits, double highUnits) {
-        return new TrimScale(
+        return Plain.trimScale(
                 Phase.TAKEOFF,
                 "10",
                 "",

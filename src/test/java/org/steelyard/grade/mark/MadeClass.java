@@ -28,6 +28,7 @@ import org.steelyard.model.loading.Origin;
 import org.steelyard.model.policy.MarkingScheme;
 import org.steelyard.model.policy.MarkingScheme.ItemRule;
 import org.steelyard.model.type.Tail;
+import org.steelyard.samples.Plain;
 
 /** A class of sheets with planted slips, on exercises of every type and difficulty that comes with the project. */
 public final class MadeClass {
@@ -53,7 +54,7 @@ public final class MadeClass {
     }
 
     public static MarkingScheme scheme() {
-        return new MarkingScheme(
+        return Plain.markingScheme(
                 "test", 60, 50, SheetItem.ALL.stream().map(MadeClass::rule).toList());
     }
 
@@ -119,7 +120,7 @@ public final class MadeClass {
         double off = step * (20 + random.nextInt(item.kind() == SheetItem.Kind.MASS ? 3000 : 1000));
         double value = right.value() + (random.nextBoolean() ? off : -off);
         claims.put(item, new Claim.Figure(value, right.halfStep(), right.measure(), value + ""));
-        StudentSheet sheet = new StudentSheet(new Origin("class.csv", "", 2), "stray", "", claims);
+        StudentSheet sheet = Plain.studentSheet(new Origin("class.csv", "", 2), "stray", "", claims);
         sheets.add(new Sheet(exercise, List.of(), markers.get(at).mark(sheet)));
     }
 
@@ -183,7 +184,7 @@ public final class MadeClass {
         Exercise exercise = exercises.get(at);
         Map<SheetItem, Claim> claims = new EnumMap<>(SheetItem.class);
         claims.putAll(new SampleStudent(exercise, random::nextInt).fill(planted, habits));
-        StudentSheet sheet = new StudentSheet(
+        StudentSheet sheet = Plain.studentSheet(
                 new Origin("class.csv", "", sheets.size() + 2L),
                 "student " + sheets.size(),
                 exercise.loading().flight().flight(),

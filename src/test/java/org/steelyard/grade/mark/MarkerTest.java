@@ -17,7 +17,6 @@ import org.steelyard.grade.working.SlipKind;
 import org.steelyard.model.input.CgMeasure;
 import org.steelyard.model.input.Claim;
 import org.steelyard.model.input.SheetItem;
-import org.steelyard.model.input.StudentSheet;
 import org.steelyard.model.loading.Fuel;
 import org.steelyard.model.loading.Load;
 import org.steelyard.model.loading.Origin;
@@ -28,6 +27,7 @@ import org.steelyard.model.policy.SharingRule;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /** Marks on the sample jet: 45,400, 53,400, 53,200 and 48,200 kg, all at 25 % MAC; 59,800 kg by the zero-fuel limit. */
@@ -35,8 +35,8 @@ class MarkerTest {
 
     private static final EdgeTable EDGES = new EdgeTable(MarkerTest.class);
 
-    private static final Policy POLICY = new Policy(1, 0.5, 2, 0.2, SharingRule.BY_CAPACITY);
-    private static final MarkingScheme SCHEME = new MarkingScheme(
+    private static final Policy POLICY = Plain.policy(1, 0.5, 2, 0.2, SharingRule.BY_CAPACITY);
+    private static final MarkingScheme SCHEME = Plain.markingScheme(
             "test",
             60,
             50,
@@ -89,7 +89,7 @@ class MarkerTest {
 
     private MarkedSheet mark() {
         return new Marker(exercise, SCHEME)
-                .mark(new StudentSheet(new Origin("sheets.csv", "", 2), "Wren", "S1", claims));
+                .mark(Plain.studentSheet(new Origin("sheets.csv", "", 2), "Wren", "S1", claims));
     }
 
     private static MarkedItem item(MarkedSheet sheet, SheetItem item) {
@@ -251,7 +251,7 @@ class MarkerTest {
     @Test
     void aSchemeWithAnItemTwiceIsRefused() {
         ItemRule rule = new ItemRule(SheetItem.TRIM, 1, 0, 0, 0);
-        assertThatThrownBy(() -> new MarkingScheme("twice", 50, 50, List.of(rule, rule)))
+        assertThatThrownBy(() -> Plain.markingScheme("twice", 50, 50, List.of(rule, rule)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("each item is marked once");
     }

@@ -47,11 +47,11 @@ import org.steelyard.model.type.MeanChord;
 import org.steelyard.model.type.Tail;
 import org.steelyard.model.type.Tank;
 import org.steelyard.model.type.TankPoint;
-import org.steelyard.model.type.TankShare;
 import org.steelyard.model.unit.Amounts;
 import org.steelyard.model.unit.LengthUnit;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.model.unit.MassUnit;
+import org.steelyard.samples.Plain;
 
 /**
  * Load sheets worked out by a second computation of its own: two invented aircraft, a loading drawn for each sheet, and
@@ -485,7 +485,7 @@ final class RightClass {
         List<HoldLoad> loads = DoubleStream.of(holds)
                 .mapToObj(mass -> new HoldLoad(mass * kg, 0))
                 .toList();
-        return new Loading(
+        return Plain.loading(
                 new Origin("made", "", 1),
                 new FlightIdent("E", LocalDate.of(2026, 5, 1), "", ""),
                 tail(),
@@ -499,7 +499,7 @@ final class RightClass {
     }
 
     Tail tail() {
-        return new Tail("MADE-1", type(), MassMoment.at(ship.basic() * ship.kg(), ship.basicArm() * ship.m()));
+        return Plain.tail("MADE-1", type(), MassMoment.at(ship.basic() * ship.kg(), ship.basicArm() * ship.m()));
     }
 
     private AircraftType type() {
@@ -514,7 +514,7 @@ final class RightClass {
             double[] hold = ship.holds()[i];
             places.add(new Hold((i + 1) + "", "hold " + (i + 1), hold[0] * m, hold[1] * kg, Optional.empty()));
         }
-        return new AircraftType(
+        return Plain.aircraftType(
                 ship.name(),
                 ship.name(),
                 new Geometry(
@@ -540,7 +540,7 @@ final class RightClass {
         List<CabinZone> zones = new ArrayList<>();
         for (int i = 0; i < ship.zones().length; i++) {
             String id = "" + (char) ('A' + i);
-            zones.add(new CabinZone(id, "zone " + id, ship.zones()[i][0] * ship.m(), (int) ship.zones()[i][1]));
+            zones.add(Plain.cabinZone(id, "zone " + id, ship.zones()[i][0] * ship.m(), (int) ship.zones()[i][1]));
         }
         MassScheme scheme = new MassScheme(
                 "made",
@@ -572,20 +572,20 @@ final class RightClass {
         return new FuelSystem(
                 tanks,
                 List.of(
-                        new FuelStage(List.of(new TankShare(2, 1, 0))),
-                        new FuelStage(List.of(new TankShare(0, 1, 0), new TankShare(1, 1, 0)))),
+                        new FuelStage(List.of(Plain.tankShare(2, 1, 0))),
+                        new FuelStage(List.of(Plain.tankShare(0, 1, 0), Plain.tankShare(1, 1, 0)))),
                 List.of(
-                        new FuelStage(List.of(new TankShare(0, 1, wingKg), new TankShare(1, 1, wingKg))),
-                        new FuelStage(List.of(new TankShare(2, 1, centreKg)))),
+                        new FuelStage(List.of(Plain.tankShare(0, 1, wingKg), Plain.tankShare(1, 1, wingKg))),
+                        new FuelStage(List.of(Plain.tankShare(2, 1, centreKg)))),
                 List.of(),
                 0.8);
     }
 
     private Tank tank(String id, double[][] table) {
         List<TankPoint> points = Arrays.stream(table)
-                .map(row -> new TankPoint(row[0] * ship.kg(), row[1] * ship.m()))
+                .map(row -> Plain.tankPoint(row[0] * ship.kg(), row[1] * ship.m()))
                 .toList();
-        return new Tank(id, id + " tank", points.get(points.size() - 1).quantityKg(), points);
+        return Plain.tank(id, id + " tank", points.get(points.size() - 1).quantityKg(), points);
     }
 
     private Envelope envelope(Phase phase, double wider) {
@@ -609,6 +609,6 @@ final class RightClass {
                 Amounts.of(SCALE_SHARES[0] * mostKg, SCALE_SHARES[1] * mostKg),
                 Amounts.of(SCALE_CGS),
                 List.of(Amounts.of(SCALE_UNITS[0]), Amounts.of(SCALE_UNITS[1])));
-        return new TrimScale(Phase.TAKEOFF, "5", "", TrimUnit.UNITS, table, 0.1, -20, 20);
+        return Plain.trimScale(Phase.TAKEOFF, "5", "", TrimUnit.UNITS, table, 0.1, -20, 20);
     }
 }

@@ -11,7 +11,6 @@ import org.steelyard.model.finding.Phase;
 import org.steelyard.model.input.CgMeasure;
 import org.steelyard.model.input.Claim;
 import org.steelyard.model.input.SheetItem;
-import org.steelyard.model.input.StudentSheet;
 import org.steelyard.model.limit.CgRange;
 import org.steelyard.model.loading.Loading;
 import org.steelyard.model.loading.Origin;
@@ -24,7 +23,7 @@ import org.steelyard.model.trim.TrimScale;
 import org.steelyard.model.trim.TrimSlope;
 import org.steelyard.model.trim.TrimUnit;
 import org.steelyard.model.type.AircraftType;
-import org.steelyard.model.type.Tail;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.RandomAircraft;
 import org.steelyard.samples.SampleJet;
 
@@ -32,7 +31,7 @@ import org.steelyard.samples.SampleJet;
 class RoundedTrimMarkTest {
 
     private static final MarkingScheme SCHEME =
-            new MarkingScheme("test", 60, 50, List.of(new ItemRule(SheetItem.TRIM, 2, 0, 0, 0)));
+            Plain.markingScheme("test", 60, 50, List.of(new ItemRule(SheetItem.TRIM, 2, 0, 0, 0)));
 
     private static Exercise exercise(SettingRounding rounding) {
         AircraftType jet = SampleJet.type();
@@ -47,7 +46,7 @@ class RoundedTrimMarkTest {
                 3,
                 rounding,
                 TrimBasis.DOCUMENT);
-        AircraftType type = new AircraftType(
+        AircraftType type = Plain.aircraftType(
                 jet.id(),
                 jet.name(),
                 jet.geometry(),
@@ -59,10 +58,10 @@ class RoundedTrimMarkTest {
                 jet.envelopes(),
                 List.of(scale));
         Loading plain = SampleJet.loaded().loading();
-        Loading loading = new Loading(
+        Loading loading = Plain.loading(
                 plain.origin(),
                 plain.flight(),
-                new Tail("TEST-1", type, plain.tail().basic()),
+                Plain.tail("TEST-1", type, plain.tail().basic()),
                 plain.setting(),
                 plain.crew(),
                 plain.load(),
@@ -84,7 +83,7 @@ class RoundedTrimMarkTest {
     void theSettingOfTheTypesRoundingIsRight(SettingRounding rounding, double units, Outcome outcome) {
         Claim claim = new Claim.Figure(units, 0.005, CgMeasure.PERCENT_MAC, Double.toString(units));
         MarkedSheet marked = new Marker(exercise(rounding), SCHEME)
-                .mark(new StudentSheet(new Origin("sheets.csv", "", 2), "Wren", "S1", Map.of(SheetItem.TRIM, claim)));
+                .mark(Plain.studentSheet(new Origin("sheets.csv", "", 2), "Wren", "S1", Map.of(SheetItem.TRIM, claim)));
         assertThat(marked.items().get(0).outcome()).isEqualTo(outcome);
     }
 }

@@ -27,17 +27,15 @@ import org.steelyard.grade.working.Exercise;
 import org.steelyard.model.input.CgMeasure;
 import org.steelyard.model.input.Claim;
 import org.steelyard.model.input.SheetItem;
-import org.steelyard.model.input.StudentSheet;
 import org.steelyard.model.limit.MassLimits;
 import org.steelyard.model.loading.Origin;
-import org.steelyard.model.policy.MarkingScheme;
 import org.steelyard.model.policy.MarkingScheme.ItemRule;
-import org.steelyard.model.policy.Policy;
 import org.steelyard.model.policy.SharingRule;
 import org.steelyard.model.type.Tail;
 import org.steelyard.model.unit.MassUnit;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /** A figure is right within what the scheme says of its item, however it is written. */
@@ -107,7 +105,7 @@ class SchemeToleranceTest {
             Map<SheetItem, Claim> claims = new EnumMap<>(SheetItem.class);
             massesKg(exercise).forEach((item, massKg) -> claims.put(item, wholeUnits(massKg, 10, unit)));
             MarkedSheet marked = new Marker(exercise, configuration.marking().orElseThrow())
-                    .mark(new StudentSheet(new Origin("sheets.csv", "", i), "Wren", "X" + i, claims));
+                    .mark(Plain.studentSheet(new Origin("sheets.csv", "", i), "Wren", "X" + i, claims));
             marked.items().stream()
                     .filter(item -> claims.containsKey(item.item()) && item.outcome() != Outcome.RIGHT)
                     .forEach(item -> lost.add(item.item() + " " + item.claimed() + " for " + item.right()));
@@ -123,10 +121,10 @@ class SchemeToleranceTest {
     /** The sample jet's take-off mass is 53,200 kg; its CG 25 % MAC. */
     private static String marked(SheetItem item, double value, double halfStep, ItemRule rule) {
         Exercise exercise =
-                Exercise.of(SampleJet.loaded().loading(), new Policy(1, 0.5, 2, 0.2, SharingRule.BY_CAPACITY));
+                Exercise.of(SampleJet.loaded().loading(), Plain.policy(1, 0.5, 2, 0.2, SharingRule.BY_CAPACITY));
         Claim claim = new Claim.Figure(value, halfStep, CgMeasure.PERCENT_MAC, String.valueOf(value));
-        return new Marker(exercise, new MarkingScheme("one item", 50, 50, List.of(rule)))
-                .mark(new StudentSheet(new Origin("sheets.csv", "", 2), "Wren", "S1", Map.of(item, claim)))
+        return new Marker(exercise, Plain.markingScheme("one item", 50, 50, List.of(rule)))
+                .mark(Plain.studentSheet(new Origin("sheets.csv", "", 2), "Wren", "S1", Map.of(item, claim)))
                 .items()
                 .get(0)
                 .outcome()

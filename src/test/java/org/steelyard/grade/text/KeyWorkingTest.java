@@ -6,12 +6,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.steelyard.grade.working.Exercise;
 import org.steelyard.model.loading.Loading;
-import org.steelyard.model.policy.Policy;
 import org.steelyard.model.policy.SharingRule;
 import org.steelyard.model.type.Tail;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /** The sample jet takes off with 53,200 kg at 25 % MAC, between limits of 20 and 30 % MAC. */
@@ -33,7 +33,7 @@ class KeyWorkingTest {
         MassMoment moved =
                 new MassMoment(basic.massKg(), basic.momentKgM() + TAKEOFF_KG * chordM * (cgPercentMac - 25) / 100);
         Tail tail = new Tail(loading.tail().registration(), loading.type(), moved, Optional.empty());
-        return Exercise.of(loading.with(tail), new Policy(1, 0.5, 2, 0.2, SharingRule.BY_CAPACITY));
+        return Exercise.of(loading.with(tail), Plain.policy(1, 0.5, 2, 0.2, SharingRule.BY_CAPACITY));
     }
 
     @ParameterizedTest

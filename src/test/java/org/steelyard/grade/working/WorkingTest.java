@@ -28,12 +28,13 @@ import org.steelyard.model.type.CabinZone;
 import org.steelyard.model.type.MassScheme;
 import org.steelyard.model.type.SeatRow;
 import org.steelyard.model.type.Tail;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.RandomAircraft;
 import org.steelyard.samples.SampleJet;
 
 class WorkingTest {
 
-    private static final Policy POLICY = new Policy(1, 0.5, 2, 0.2, SharingRule.BY_CAPACITY);
+    private static final Policy POLICY = Plain.policy(1, 0.5, 2, 0.2, SharingRule.BY_CAPACITY);
 
     private static Exercise exercise(Loading loading) {
         return Exercise.of(loading, POLICY);
@@ -155,7 +156,7 @@ class WorkingTest {
                 new Part(LoadPart.PASSENGERS, 1, 2, 2, 220),
                 new Part(LoadPart.HOLDS, 2, 0, 0, 500),
                 new Part(LoadPart.FUEL, 0, 0, 0, 300)));
-        return new Loading(
+        return Plain.loading(
                 plain.origin(),
                 plain.flight(),
                 plain.tail(),
@@ -194,7 +195,7 @@ class WorkingTest {
         zones.set(1, new CabinZone("B", "zone B", 17, 30, List.of(new SeatRow("1", 15, 10), new SeatRow("2", 18, 20))));
         Cabin seats = new Cabin(
                 zones, cabin.crewStations(), cabin.flightCrew(), cabin.cabinCrew(), cabin.pantries(), cabin.scheme());
-        AircraftType type = new AircraftType(
+        AircraftType type = Plain.aircraftType(
                 is.id(),
                 is.name(),
                 is.geometry(),
@@ -205,7 +206,7 @@ class WorkingTest {
                 is.fuel(),
                 is.envelopes(),
                 is.trimScales());
-        return new Tail(tail.registration(), type, tail.basic());
+        return Plain.tail(tail.registration(), type, tail.basic());
     }
 
     @Test

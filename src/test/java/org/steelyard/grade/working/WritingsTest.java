@@ -28,6 +28,7 @@ import org.steelyard.read.table.ReadOptions;
 import org.steelyard.read.table.SeasonUnreadableException;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /**
@@ -37,7 +38,7 @@ import org.steelyard.samples.SampleJet;
 class WritingsTest {
 
     private static final EdgeTable EDGES = new EdgeTable(WritingsTest.class);
-    private static final Policy POLICY = new Policy(1, 0.5, 2, 0.2, SharingRule.BY_CAPACITY);
+    private static final Policy POLICY = Plain.policy(1, 0.5, 2, 0.2, SharingRule.BY_CAPACITY);
 
     @TempDir
     private Path folder;

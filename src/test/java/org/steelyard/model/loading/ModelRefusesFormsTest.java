@@ -24,6 +24,7 @@ import org.steelyard.model.policy.LastMinuteRule;
 import org.steelyard.model.type.PassengerCategory;
 import org.steelyard.model.type.SeatRow;
 import org.steelyard.model.type.Tail;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /** Seat rows, crew by station, last-minute changes and forms of sources cannot be built wrong. */
@@ -59,7 +60,7 @@ class ModelRefusesFormsTest {
 
     private static ColumnMap map(SourceForm form, Field field) {
         ColumnRule rule = new ColumnRule("h", field, "", PassengerCategory.ADULT, ColumnUnit.KG, "", false);
-        return new ColumnMap(
+        return Plain.columnMap(
                 "m",
                 List.of(),
                 "",

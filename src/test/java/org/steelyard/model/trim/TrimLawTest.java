@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.steelyard.model.finding.Phase;
 import org.steelyard.model.limit.CgRange;
 import org.steelyard.model.unit.Amounts;
+import org.steelyard.samples.Plain;
 
 class TrimLawTest {
 
@@ -119,7 +120,7 @@ class TrimLawTest {
         "3.1, 0.25, 3"
     })
     void theSettingIsTheNearestStepAndHalfwayTheMoreNoseUpOne(double trim, double step, double setting) {
-        TrimScale scale = new TrimScale(Phase.TAKEOFF, "5", "", TrimUnit.UNITS, SLOPE, step, -5, 5);
+        TrimScale scale = Plain.trimScale(Phase.TAKEOFF, "5", "", TrimUnit.UNITS, SLOPE, step, -5, 5);
         assertThat(scale.settingFor(trim)).isCloseTo(setting, within(1e-12));
     }
 }

@@ -14,6 +14,7 @@ import org.steelyard.model.trim.TrimPoint;
 import org.steelyard.model.trim.TrimPoints;
 import org.steelyard.model.trim.TrimScale;
 import org.steelyard.model.trim.TrimUnit;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /** A type's parts must belong together. */
@@ -22,7 +23,7 @@ class AircraftTypeTest {
     private static final AircraftType JET = SampleJet.type();
 
     private static AircraftType with(List<LoadGroup> groups, List<Envelope> envelopes, List<TrimScale> scales) {
-        return new AircraftType(
+        return Plain.aircraftType(
                 JET.id(),
                 JET.name(),
                 JET.geometry(),
@@ -37,7 +38,7 @@ class AircraftTypeTest {
 
     private static TrimScale scale(Phase phase, String flaps, String rating) {
         TrimPoints law = new TrimPoints(List.of(new TrimPoint(10, 3), new TrimPoint(30, -3)));
-        return new TrimScale(phase, flaps, rating, TrimUnit.UNITS, law, 0.1, -2, 2);
+        return Plain.trimScale(phase, flaps, rating, TrimUnit.UNITS, law, 0.1, -2, 2);
     }
 
     @Test

@@ -55,6 +55,7 @@ import org.steelyard.model.trim.TrimUnit;
 import org.steelyard.model.unit.Amounts;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.model.unit.Quantity;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /** Each part of a value has its own refusal, and the edge of what is allowed is allowed. */
@@ -86,7 +87,7 @@ class ModelRefusesPartsTest {
 
     private static TrimScale scale(Phase phase, String flaps, double step, double low, double high) {
         TrimSlope law = new TrimSlope(new TrimPoint(25, 0), -0.1, new CgRange(10, 40));
-        return new TrimScale(phase, flaps, "", TrimUnit.UNITS, law, step, low, high);
+        return Plain.trimScale(phase, flaps, "", TrimUnit.UNITS, law, step, low, high);
     }
 
     private static Cabin cabin(int flight, int cabin) {
@@ -96,7 +97,7 @@ class ModelRefusesPartsTest {
     }
 
     private static Policy policy(double cg, double mass, double load, double trim) {
-        return new Policy(cg, mass, load, trim, SharingRule.BY_CAPACITY);
+        return Plain.policy(cg, mass, load, trim, SharingRule.BY_CAPACITY);
     }
 
     static Stream<Arguments> wrong() {
@@ -107,8 +108,8 @@ class ModelRefusesPartsTest {
                 refused("standard flight crew of -1", () -> cabin(-1, 4)),
                 refused("standard cabin crew of 5", () -> cabin(2, 5)),
                 refused("standard cabin crew of -1", () -> cabin(2, -1)),
-                refused("zone name", () -> new CabinZone("A", "", 3, 1)),
-                refused("armM", () -> new CabinZone("A", "a", NAN, 1)),
+                refused("zone name", () -> Plain.cabinZone("A", "", 3, 1)),
+                refused("armM", () -> Plain.cabinZone("A", "a", NAN, 1)),
                 refused("fromPercentMac", () -> new CgRange(NAN, 20)),
                 refused("toPercentMac", () -> new CgRange(10, NAN)),
                 refused("crew station id", () -> new CrewStation("", CrewRole.CABIN, 3, 1)),
@@ -180,15 +181,15 @@ class ModelRefusesPartsTest {
                 refused("marginalMassPercent", () -> policy(0, -1, 0, 0)),
                 refused("marginalLoadPercent", () -> policy(0, 0, -1, 0)),
                 refused("marginalTrimUnits", () -> policy(0, 0, 0, -1)),
-                refused("tank id", () -> new Tank("", "t", 1, List.of(new TankPoint(1, 1)))),
-                refused("tank name", () -> new Tank("t", "", 1, List.of(new TankPoint(1, 1)))),
-                refused("capacityKg", () -> new Tank("t", "t", 0, List.of(new TankPoint(1, 1)))),
-                refused("at least one row", () -> new Tank("t", "t", 1, List.of())),
-                refused("quantityKg", () -> new TankPoint(0, 1)),
-                refused("armM", () -> new TankPoint(1, NAN)),
-                refused("tank", () -> new TankShare(-1, 1, 0)),
-                refused("share", () -> new TankShare(0, 0, 0)),
-                refused("untilKg", () -> new TankShare(0, 1, -1)),
+                refused("tank id", () -> Plain.tank("", "t", 1, List.of(Plain.tankPoint(1, 1)))),
+                refused("tank name", () -> Plain.tank("t", "", 1, List.of(Plain.tankPoint(1, 1)))),
+                refused("capacityKg", () -> Plain.tank("t", "t", 0, List.of(Plain.tankPoint(1, 1)))),
+                refused("at least one row", () -> Plain.tank("t", "t", 1, List.of())),
+                refused("quantityKg", () -> Plain.tankPoint(0, 1)),
+                refused("armM", () -> Plain.tankPoint(1, NAN)),
+                refused("tank", () -> Plain.tankShare(-1, 1, 0)),
+                refused("share", () -> Plain.tankShare(0, 0, 0)),
+                refused("untilKg", () -> Plain.tankShare(0, 1, -1)),
                 refused("cgPercentMac", () -> new TrimPoint(NAN, 1)),
                 refused("trimUnits", () -> new TrimPoint(1, NAN)),
                 refused("at least two points", () -> new TrimPoints(List.of(new TrimPoint(1, 1)))),
@@ -213,11 +214,11 @@ class ModelRefusesPartsTest {
                         () -> new RejectedRow(new Origin("f", "", 1), "", List.of(), List.of(), List.of())),
                 refused(
                         "map name",
-                        () -> new ColumnMap(
+                        () -> Plain.columnMap(
                                 "", List.of(), "", Optional.empty(), false, ColumnMap.UnknownColumns.KEEP, List.of())),
                 refused(
                         "at least one column",
-                        () -> new ColumnMap(
+                        () -> Plain.columnMap(
                                 "m",
                                 List.of(),
                                 "",
@@ -258,8 +259,8 @@ class ModelRefusesPartsTest {
                 () -> new Origin("f", "", 0),
                 () -> new Pantry("p", MassMoment.ZERO),
                 () -> policy(0, 0, 0, 0),
-                () -> new Tank("t", "t", 100, List.of(new TankPoint(50, 1), new TankPoint(100 * (1 - 5e-10), 1))),
-                () -> new TankShare(0, 1, 0),
+                () -> Plain.tank("t", "t", 100, List.of(Plain.tankPoint(50, 1), Plain.tankPoint(100 * (1 - 5e-10), 1))),
+                () -> Plain.tankShare(0, 1, 0),
                 () -> new TrimPoints(List.of(new TrimPoint(1, 1), new TrimPoint(2, 1))),
                 () -> new TrimSlope(new TrimPoint(1, 1), 0, new CgRange(0, 1)),
                 () -> table(two, two, Amounts.of(1, 1), Amounts.of(2, 2)),
@@ -302,7 +303,7 @@ class ModelRefusesPartsTest {
 
     @Test
     void tanksHaveAMomentAtEachRowBetweenAndBeyond() {
-        Tank tank = new Tank("t", "t", 100, List.of(new TankPoint(50, 10), new TankPoint(100, 11)));
+        Tank tank = Plain.tank("t", "t", 100, List.of(Plain.tankPoint(50, 10), Plain.tankPoint(100, 11)));
         assertThat(tank.momentKgM(0)).isZero();
         assertThat(tank.momentKgM(25)).isEqualTo(250);
         assertThat(tank.momentKgM(50)).isEqualTo(500);
@@ -342,7 +343,7 @@ class ModelRefusesPartsTest {
 
     private static void refusedLoading(String because, Loading jet, Load load, Fuel fuel, OptionalDouble trim) {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Loading(
+                .isThrownBy(() -> Plain.loading(
                         jet.origin(),
                         jet.flight(),
                         jet.tail(),

@@ -26,6 +26,7 @@ import org.steelyard.model.limit.Straightness;
 import org.steelyard.model.loading.HoldLoad;
 import org.steelyard.model.loading.Passengers;
 import org.steelyard.model.unit.MassMoment;
+import org.steelyard.samples.Plain;
 
 /** Values cannot be built wrong. */
 class ModelRefusesTest {
@@ -39,15 +40,16 @@ class ModelRefusesTest {
     }
 
     private static Tank tank(double capacityKg, TankPoint... points) {
-        return new Tank("t", "tank", capacityKg, List.of(points));
+        return Plain.tank("t", "tank", capacityKg, List.of(points));
     }
 
     private static FuelStage stage(int tank, double untilKg) {
-        return new FuelStage(List.of(new TankShare(tank, 1, untilKg)));
+        return new FuelStage(List.of(Plain.tankShare(tank, 1, untilKg)));
     }
 
     private static FuelSystem system(FuelStage burn, FuelStage fill) {
-        return new FuelSystem(List.of(tank(100, new TankPoint(100, 5))), List.of(burn), List.of(fill), List.of(), 0.8);
+        return new FuelSystem(
+                List.of(tank(100, Plain.tankPoint(100, 5))), List.of(burn), List.of(fill), List.of(), 0.8);
     }
 
     static Stream<Arguments> attempts() {
@@ -58,19 +60,21 @@ class ModelRefusesTest {
                 refused("divisorKgM must be more than zero", () -> new IndexFormula(16, -1, 0)),
                 refused("maximum ramp mass must not be below", () -> new MassLimits(9, 10, 8, 8, 1)),
                 refused("above the minimum mass", () -> new MassLimits(10, 10, 10, 10, 10)),
-                refused("at least one seat", () -> new CabinZone("A", "zone A", 3, 0)),
-                refused("must not be blank", () -> new CabinZone(" ", "zone A", 3, 1)),
+                refused("at least one seat", () -> Plain.cabinZone("A", "zone A", 3, 0)),
+                refused("must not be blank", () -> Plain.cabinZone(" ", "zone A", 3, 1)),
                 refused("maxKg must be more than zero", () -> new Hold("1", "hold", 3, 0, Optional.empty())),
                 refused(
                         "a running or an area limit",
                         () -> new FloorLimit(1, 1, OptionalDouble.empty(), OptionalDouble.empty())),
                 refused("at least two places", () -> new LoadGroup("g", "group", List.of(1), List.of(), 10)),
-                refused("must reach the capacity", () -> tank(200, new TankPoint(100, 5))),
-                refused("must rise", () -> tank(100, new TankPoint(100, 5), new TankPoint(100, 6))),
+                refused("must reach the capacity", () -> tank(200, Plain.tankPoint(100, 5))),
+                refused("must rise", () -> tank(100, Plain.tankPoint(100, 5), Plain.tankPoint(100, 6))),
                 refused("never empties t", () -> system(stage(0, 5), stage(0, 100))),
                 refused("does not fill t", () -> system(stage(0, 0), stage(0, 50))),
                 refused("tank number 1", () -> system(stage(1, 0), stage(0, 100))),
-                refused("each tank once", () -> new FuelStage(List.of(new TankShare(0, 1, 0), new TankShare(0, 2, 0)))),
+                refused(
+                        "each tank once",
+                        () -> new FuelStage(List.of(Plain.tankShare(0, 1, 0), Plain.tankShare(0, 2, 0)))),
                 refused("between two tanks", () -> new ImbalanceLimit(1, 1, 10)),
                 refused(
                         "must span the same masses",

@@ -21,6 +21,7 @@ import org.steelyard.model.input.Field;
 import org.steelyard.read.row.Fixtures;
 import org.steelyard.read.season.ReadAll;
 import org.steelyard.read.table.ReadOptions;
+import org.steelyard.samples.Plain;
 
 class MapChoiceTest {
 
@@ -131,7 +132,7 @@ class MapChoiceTest {
     }
 
     private static ColumnMap named(String name, ColumnMap map) {
-        return new ColumnMap(
+        return Plain.columnMap(
                 name,
                 map.filePatterns(),
                 map.charset(),
@@ -194,7 +195,7 @@ class MapChoiceTest {
     }
 
     private static ColumnMap declared(ColumnMap map, char delimiter) {
-        return new ColumnMap(
+        return Plain.columnMap(
                 map.name(),
                 map.filePatterns(),
                 map.charset(),

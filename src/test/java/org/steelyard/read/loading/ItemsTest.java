@@ -36,7 +36,6 @@ import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.Cabin;
 import org.steelyard.model.type.CabinZone;
 import org.steelyard.model.type.SeatRow;
-import org.steelyard.model.type.Tail;
 import org.steelyard.model.unit.Amounts;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.read.row.Fixtures;
@@ -46,6 +45,7 @@ import org.steelyard.read.season.RawRows;
 import org.steelyard.read.season.SeasonFiles;
 import org.steelyard.read.season.SourceFile;
 import org.steelyard.read.table.ReadOptions;
+import org.steelyard.samples.Plain;
 
 /** The long form: rows of items become the load of the flights that stand in other files. */
 class ItemsTest {
@@ -72,8 +72,8 @@ class ItemsTest {
     private static final AircraftType ROWS = withRows();
 
     private static final Tails TAILS = Tails.of(List.of(
-            new Tail("SX-BAA", ROWS, MassMoment.at(22_000, 11)),
-            new Tail("SX-BAB", ROWS, MassMoment.at(22_000, 11)),
+            Plain.tail("SX-BAA", ROWS, MassMoment.at(22_000, 11)),
+            Plain.tail("SX-BAB", ROWS, MassMoment.at(22_000, 11)),
             Fixtures.SINGLE_TAIL));
 
     @TempDir
@@ -86,7 +86,7 @@ class ItemsTest {
             rows.add(new SeatRow(Integer.toString(row), 4 + 0.8 * (row - 1), 4));
         }
         Cabin cabin = twin.cabin();
-        return new AircraftType(
+        return Plain.aircraftType(
                 twin.id(),
                 twin.name(),
                 twin.geometry(),
@@ -108,7 +108,7 @@ class ItemsTest {
     }
 
     private static ColumnMap items(String name, ColumnRule... rules) {
-        return new ColumnMap(
+        return Plain.columnMap(
                 name,
                 List.of("items*"),
                 "",

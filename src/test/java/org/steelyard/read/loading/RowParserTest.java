@@ -30,7 +30,6 @@ import org.steelyard.model.loading.FlightSetting;
 import org.steelyard.model.loading.Fuel;
 import org.steelyard.model.loading.HoldLoad;
 import org.steelyard.model.loading.Load;
-import org.steelyard.model.loading.Loading;
 import org.steelyard.model.loading.Origin;
 import org.steelyard.model.loading.Passengers;
 import org.steelyard.model.loading.PerformanceLimits;
@@ -42,6 +41,7 @@ import org.steelyard.read.season.RawRows;
 import org.steelyard.read.season.ReadAll;
 import org.steelyard.read.season.SourceFile;
 import org.steelyard.read.table.ReadOptions;
+import org.steelyard.samples.Plain;
 
 class RowParserTest {
 
@@ -77,7 +77,7 @@ class RowParserTest {
                 " T1 ;2024-05-01;sx-baa;QIAA;QIBB;5;to1;30;3;2;250;LONG;10;20;3;2;812.5;200;0;7;1500;1600;100;1500;39000;"
                         + "35000;1.1 dn;Ann;x");
         assertThat(read.accepted())
-                .containsExactly(new Loading(
+                .containsExactly(Plain.loading(
                         new Origin("s.csv", "", 2),
                         new FlightIdent("T1", LocalDate.of(2024, 5, 1), "QIAA", "QIBB"),
                         Fixtures.TWIN_TAIL,

@@ -37,6 +37,7 @@ import org.steelyard.model.type.Tail;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.read.season.SourceFile;
 import org.steelyard.read.table.ReadOptions;
+import org.steelyard.samples.Plain;
 
 /** Last-minute changes, schemes of standard masses, crew by station and actual masses of bags in columns of a row. */
 class ChangesAndSchemesTest {
@@ -171,7 +172,7 @@ class ChangesAndSchemesTest {
         assertThat(loading("Pax A=3", "Fuel=3000", "Tail=SX-OWN", "Masses=Winter")
                         .scheme())
                 .isEqualTo(WINTER);
-        ColumnMap winter = new ColumnMap(
+        ColumnMap winter = Plain.columnMap(
                 "winter",
                 List.of(),
                 "",

@@ -22,7 +22,6 @@ import org.steelyard.model.trim.TrimSlope;
 import org.steelyard.model.trim.TrimUnit;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.Cabin;
-import org.steelyard.model.type.CabinZone;
 import org.steelyard.model.type.CrewRole;
 import org.steelyard.model.type.CrewStation;
 import org.steelyard.model.type.DisplayUnits;
@@ -37,9 +36,9 @@ import org.steelyard.model.type.Pantry;
 import org.steelyard.model.type.PassengerCategory;
 import org.steelyard.model.type.Tail;
 import org.steelyard.model.type.Tank;
-import org.steelyard.model.type.TankPoint;
 import org.steelyard.model.type.TankShare;
 import org.steelyard.model.unit.MassMoment;
+import org.steelyard.samples.Plain;
 
 /** An invented fleet and heading maps for the tests of reading. */
 public final class Fixtures {
@@ -48,13 +47,13 @@ public final class Fixtures {
     private static final MeanChord CHORD = new MeanChord(10, 4);
 
     /** Zones A and B, holds 1 to 3, tanks left and right, flaps 5 and 15 with ratings, two pantries. */
-    public static final AircraftType TWIN = new AircraftType(
+    public static final AircraftType TWIN = Plain.aircraftType(
             "twin",
             "Twin",
             new Geometry(CHORD, new IndexFormula(11, 1000, 40), DisplayUnits.METRIC),
             new MassLimits(40_200, 40_000, 36_000, 34_000, 20_000),
             new Cabin(
-                    List.of(new CabinZone("A", "front", 8, 40), new CabinZone("B", "rear", 14, 40)),
+                    List.of(Plain.cabinZone("A", "front", 8, 40), Plain.cabinZone("B", "rear", 14, 40)),
                     List.of(
                             new CrewStation("cockpit", CrewRole.FLIGHT, 3, 3),
                             new CrewStation("jump", CrewRole.CABIN, 5, 3)),
@@ -72,13 +71,13 @@ public final class Fixtures {
                     scale(Phase.LANDING, "30", "")));
 
     /** One cabin zone, one hold, one tank, no cabin crew, no pantry, no trim scale. */
-    public static final AircraftType SINGLE = new AircraftType(
+    public static final AircraftType SINGLE = Plain.aircraftType(
             "single",
             "Single",
             new Geometry(CHORD, new IndexFormula(11, 1000, 40), DisplayUnits.METRIC),
             new MassLimits(40_200, 40_000, 36_000, 34_000, 20_000),
             new Cabin(
-                    List.of(new CabinZone("A", "seats", 11, 3)),
+                    List.of(Plain.cabinZone("A", "seats", 11, 3)),
                     List.of(new CrewStation("pilot", CrewRole.FLIGHT, 10, 1)),
                     1,
                     0,
@@ -90,13 +89,13 @@ public final class Fixtures {
             List.of(envelope()),
             List.of());
 
-    public static final Tail TWIN_TAIL = new Tail("SX-BAA", TWIN, MassMoment.at(22_000, 11));
-    public static final Tail SINGLE_TAIL = new Tail("SX-ONE", SINGLE, MassMoment.at(21_000, 11));
+    public static final Tail TWIN_TAIL = Plain.tail("SX-BAA", TWIN, MassMoment.at(22_000, 11));
+    public static final Tail SINGLE_TAIL = Plain.tail("SX-ONE", SINGLE, MassMoment.at(21_000, 11));
     public static final Tails TAILS = Tails.of(List.of(
             TWIN_TAIL,
-            new Tail("SX-BAB", TWIN, MassMoment.at(22_100, 11)),
-            new Tail("SX-BAC", TWIN, MassMoment.at(22_200, 11)),
-            new Tail("SX-BZZ", TWIN, MassMoment.at(22_300, 11)),
+            Plain.tail("SX-BAB", TWIN, MassMoment.at(22_100, 11)),
+            Plain.tail("SX-BAC", TWIN, MassMoment.at(22_200, 11)),
+            Plain.tail("SX-BZZ", TWIN, MassMoment.at(22_300, 11)),
             SINGLE_TAIL));
 
     /** Every field of a by-place loading, in kg. */
@@ -152,13 +151,13 @@ public final class Fixtures {
     }
 
     private static Tank tank(String id) {
-        return new Tank(id, id, 4000, List.of(new TankPoint(4000, 11)));
+        return Plain.tank(id, id, 4000, List.of(Plain.tankPoint(4000, 11)));
     }
 
     private static List<FuelStage> stages(int tanks, double untilKg) {
         List<TankShare> shares = new ArrayList<>();
         for (int tank = 0; tank < tanks; tank++) {
-            shares.add(new TankShare(tank, 1, untilKg));
+            shares.add(Plain.tankShare(tank, 1, untilKg));
         }
         return List.of(new FuelStage(shares));
     }
@@ -174,7 +173,7 @@ public final class Fixtures {
 
     private static TrimScale scale(Phase phase, String flaps, String thrust) {
         TrimSlope slope = new TrimSlope(new TrimPoint(20, 3), -0.1, new CgRange(5, 40));
-        return new TrimScale(phase, flaps, thrust, TrimUnit.UNITS, slope, 0.1, 0, 6);
+        return Plain.trimScale(phase, flaps, thrust, TrimUnit.UNITS, slope, 0.1, 0, 6);
     }
 
     public static ColumnRule key(String heading, Field field) {
@@ -198,12 +197,12 @@ public final class Fixtures {
     }
 
     public static ColumnMap map(String name, ColumnRule... rules) {
-        return new ColumnMap(
+        return Plain.columnMap(
                 name, List.of(), "", Optional.empty(), false, ColumnMap.UnknownColumns.LEAVE_OUT, Arrays.asList(rules));
     }
 
     public static ColumnMap withDecimalComma(ColumnMap map) {
-        return new ColumnMap(
+        return Plain.columnMap(
                 map.name(),
                 map.filePatterns(),
                 map.charset(),
@@ -214,7 +213,7 @@ public final class Fixtures {
     }
 
     public static ColumnMap keepingUnknown(ColumnMap map) {
-        return new ColumnMap(
+        return Plain.columnMap(
                 map.name(),
                 map.filePatterns(),
                 map.charset(),
@@ -225,7 +224,7 @@ public final class Fixtures {
     }
 
     public static ColumnMap forFiles(ColumnMap map, String... patterns) {
-        return new ColumnMap(
+        return Plain.columnMap(
                 map.name(),
                 Arrays.asList(patterns),
                 map.charset(),
@@ -236,7 +235,7 @@ public final class Fixtures {
     }
 
     public static ColumnMap withText(ColumnMap map, String charset, Optional<Character> delimiter) {
-        return new ColumnMap(
+        return Plain.columnMap(
                 map.name(),
                 map.filePatterns(),
                 charset,

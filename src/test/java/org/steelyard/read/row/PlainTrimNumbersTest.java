@@ -22,18 +22,18 @@ import org.steelyard.model.trim.TrimScale;
 import org.steelyard.model.trim.TrimSlope;
 import org.steelyard.model.trim.TrimUnit;
 import org.steelyard.model.type.AircraftType;
-import org.steelyard.model.type.Tail;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.read.loading.GivenFlight;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /** Scales numbered from 2 to 10, whose greater numbers are nose-up or nose-down: 6.0 at 25 % MAC, 0.2 for each 1 %. */
 class PlainTrimNumbersTest {
 
     private static final EdgeTable EDGES = new EdgeTable(PlainTrimNumbersTest.class);
-    private static final Policy POLICY = new Policy(0, 0, 0, 0, SharingRule.BY_CAPACITY);
+    private static final Policy POLICY = Plain.policy(0, 0, 0, 0, SharingRule.BY_CAPACITY);
 
     @AfterAll
     static void write() {
@@ -43,7 +43,7 @@ class PlainTrimNumbersTest {
     private static Tails fleet(TrimUnit.Numbering numbering) {
         boolean down = numbering == TrimUnit.Numbering.PLAIN_NOSE_DOWN;
         AircraftType jet = SampleJet.type();
-        TrimScale scale = new TrimScale(
+        TrimScale scale = Plain.trimScale(
                 Phase.TAKEOFF,
                 "5",
                 "",
@@ -52,7 +52,7 @@ class PlainTrimNumbersTest {
                 0.1,
                 down ? -10 : 2,
                 down ? -2 : 10);
-        AircraftType type = new AircraftType(
+        AircraftType type = Plain.aircraftType(
                 jet.id(),
                 jet.name(),
                 jet.geometry(),
@@ -63,7 +63,7 @@ class PlainTrimNumbersTest {
                 jet.fuel(),
                 jet.envelopes(),
                 List.of(scale));
-        return Tails.of(List.of(new Tail("QI-AAA", type, MassMoment.at(40_000, 17))), List.of());
+        return Tails.of(List.of(Plain.tail("QI-AAA", type, MassMoment.at(40_000, 17))), List.of());
     }
 
     private static Loading read(TrimUnit.Numbering numbering, String... pairs) {
@@ -122,7 +122,7 @@ class PlainTrimNumbersTest {
     void theBandOfPlainNumbersDoesNotBeginBelowZero() {
         TrimUnit plain = new TrimUnit(TrimUnit.Measure.UNITS, TrimUnit.Numbering.PLAIN);
         TrimSlope law = new TrimSlope(new TrimPoint(25, 3), -0.2, new CgRange(15, 35));
-        assertThatThrownBy(() -> new TrimScale(Phase.TAKEOFF, "5", "", plain, law, 0.1, -1, 6))
+        assertThatThrownBy(() -> Plain.trimScale(Phase.TAKEOFF, "5", "", plain, law, 0.1, -1, 6))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("the band of a scale of plain numbers must not begin below 0");
     }

@@ -10,11 +10,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.steelyard.model.type.Tail;
 import org.steelyard.model.unit.EditDistance;
 import org.steelyard.model.unit.MassMoment;
+import org.steelyard.samples.Plain;
 
 class TailsTest {
 
     private static Tail tail(String registration) {
-        return new Tail(registration, Fixtures.TWIN, MassMoment.at(22_000, 11));
+        return Plain.tail(registration, Fixtures.TWIN, MassMoment.at(22_000, 11));
     }
 
     @Test

@@ -27,19 +27,19 @@ import org.steelyard.model.input.SheetForm;
 import org.steelyard.model.input.SheetItem;
 import org.steelyard.model.input.StudentSheet;
 import org.steelyard.model.type.PassengerCategory;
-import org.steelyard.model.type.Tail;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.read.row.ParsedRow;
 import org.steelyard.read.row.Tails;
 import org.steelyard.read.season.SourceFile;
 import org.steelyard.read.table.ReadOptions;
 import org.steelyard.read.table.SeasonUnreadableException;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 class GradeReaderTest {
 
     private static final Tails TAILS =
-            Tails.of(List.of(new Tail("TEST-1", SampleJet.type(), MassMoment.at(40_000, 17))));
+            Tails.of(List.of(Plain.tail("TEST-1", SampleJet.type(), MassMoment.at(40_000, 17))));
 
     @TempDir
     private Path folder;
@@ -57,7 +57,7 @@ class GradeReaderTest {
 
     private static GradeInput read(Path file, List<ColumnRule> rules) throws SeasonUnreadableException {
         ColumnMap map =
-                new ColumnMap("lehrer", List.of(), "", Optional.of(';'), true, ColumnMap.UnknownColumns.KEEP, rules);
+                Plain.columnMap("lehrer", List.of(), "", Optional.of(';'), true, ColumnMap.UnknownColumns.KEEP, rules);
         return GradeReader.sheets(file, TAILS, ReadOptions.of(List.of(map)), Path.of("given.csv"), path -> false);
     }
 
@@ -138,7 +138,7 @@ class GradeReaderTest {
     void anAuditTellsThatRowsOfFiguresHoldNoLoading() throws IOException {
         Path file = folder.resolve("c.csv");
         Files.writeString(file, "Wer;Antwort\nWren;53,1\n");
-        ColumnMap map = new ColumnMap(
+        ColumnMap map = Plain.columnMap(
                 "lehrer",
                 List.of(),
                 "",

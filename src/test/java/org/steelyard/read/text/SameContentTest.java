@@ -24,6 +24,7 @@ import org.steelyard.model.loading.Loading;
 import org.steelyard.model.loading.Origin;
 import org.steelyard.read.row.Fixtures;
 import org.steelyard.read.season.ReadAll;
+import org.steelyard.samples.Plain;
 
 /** The same season as CSV and as XLSX gives the same loadings, bit for bit, and the same reasons. */
 class SameContentTest {
@@ -98,7 +99,7 @@ class SameContentTest {
     private static List<Loading> withoutOrigin(ReadAll read) {
         Origin same = new Origin("same", "", 1);
         return read.accepted().stream()
-                .map(one -> new Loading(
+                .map(one -> Plain.loading(
                         same,
                         one.flight(),
                         one.tail(),

@@ -26,6 +26,7 @@ import org.steelyard.model.loading.Loading;
 import org.steelyard.model.type.PassengerCategory;
 import org.steelyard.read.row.Fixtures;
 import org.steelyard.read.season.ReadAll;
+import org.steelyard.samples.Plain;
 
 /** Units in cells and headings, grouped digits, several patterns of dates. */
 class WrittenUnitsTest {
@@ -46,7 +47,7 @@ class WrittenUnitsTest {
                         true),
                 Fixtures.key("Tail", Field.TAIL)));
         rules.addAll(List.of(more));
-        return new ColumnMap(
+        return Plain.columnMap(
                 "m", List.of(), "", Optional.of(';'), comma, grouping, ColumnMap.UnknownColumns.LEAVE_OUT, rules);
     }
 

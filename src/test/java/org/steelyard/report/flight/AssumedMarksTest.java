@@ -17,6 +17,7 @@ import org.steelyard.model.loading.Passengers;
 import org.steelyard.model.policy.Policy;
 import org.steelyard.model.policy.SharingRule;
 import org.steelyard.report.flight.LoadSummary.Fact;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /** A load summary marks what was shared out from totals, place by place, and nothing else. */
@@ -24,7 +25,7 @@ class AssumedMarksTest {
 
     private static LoadSummary summary(SampleJet jet) {
         Loading loading = jet.loading();
-        Policy policy = new Policy(0, 0, 0, 0, SharingRule.BY_CAPACITY);
+        Policy policy = Plain.policy(0, 0, 0, 0, SharingRule.BY_CAPACITY);
         Balance balance = Balancer.balance(loading, policy);
         return new LoadSummary(new AuditedFlight(loading, balance, Checker.check(loading, balance, policy)), true);
     }

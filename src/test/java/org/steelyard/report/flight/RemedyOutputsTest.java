@@ -22,16 +22,16 @@ import org.steelyard.model.policy.SharingRule;
 import org.steelyard.model.policy.SpreadRule;
 import org.steelyard.remedy.RemedySearch;
 import org.steelyard.report.file.Destination;
-import org.steelyard.report.output.RunFacts;
 import org.steelyard.report.output.csv.Csv;
 import org.steelyard.report.season.SeasonReports;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 /** Remedies, chances and room on the outputs. */
 class RemedyOutputsTest {
 
     private static final SpreadRule PEOPLE = new SpreadRule(SeatingRule.RANDOM, 0, 0, 16, 0, 0, 0, 0, 0, 0, 0);
-    private static final Policy POLICY = new Policy(
+    private static final Policy POLICY = Plain.policy(
             1,
             0.5,
             2,
@@ -64,7 +64,7 @@ class RemedyOutputsTest {
             open.flight(OVERFULL);
             open.flight(CLEAN);
             open.flight(LIKELY_OUTSIDE);
-            open.finish(new RunFacts("s", "1", List.of(), List.of(), List.of(), List.of()));
+            open.finish(Plain.runFacts("s", "1", List.of(), List.of(), List.of(), List.of()));
         }
         return reports.resolve("s");
     }

@@ -49,6 +49,7 @@ import org.steelyard.model.unit.MassMoment;
 import org.steelyard.report.file.Destination;
 import org.steelyard.samples.EdgeTable;
 import org.steelyard.samples.EdgeTopic;
+import org.steelyard.samples.Plain;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
@@ -204,7 +205,7 @@ class ExercisePapersTest {
         Exercise asked = Exercise.of(made.asked(), configuration.policy());
         Claim claim = new Claim.Figure(units, 0.05, CgMeasure.PERCENT_MAC, String.valueOf(units));
         StudentSheet sheet =
-                new StudentSheet(new Origin("sheets.csv", "", 2), "Wren", "", Map.of(SheetItem.TRIM, claim));
+                Plain.studentSheet(new Origin("sheets.csv", "", 2), "Wren", "", Map.of(SheetItem.TRIM, claim));
         return new Marker(asked, configuration.marking().orElseThrow())
                 .mark(sheet).items().stream()
                         .filter(item -> item.item() == SheetItem.TRIM)

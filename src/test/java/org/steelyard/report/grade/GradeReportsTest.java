@@ -27,7 +27,6 @@ import org.steelyard.model.input.InputProblem;
 import org.steelyard.model.input.ProblemCode;
 import org.steelyard.model.input.SheetForm;
 import org.steelyard.model.input.SheetItem;
-import org.steelyard.model.input.StudentSheet;
 import org.steelyard.model.loading.Loading;
 import org.steelyard.model.loading.Origin;
 import org.steelyard.model.policy.MarkingScheme;
@@ -36,12 +35,13 @@ import org.steelyard.model.policy.Policy;
 import org.steelyard.model.policy.SharingRule;
 import org.steelyard.report.file.Destination;
 import org.steelyard.report.text.Caution;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.SampleJet;
 
 class GradeReportsTest {
 
-    private static final Policy POLICY = new Policy(1, 0.5, 2, 0.2, SharingRule.BY_CAPACITY);
-    private static final MarkingScheme SCHEME = new MarkingScheme(
+    private static final Policy POLICY = Plain.policy(1, 0.5, 2, 0.2, SharingRule.BY_CAPACITY);
+    private static final MarkingScheme SCHEME = Plain.markingScheme(
             "sample scheme",
             60,
             50,
@@ -62,7 +62,7 @@ class GradeReportsTest {
             claims.put(
                     SheetItem.LANDING_MASS, new Claim.Figure(landingKg, 0.5, CgMeasure.PERCENT_MAC, landingKg + " kg"));
         }
-        return MARKER.mark(new StudentSheet(new Origin("sheets.csv", "", 2), student, "S1", claims));
+        return MARKER.mark(Plain.studentSheet(new Origin("sheets.csv", "", 2), student, "S1", claims));
     }
 
     private static final List<MarkedSheet> CLASS =

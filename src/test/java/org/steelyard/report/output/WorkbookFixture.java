@@ -60,7 +60,6 @@ import org.steelyard.model.trim.TrimScale;
 import org.steelyard.model.trim.TrimUnit;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.Cabin;
-import org.steelyard.model.type.CabinZone;
 import org.steelyard.model.type.CgForm;
 import org.steelyard.model.type.CrewRole;
 import org.steelyard.model.type.CrewStation;
@@ -73,18 +72,16 @@ import org.steelyard.model.type.IndexFormula;
 import org.steelyard.model.type.MassScheme;
 import org.steelyard.model.type.MeanChord;
 import org.steelyard.model.type.Tail;
-import org.steelyard.model.type.Tank;
-import org.steelyard.model.type.TankPoint;
-import org.steelyard.model.type.TankShare;
 import org.steelyard.model.unit.LengthUnit;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.model.unit.MassUnit;
 import org.steelyard.model.unit.Quantity;
+import org.steelyard.samples.Plain;
 
 /** Flights for the workbook: invented types and random states, from a seed. */
 public final class WorkbookFixture {
 
-    public static final Policy POLICY = new Policy(1.5, 0.5, 2, 0.3, SharingRule.BY_CAPACITY);
+    public static final Policy POLICY = Plain.policy(1.5, 0.5, 2, 0.3, SharingRule.BY_CAPACITY);
     static final DisplayUnits POUNDS = new DisplayUnits(MassUnit.LB, LengthUnit.IN, CgForm.ARM);
     public static final AircraftType JET = type("MERLE-180", 180, 60_000, DisplayUnits.METRIC, "1", "5", "15");
     static final AircraftType PROP = type("PLOVER-70", 70, 20_000, DisplayUnits.METRIC, "0", "15");
@@ -96,13 +93,13 @@ public final class WorkbookFixture {
 
     static AircraftType type(String id, int seats, double massKg, DisplayUnits units, String... flaps) {
         MeanChord chord = new MeanChord(15, 4);
-        return new AircraftType(
+        return Plain.aircraftType(
                 id,
                 "Invented " + id,
                 new Geometry(chord, new IndexFormula(16, 1000, 50), units),
                 new MassLimits(massKg * 1.01, massKg, massKg * 0.9, massKg * 0.8, massKg * 0.4),
                 new Cabin(
-                        List.of(new CabinZone("A", "front cabin", 12, seats)),
+                        List.of(Plain.cabinZone("A", "front cabin", 12, seats)),
                         List.of(new CrewStation("deck", CrewRole.FLIGHT, 5, 2)),
                         2,
                         0,
@@ -111,9 +108,9 @@ public final class WorkbookFixture {
                 List.of(new Hold("1", "forward hold", 10, massKg / 10, Optional.empty())),
                 List.of(),
                 new FuelSystem(
-                        List.of(new Tank("main", "main tank", massKg / 4, List.of(new TankPoint(massKg / 4, 16)))),
-                        List.of(new FuelStage(List.of(new TankShare(0, 1, 0)))),
-                        List.of(new FuelStage(List.of(new TankShare(0, 1, massKg / 4)))),
+                        List.of(Plain.tank("main", "main tank", massKg / 4, List.of(Plain.tankPoint(massKg / 4, 16)))),
+                        List.of(new FuelStage(List.of(Plain.tankShare(0, 1, 0)))),
+                        List.of(new FuelStage(List.of(Plain.tankShare(0, 1, massKg / 4)))),
                         List.of(),
                         0.8),
                 List.of(envelope(Phase.ZERO_FUEL, chord, massKg), envelope(Phase.TAKEOFF, chord, massKg)),
@@ -142,7 +139,7 @@ public final class WorkbookFixture {
 
     static TrimScale scale(String flaps) {
         TrimPoints law = new TrimPoints(List.of(new TrimPoint(5, 3.2), new TrimPoint(40, -2.4)));
-        return new TrimScale(Phase.TAKEOFF, flaps, "", TrimUnit.UNITS, law, 0.1, -2, 2.5);
+        return Plain.trimScale(Phase.TAKEOFF, flaps, "", TrimUnit.UNITS, law, 0.1, -2, 2.5);
     }
 
     /** So many random flights of the three types. */
@@ -176,7 +173,7 @@ public final class WorkbookFixture {
         return flight(
                 origin,
                 ident,
-                new Tail(registration, type, MassMoment.at(massKg / 2, 16)),
+                Plain.tail(registration, type, MassMoment.at(massKg / 2, 16)),
                 flaps,
                 massKg,
                 cgPercentMac,
@@ -193,7 +190,7 @@ public final class WorkbookFixture {
             double cgPercentMac,
             List<Extra> extras) {
         AircraftType type = tail.type();
-        Loading loading = new Loading(
+        Loading loading = Plain.loading(
                 origin,
                 ident,
                 tail,
@@ -246,7 +243,7 @@ public final class WorkbookFixture {
         findings.add(Finding.plain(
                 FindingCode.SHARED_LOAD, Severity.NOTE, Phase.ZERO_FUEL, "zones and holds are shared out by capacity"));
         double aboard = zeroFuel.massKg() / 3;
-        return new Assessment(
+        return Plain.assessment(
                 findings, margins, Optional.of(new TrafficLoad(aboard + room, aboard, LimitingMass.TAKEOFF)));
     }
 
@@ -319,12 +316,12 @@ public final class WorkbookFixture {
     }
 
     public static RunFacts facts(long accepted, long rejected) {
-        return new RunFacts(
+        return Plain.runFacts(
                 "Spring 2026",
                 "0.1.0",
                 List.of("config=config"),
                 List.of(
-                        new RunFacts.InputFile(
+                        Plain.inputFile(
                                 "spring.csv",
                                 "ab".repeat(32),
                                 123_456,
@@ -334,7 +331,7 @@ public final class WorkbookFixture {
                                 rejected,
                                 2,
                                 List.of("column 'remarks' left out")),
-                        new RunFacts.InputFile("island.xlsx", "cd".repeat(32), 9_876, "pounds", 0, 0, 0, 0, List.of())),
+                        Plain.inputFile("island.xlsx", "cd".repeat(32), 9_876, "pounds", 0, 0, 0, 0, List.of())),
                 List.of(
                         new RunFacts.ConfigFile("types/merle-180.yaml", "ef".repeat(32)),
                         new RunFacts.ConfigFile("fleet.csv", "01".repeat(32))),
@@ -343,7 +340,7 @@ public final class WorkbookFixture {
 
     /** What the flights come to, by general statistics from elsewhere. */
     public static SeasonSummary summary(List<AuditedFlight> flights) {
-        return new SeasonSummary(
+        return Plain.seasonSummary(
                 count("all", flights),
                 counts(flights, flight -> flight.loading().type().id()),
                 counts(flights, flight -> flight.loading().tail().registration()),
@@ -427,7 +424,7 @@ public final class WorkbookFixture {
                         .percentAt(flight.balance().takeoff().armM()))
                 .toArray();
         StatusCount count = count("", flights);
-        return new TrimGroup(
+        return Plain.trimGroup(
                 flights.get(0).loading().type().id(),
                 flights.get(0).loading().setting().flaps(),
                 "",

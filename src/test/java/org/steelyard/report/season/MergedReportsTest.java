@@ -24,6 +24,7 @@ import org.steelyard.report.output.RunFacts;
 import org.steelyard.report.output.SkippedRows;
 import org.steelyard.report.output.book.SheetFlights;
 import org.steelyard.report.output.book.WorkbookPart;
+import org.steelyard.samples.Plain;
 import org.steelyard.samples.PlantedSeason;
 import org.steelyard.samples.SampleJet;
 
@@ -39,9 +40,9 @@ class MergedReportsTest {
     private Path folder;
 
     private static RunFacts facts(long flights, List<String> remarks) {
-        RunFacts.InputFile file =
-                new RunFacts.InputFile("planted.csv", "00", 1, "house", flights, flights, 0, 0, List.of());
-        return new RunFacts("planted", "1", List.of(), List.of(file), List.of(), List.of(), SkippedRows.NONE, remarks);
+        RunFacts.InputFile file = Plain.inputFile("planted.csv", "00", 1, "house", flights, flights, 0, 0, List.of());
+        return Plain.runFacts(
+                "planted", "1", List.of(), List.of(file), List.of(), List.of(), SkippedRows.NONE, remarks);
     }
 
     private void merged(List<AuditedFlight> flights, List<String> remarks) throws IOException {

@@ -12,6 +12,7 @@ import org.steelyard.analyse.season.SeasonSummary;
 import org.steelyard.check.text.FindingText;
 import org.steelyard.model.finding.FindingCode;
 import org.steelyard.model.finding.Severity;
+import org.steelyard.samples.Plain;
 
 class WorkbookNewsTest {
 
@@ -75,7 +76,7 @@ class WorkbookNewsTest {
     private static SeasonSummary summary(
             long flights, long marginal, long breached, List<FindingCount> findings, StatusCount... tails) {
         StatusCount all = new StatusCount("all", flights, flights - marginal - breached, marginal, breached);
-        return new SeasonSummary(all, List.of(), List.of(tails), List.of(), findings, List.of(), List.of());
+        return Plain.seasonSummary(all, List.of(), List.of(tails), List.of(), findings, List.of(), List.of());
     }
 
     private static StatusCount tail(String name, long flights, long breached) {

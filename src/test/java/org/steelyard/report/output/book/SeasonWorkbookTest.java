@@ -48,6 +48,7 @@ import org.steelyard.report.output.RunFacts;
 import org.steelyard.report.output.WorkbookFixture;
 import org.steelyard.report.text.Caution;
 import org.steelyard.report.words.WorkbookNews;
+import org.steelyard.samples.Plain;
 
 class SeasonWorkbookTest {
 
@@ -241,7 +242,7 @@ class SeasonWorkbookTest {
 
     @Test
     void aFindingOfATypeInPoundsIsInPounds() throws Exception {
-        Tail tail = new Tail("ZZ-WA", WorkbookFixture.LIGHT, MassMoment.at(600, 16));
+        Tail tail = Plain.tail("ZZ-WA", WorkbookFixture.LIGHT, MassMoment.at(600, 16));
         AuditedFlight heavy =
                 WorkbookFixture.flight(new Origin("a.csv", "", 2), ident("ZZ1"), tail, "", 1_200, 22, List.of());
         try (WorkbookReadBack read = written(List.of(heavy), List.of())) {
@@ -526,7 +527,7 @@ class SeasonWorkbookTest {
     @Test
     void aDateBeforeTheFormatsCalendarStaysReadable() throws Exception {
         FlightIdent early = new FlightIdent("ZZ1", LocalDate.of(1899, 12, 31), "ZZAA", "ZZBB");
-        Tail tail = new Tail("ZZ-MA", WorkbookFixture.JET, MassMoment.at(25_000, 16));
+        Tail tail = Plain.tail("ZZ-MA", WorkbookFixture.JET, MassMoment.at(25_000, 16));
         AuditedFlight flight =
                 WorkbookFixture.flight(new Origin("a.csv", "", 2), early, tail, "15", 50_000, 20, List.of());
         try (WorkbookReadBack read = written(List.of(flight), List.of())) {
@@ -537,7 +538,7 @@ class SeasonWorkbookTest {
     @Test
     void aSeasonNameWithTheFormatsCodesIsPrintedAsItStands() throws Exception {
         Path file = folder.resolve("named.xlsx");
-        RunFacts facts = new RunFacts("2026 R&D", "0.1.0", List.of(), List.of(), List.of(), List.of());
+        RunFacts facts = Plain.runFacts("2026 R&D", "0.1.0", List.of(), List.of(), List.of(), List.of());
         try (SeasonWorkbook book = SeasonWorkbook.open(file, WorkbookFixture.POLICY)) {
             book.finish(WorkbookFixture.summary(List.of()), facts);
         }
@@ -605,7 +606,7 @@ class SeasonWorkbookTest {
     }
 
     private static AuditedFlight flight(String name, String flaps, double cgPercentMac, List<Extra> extras) {
-        Tail tail = new Tail("ZZ-MA", WorkbookFixture.JET, MassMoment.at(25_000, 16));
+        Tail tail = Plain.tail("ZZ-MA", WorkbookFixture.JET, MassMoment.at(25_000, 16));
         return WorkbookFixture.flight(
                 new Origin("a.csv", "", 2), ident(name), tail, flaps, 50_000, cgPercentMac, extras);
     }

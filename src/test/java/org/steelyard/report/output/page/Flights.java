@@ -13,7 +13,6 @@ import org.steelyard.balance.Distribution;
 import org.steelyard.balance.FuelBalance;
 import org.steelyard.balance.FuelPath;
 import org.steelyard.balance.TrimResult;
-import org.steelyard.check.result.Assessment;
 import org.steelyard.check.result.AuditedFlight;
 import org.steelyard.check.result.EnvelopeMargin;
 import org.steelyard.check.result.LimitingMass;
@@ -49,7 +48,6 @@ import org.steelyard.model.trim.TrimSlope;
 import org.steelyard.model.trim.TrimUnit;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.Cabin;
-import org.steelyard.model.type.CabinZone;
 import org.steelyard.model.type.CgForm;
 import org.steelyard.model.type.CrewRole;
 import org.steelyard.model.type.CrewStation;
@@ -63,18 +61,17 @@ import org.steelyard.model.type.MassScheme;
 import org.steelyard.model.type.MeanChord;
 import org.steelyard.model.type.Tail;
 import org.steelyard.model.type.Tank;
-import org.steelyard.model.type.TankPoint;
-import org.steelyard.model.type.TankShare;
 import org.steelyard.model.unit.Amounts;
 import org.steelyard.model.unit.LengthUnit;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.model.unit.MassUnit;
 import org.steelyard.model.unit.Quantity;
+import org.steelyard.samples.Plain;
 
 /** Audited flights of two invented types, put together by hand, for the tests of statistics and reports. */
 public final class Flights {
 
-    public static final Policy POLICY = new Policy(0.5, 1, 5, 0.25, SharingRule.BY_CAPACITY);
+    public static final Policy POLICY = Plain.policy(0.5, 1, 5, 0.25, SharingRule.BY_CAPACITY);
 
     /** A jet spoken of in kg and % MAC, its limits straight in moment. */
     public static final AircraftType JET = type(
@@ -112,20 +109,20 @@ public final class Flights {
             List<TrimScale> scales) {
         MassScheme scheme = new MassScheme("plain", "invented", 88, 70, 84, 35, 0, 15, 85, 75);
         Cabin cabin = new Cabin(
-                List.of(new CabinZone("A", "forward cabin", 12, 90), new CabinZone("B", "aft cabin", 22, 90)),
+                List.of(Plain.cabinZone("A", "forward cabin", 12, 90), Plain.cabinZone("B", "aft cabin", 22, 90)),
                 List.of(new CrewStation("front", CrewRole.FLIGHT, 3, 2)),
                 1,
                 0,
                 List.of(),
                 scheme);
-        Tank tank = new Tank("main", "main tank", 20_000, List.of(new TankPoint(20_000, 17)));
+        Tank tank = Plain.tank("main", "main tank", 20_000, List.of(Plain.tankPoint(20_000, 17)));
         FuelSystem fuel = new FuelSystem(
                 List.of(tank),
-                List.of(new FuelStage(List.of(new TankShare(0, 1, 0)))),
-                List.of(new FuelStage(List.of(new TankShare(0, 1, 20_000)))),
+                List.of(new FuelStage(List.of(Plain.tankShare(0, 1, 0)))),
+                List.of(new FuelStage(List.of(Plain.tankShare(0, 1, 20_000)))),
                 List.of(),
                 0.8);
-        return new AircraftType(
+        return Plain.aircraftType(
                 id,
                 name,
                 geometry,
@@ -148,7 +145,7 @@ public final class Flights {
 
     private static TrimScale scale(String flaps, double anchorUnits) {
         TrimSlope law = new TrimSlope(new TrimPoint(8, anchorUnits), -0.25, new CgRange(5, 40));
-        return new TrimScale(Phase.TAKEOFF, flaps, "", TrimUnit.UNITS, law, 0.1, -1, 8);
+        return Plain.trimScale(Phase.TAKEOFF, flaps, "", TrimUnit.UNITS, law, 0.1, -1, 8);
     }
 
     public static Builder flight(String name) {
@@ -206,7 +203,7 @@ public final class Flights {
         private LocalDate date = LocalDate.of(2025, 3, 14);
         private String from = "NORA";
         private String to = "SUDI";
-        private Tail tail = new Tail("ZZ-JA", JET, MassMoment.at(40_000, 17));
+        private Tail tail = Plain.tail("ZZ-JA", JET, MassMoment.at(40_000, 17));
         private String flaps = "5";
         private MassMoment takeoff = MassMoment.at(60_000, 17);
         private boolean detail;
@@ -236,7 +233,7 @@ public final class Flights {
 
         public Builder tail(String registration, AircraftType type) {
             boolean jet = type.equals(JET);
-            tail = new Tail(registration, type, MassMoment.at(jet ? 40_000 : 620, jet ? 17 : 2.2));
+            tail = Plain.tail(registration, type, MassMoment.at(jet ? 40_000 : 620, jet ? 17 : 2.2));
             flaps = jet ? flaps : "";
             return this;
         }
@@ -304,7 +301,7 @@ public final class Flights {
         }
 
         public AuditedFlight build() {
-            Loading loading = new Loading(
+            Loading loading = Plain.loading(
                     origin,
                     new FlightIdent(name, date, from, to),
                     tail,
@@ -324,7 +321,7 @@ public final class Flights {
             findings.sort((a, b) -> b.severity().compareTo(a.severity()));
             Optional<TrafficLoad> traffic =
                     detail ? Optional.of(new TrafficLoad(16_000, 8_760, LimitingMass.LANDING)) : Optional.empty();
-            return new AuditedFlight(loading, balance(), new Assessment(findings, margins, traffic));
+            return new AuditedFlight(loading, balance(), Plain.assessment(findings, margins, traffic));
         }
 
         private Balance balance() {

@@ -14,6 +14,7 @@ import org.steelyard.model.loading.Origin;
 import org.steelyard.report.output.RunFacts;
 import org.steelyard.report.output.SeasonResult;
 import org.steelyard.report.season.SeasonReports;
+import org.steelyard.samples.Plain;
 
 /** Writes whole seasons for the tests of reports. */
 public final class Runs {
@@ -23,11 +24,11 @@ public final class Runs {
     private Runs() {}
 
     public static RunFacts facts(long flights, long rejected) {
-        return new RunFacts(
+        return Plain.runFacts(
                 SEASON,
                 "0.1.0",
                 List.of("threads=2"),
-                List.of(new RunFacts.InputFile(
+                List.of(Plain.inputFile(
                         "season.csv",
                         "ab".repeat(32),
                         1234,
