@@ -43,7 +43,6 @@ public final class SampleStudent {
      */
     public record Habits(CgMeasure measure, int cgDecimals, Set<SheetItem> left) {
 
-        /** Copies the set. */
         public Habits {
             left = Set.copyOf(left);
         }

@@ -30,7 +30,6 @@ public record Balance(
         Optional<TrimResult> takeoffTrim,
         Optional<TrimResult> landingTrim) {
 
-    /** Checks that nothing is missing. */
     public Balance {
         Objects.requireNonNull(dryOperating);
         Objects.requireNonNull(zeroFuel);

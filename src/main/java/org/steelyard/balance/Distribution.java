@@ -24,7 +24,6 @@ public record Distribution(
         boolean passengersAssumed,
         boolean holdsAssumed) {
 
-    /** Checks that nothing is missing. */
     public Distribution {
         Objects.requireNonNull(seatedByZone);
         Objects.requireNonNull(zoneKg);

@@ -27,7 +27,6 @@ public record FuelBalance(
         double shortKg,
         FuelPath path) {
 
-    /** Copies the list. */
     public FuelBalance {
         Objects.requireNonNull(system);
         halts = List.copyOf(halts);

@@ -14,7 +14,6 @@ public record TrimResult(TrimScale scale, OptionalDouble trimUnits) {
 
     private static final double CLEAN = 1e6;
 
-    /** Checks that nothing is missing. */
     public TrimResult {
         Objects.requireNonNull(scale);
         Objects.requireNonNull(trimUnits);

@@ -35,7 +35,6 @@ public sealed interface ConfigResult permits ConfigResult.Loaded, ConfigResult.F
      */
     record Faulty(List<ConfigFault> faults, List<ConfigSource> sources) implements ConfigResult {
 
-        /** Copies the lists. */
         public Faulty {
             faults = List.copyOf(faults);
             sources = List.copyOf(sources);

@@ -38,7 +38,6 @@ public record Configuration(
         Optional<MarkingScheme> marking,
         List<ConfigSource> sources) {
 
-    /** Copies the collections. */
     public Configuration {
         types = sorted(types);
         tails = sorted(tails);

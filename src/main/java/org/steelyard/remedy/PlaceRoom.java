@@ -13,7 +13,6 @@ import java.util.Objects;
  */
 public record PlaceRoom(String name, boolean cabin, double roomKg, int persons, RoomLimit limitedBy) {
 
-    /** Checks that nothing is missing. */
     public PlaceRoom {
         Objects.requireNonNull(name);
         Objects.requireNonNull(limitedBy);

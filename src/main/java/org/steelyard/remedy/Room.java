@@ -12,7 +12,6 @@ import java.util.List;
  */
 public record Room(List<PlaceRoom> places, double lastMinuteKg) {
 
-    /** Copies the list. */
     public Room {
         places = List.copyOf(places);
     }

@@ -51,7 +51,6 @@ public final class GradeRun {
      */
     public record Outcome(List<MarkedSheet> sheets, List<InputProblem> problems) {
 
-        /** Copies the lists. */
         public Outcome {
             sheets = List.copyOf(sheets);
             problems = List.copyOf(problems);

@@ -25,7 +25,6 @@ public record MapTrial(long accepted, long rejected, List<Loading> first, List<I
     private static final int FIRST = 5;
     private static final int BATCH_ROWS = 500;
 
-    /** Copies the lists. */
     public MapTrial {
         first = List.copyOf(first);
         problems = List.copyOf(problems);

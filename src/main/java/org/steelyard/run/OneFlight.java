@@ -52,7 +52,6 @@ public final class OneFlight {
      */
     public record Refusal(List<InputProblem> problems) implements Result {
 
-        /** Copies the list. */
         public Refusal {
             problems = List.copyOf(problems);
         }

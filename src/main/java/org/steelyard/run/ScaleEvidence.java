@@ -24,7 +24,6 @@ import org.steelyard.trim.TrimEvidence;
  */
 public record ScaleEvidence(AircraftType type, String flaps, String thrustRating, List<TrimEvidence> pairs) {
 
-    /** Copies the list. */
     public ScaleEvidence {
         pairs = List.copyOf(pairs);
     }
@@ -44,7 +43,6 @@ public record ScaleEvidence(AircraftType type, String flaps, String thrustRating
      */
     public record Season(List<ScaleEvidence> groups, long rejected, long repeated, List<InputProblem> problems) {
 
-        /** Copies the lists. */
         public Season {
             groups = List.copyOf(groups);
             problems = List.copyOf(problems);

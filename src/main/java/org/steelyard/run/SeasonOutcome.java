@@ -26,7 +26,6 @@ public record SeasonOutcome(
         List<String> files,
         Optional<ChanceRule> chance) {
 
-    /** Copies the lists. */
     public SeasonOutcome {
         fileProblems = List.copyOf(fileProblems);
         files = List.copyOf(files);

@@ -55,13 +55,11 @@ public record ScaleFit(
      */
     public record Outlier(TrimEvidence pair, double residualUnits) {
 
-        /** Checks that it is there. */
         public Outlier {
             Objects.requireNonNull(pair);
         }
     }
 
-    /** Copies the lists. */
     public ScaleFit {
         points = List.copyOf(points);
         Objects.requireNonNull(unitsPerKg);

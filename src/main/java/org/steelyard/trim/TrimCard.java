@@ -31,7 +31,6 @@ public record TrimCard(
         List<SettingBand> settings,
         double coarsenessUnits) {
 
-    /** Copies the lists. */
     public TrimCard {
         Objects.requireNonNull(type);
         Objects.requireNonNull(scale);
@@ -67,7 +66,6 @@ public record TrimCard(
      */
     public record SettingBand(double settingUnits, CgRange cgs) {
 
-        /** Checks that nothing is missing. */
         public SettingBand {
             Objects.requireNonNull(cgs);
         }
@@ -93,7 +91,6 @@ public record TrimCard(
      */
     public record Cell(Place place, OptionalDouble settingUnits) {
 
-        /** Checks that nothing is missing. */
         public Cell {
             Objects.requireNonNull(place);
             Objects.requireNonNull(settingUnits);

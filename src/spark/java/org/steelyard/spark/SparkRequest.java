@@ -35,7 +35,6 @@ public record SparkRequest(
         String version,
         boolean force) {
 
-    /** Copies the lists. */
     public SparkRequest {
         by = List.copyOf(by);
         options = List.copyOf(options);

@@ -44,7 +44,6 @@ public final class SeasonSide {
             OptionalDouble trimUnits,
             Status status) {
 
-        /** Copies the map. */
         public Flight {
             groups = Map.copyOf(groups);
         }

@@ -41,7 +41,6 @@ public final class FlightCloud {
      */
     public record OfType(AircraftType type, long flights, List<Point> points) {
 
-        /** Copies the list. */
         public OfType {
             points = List.copyOf(points);
         }

@@ -11,7 +11,6 @@ import java.util.List;
  */
 public record ApartResult(String grouping, int tested, List<GroupApart> apart) {
 
-    /** Copies the list. */
     public ApartResult {
         apart = List.copyOf(apart);
     }

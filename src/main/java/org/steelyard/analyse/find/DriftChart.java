@@ -65,7 +65,6 @@ public record DriftChart(
     public record Shift(
             String fromWeek, double beforePercentMac, double afterPercentMac, double chance, List<PartPull> reasons) {
 
-        /** Copies the list. */
         public Shift {
             reasons = List.copyOf(reasons);
         }
@@ -83,7 +82,6 @@ public record DriftChart(
         }
     }
 
-    /** Copies the list. */
     public DriftChart {
         weeks = List.copyOf(weeks);
     }

@@ -47,7 +47,6 @@ public record GroupApart(
     /** Least difference in standard deviations that is listed; small by common practice. */
     public static final double LEAST_EFFECT = 0.2;
 
-    /** Copies the list. */
     public GroupApart {
         reasons = List.copyOf(reasons);
     }

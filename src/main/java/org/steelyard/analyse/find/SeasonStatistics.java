@@ -27,7 +27,6 @@ public record SeasonStatistics(
         List<String> missing,
         List<String> leftOut) {
 
-    /** Copies the lists. */
     public SeasonStatistics {
         spreads = List.copyOf(spreads);
         drivers = List.copyOf(drivers);

@@ -71,7 +71,6 @@ public record UnusualFlight(
         }
     }
 
-    /** Copies the lists. */
     public UnusualFlight {
         reasons = List.copyOf(reasons);
         partMass = List.copyOf(partMass);

@@ -53,7 +53,6 @@ public record SpreadDrivers(
      */
     public record Driver(String part, String kind, double meanMassKg, double meanPullPercentMac, double share) {}
 
-    /** Copies the list. */
     public SpreadDrivers {
         drivers = List.copyOf(drivers);
     }

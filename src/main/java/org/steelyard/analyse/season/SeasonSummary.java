@@ -36,7 +36,6 @@ public record SeasonSummary(
         SeasonStatistics statistics,
         long likelyOutside) {
 
-    /** Copies the lists. */
     public SeasonSummary {
         types = List.copyOf(types);
         tails = List.copyOf(tails);

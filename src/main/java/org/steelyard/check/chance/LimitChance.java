@@ -17,7 +17,6 @@ import org.steelyard.model.finding.Phase;
  */
 public record LimitChance(FindingCode code, Phase phase, boolean inside, double roomSds, double chance) {
 
-    /** Checks that nothing is missing. */
     public LimitChance {
         Objects.requireNonNull(code);
         Objects.requireNonNull(phase);

@@ -18,7 +18,6 @@ import org.steelyard.model.unit.MassMoment;
 public record StateSpread(
         Phase phase, MassMoment expected, double massVarianceKg2, double momentVarianceKg2M2, double covarianceKg2M) {
 
-    /** Checks that nothing is missing. */
     public StateSpread {
         Objects.requireNonNull(phase);
         Objects.requireNonNull(expected);

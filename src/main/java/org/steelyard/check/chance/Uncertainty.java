@@ -13,7 +13,6 @@ import org.steelyard.model.finding.Phase;
  */
 public record Uncertainty(List<StateSpread> states, List<LimitChance> chances) {
 
-    /** Copies the lists. */
     public Uncertainty {
         states = List.copyOf(states);
         chances = List.copyOf(chances);

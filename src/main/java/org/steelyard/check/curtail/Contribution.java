@@ -12,7 +12,6 @@ import java.util.Objects;
  */
 public record Contribution(String cause, boolean byChance, double kgM) {
 
-    /** Checks that nothing is missing. */
     public Contribution {
         Objects.requireNonNull(cause);
     }

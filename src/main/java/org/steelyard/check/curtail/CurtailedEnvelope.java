@@ -15,7 +15,6 @@ import org.steelyard.model.limit.Envelope;
 public record CurtailedEnvelope(
         Envelope certified, Envelope operational, List<CurtailedPoint> forward, List<CurtailedPoint> aft) {
 
-    /** Copies the lists. */
     public CurtailedEnvelope {
         Objects.requireNonNull(certified);
         Objects.requireNonNull(operational);

@@ -21,7 +21,6 @@ public record CurtailedPoint(
         double totalKgM,
         double takenKgM) {
 
-    /** Copies the list. */
     public CurtailedPoint {
         contributions = List.copyOf(contributions);
     }

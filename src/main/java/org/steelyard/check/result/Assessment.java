@@ -23,7 +23,6 @@ public record Assessment(
         Optional<TrafficLoad> trafficLoad,
         Optional<Uncertainty> sureness) {
 
-    /** Copies the lists. */
     public Assessment {
         findings = List.copyOf(findings);
         margins = List.copyOf(margins);

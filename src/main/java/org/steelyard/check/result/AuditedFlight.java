@@ -17,7 +17,6 @@ import org.steelyard.model.loading.Loading;
  */
 public record AuditedFlight(Loading loading, Balance balance, Assessment assessment, Optional<Remedy> remedy) {
 
-    /** Checks that nothing is missing. */
     public AuditedFlight {
         Objects.requireNonNull(loading);
         Objects.requireNonNull(balance);

@@ -28,7 +28,6 @@ public record EnvelopeMargin(
         double aftMomentKgM,
         double massKg) {
 
-    /** Checks that nothing is missing. */
     public EnvelopeMargin {
         Objects.requireNonNull(phase);
         Objects.requireNonNull(forwardAt);

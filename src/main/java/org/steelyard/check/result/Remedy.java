@@ -24,7 +24,6 @@ public record Remedy(
         boolean proved,
         Optional<Remedy> other) {
 
-    /** Checks that nothing is missing. */
     public Remedy {
         Objects.requireNonNull(means);
         Objects.requireNonNull(sentence);

@@ -12,7 +12,6 @@ import java.util.Objects;
  */
 public record TrafficLoad(double allowedKg, double actualKg, LimitingMass limitedBy) {
 
-    /** Checks that nothing is missing. */
     public TrafficLoad {
         Objects.requireNonNull(limitedBy);
     }

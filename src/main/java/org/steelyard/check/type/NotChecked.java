@@ -15,7 +15,6 @@ import org.steelyard.model.type.AircraftType;
  */
 public record NotChecked(String type, List<Phase> phases) {
 
-    /** Copies the list. */
     public NotChecked {
         Objects.requireNonNull(type);
         phases = List.copyOf(phases);

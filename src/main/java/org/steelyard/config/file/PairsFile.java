@@ -52,7 +52,6 @@ public final class PairsFile {
      */
     public record Content(List<Pair> pairs, List<ConfigFault> faults) {
 
-        /** Copies the lists. */
         public Content {
             pairs = List.copyOf(pairs);
             faults = List.copyOf(faults);

@@ -34,7 +34,6 @@ public final class EnvelopeYaml {
      */
     public record Entry(Envelope envelope, List<String> comments) {
 
-        /** Copies the list. */
         public Entry {
             comments = List.copyOf(comments);
         }

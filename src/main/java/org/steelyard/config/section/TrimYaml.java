@@ -36,7 +36,6 @@ public final class TrimYaml {
      */
     public record Entry(TrimScale scale, List<String> comments) {
 
-        /** Copies the list. */
         public Entry {
             comments = List.copyOf(comments);
         }

@@ -16,7 +16,6 @@ import org.steelyard.model.loading.Loading;
 public record MadeExercise(
         Difficulty difficulty, Loading given, String change, Loading asked, Optional<LoadShift> shift) {
 
-    /** Checks that nothing is missing. */
     public MadeExercise {
         Objects.requireNonNull(difficulty);
         Objects.requireNonNull(given);

@@ -47,7 +47,6 @@ public record ClassSummary(
      */
     public record ItemCount(SheetItem item, Map<Outcome, Integer> outcomes, double percent) {
 
-        /** Copies the counts. */
         public ItemCount {
             outcomes = Map.copyOf(outcomes);
         }
@@ -83,7 +82,6 @@ public record ClassSummary(
      */
     public record SlipCount(SlipKind kind, int certain, int possible, String student, String example) {}
 
-    /** Copies the lists. */
     public ClassSummary {
         bands = List.copyOf(bands);
         items = List.copyOf(items);

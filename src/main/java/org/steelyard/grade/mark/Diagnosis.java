@@ -18,7 +18,6 @@ public sealed interface Diagnosis permits Diagnosis.Nothing, Diagnosis.Rounding,
      */
     record Rounding(List<SheetItem> items) implements Diagnosis {
 
-        /** Copies the list. */
         public Rounding {
             items = List.copyOf(items);
         }
@@ -61,7 +60,6 @@ public sealed interface Diagnosis permits Diagnosis.Nothing, Diagnosis.Rounding,
      */
     record CannotTell(List<SheetItem> first) implements Diagnosis {
 
-        /** Copies the list. */
         public CannotTell {
             first = List.copyOf(first);
         }

@@ -12,7 +12,6 @@ import org.steelyard.grade.working.Slip;
  */
 public record Explanation(List<Slip> slips, List<String> sentences, double share) {
 
-    /** Copies the lists. */
     public Explanation {
         slips = List.copyOf(slips);
         sentences = List.copyOf(sentences);

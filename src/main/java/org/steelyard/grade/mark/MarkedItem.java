@@ -17,7 +17,6 @@ import org.steelyard.model.input.SheetItem;
 public record MarkedItem(
         SheetItem item, Outcome outcome, double points, double outOf, String claimed, String right, String chain) {
 
-    /** Checks that nothing is missing. */
     public MarkedItem {
         Objects.requireNonNull(item);
         Objects.requireNonNull(outcome);

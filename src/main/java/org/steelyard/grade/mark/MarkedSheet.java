@@ -25,7 +25,6 @@ public record MarkedSheet(
 
     private static final double CLEAN = 1e-9;
 
-    /** Copies the list. */
     public MarkedSheet {
         Objects.requireNonNull(sheet);
         Objects.requireNonNull(exercise);

@@ -39,7 +39,6 @@ public final class KeyWorking {
      */
     public record Step(String title, List<String> lines) {
 
-        /** Copies the lines. */
         public Step {
             lines = List.copyOf(lines);
         }

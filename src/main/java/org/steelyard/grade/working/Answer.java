@@ -44,7 +44,6 @@ public sealed interface Answer permits Answer.Figure, Answer.Limit, Answer.Verdi
      */
     record Limit(LimitingMass limit) implements Answer {
 
-        /** Checks that it is there. */
         public Limit {
             Objects.requireNonNull(limit);
         }

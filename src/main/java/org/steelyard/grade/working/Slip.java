@@ -33,7 +33,6 @@ public record Slip(SlipKind kind, Target target, int index, double amount, Strin
         METHOD
     }
 
-    /** Checks that nothing is missing. */
     public Slip {
         Objects.requireNonNull(kind);
         Objects.requireNonNull(target);

@@ -48,7 +48,6 @@ public sealed interface Claim permits Claim.Figure, Claim.Either, Claim.Words, C
      */
     record Either(String shown, Figure grouped, Figure decimal, Optional<Boolean> isDecimal) implements Claim {
 
-        /** Checks that nothing is missing. */
         public Either {
             Require.text("claimed text", shown);
             Objects.requireNonNull(grouped);
@@ -64,7 +63,6 @@ public sealed interface Claim permits Claim.Figure, Claim.Either, Claim.Words, C
      */
     record Words(String shown) implements Claim {
 
-        /** Checks the words. */
         public Words {
             Require.text("claimed words", shown);
         }
@@ -78,7 +76,6 @@ public sealed interface Claim permits Claim.Figure, Claim.Either, Claim.Words, C
      */
     record Unreadable(String shown, String expected) implements Claim {
 
-        /** Checks the text. */
         public Unreadable {
             Require.text("claimed text", shown);
             Require.text("expected", expected);

@@ -18,7 +18,6 @@ import org.steelyard.model.unit.Require;
 public record InputProblem(
         Origin origin, String column, ProblemCode code, String reason, String value, String expected) {
 
-    /** Checks that nothing is missing. */
     public InputProblem {
         Objects.requireNonNull(origin);
         Objects.requireNonNull(column);

@@ -20,7 +20,6 @@ import org.steelyard.model.loading.Origin;
 public record StudentSheet(
         Origin origin, String student, String exercise, Set<SheetItem> asked, Map<SheetItem, Claim> claims) {
 
-    /** Copies the figures. */
     public StudentSheet {
         Objects.requireNonNull(origin);
         Objects.requireNonNull(student);

@@ -57,7 +57,6 @@ public sealed interface Fuel permits Fuel.ByTank, Fuel.Total, Fuel.NotGiven {
      */
     record ByTank(Amounts tanksKg, double taxiKg, double tripKg, OptionalDouble densityKgPerL) implements Fuel {
 
-        /** Checks the numbers. */
         public ByTank {
             Objects.requireNonNull(tanksKg);
             for (int i = 0; i < tanksKg.size(); i++) {
@@ -95,7 +94,6 @@ public sealed interface Fuel permits Fuel.ByTank, Fuel.Total, Fuel.NotGiven {
      */
     record Total(double totalKg, double taxiKg, double tripKg, OptionalDouble densityKgPerL) implements Fuel {
 
-        /** Checks the numbers. */
         public Total {
             Require.notNegative("totalKg", totalKg);
             Require.notNegative("taxiKg", taxiKg);

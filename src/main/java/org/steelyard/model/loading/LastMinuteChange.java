@@ -42,7 +42,6 @@ public record LastMinuteChange(List<Part> parts) {
         }
     }
 
-    /** Copies the list. */
     public LastMinuteChange {
         parts = List.copyOf(parts);
     }

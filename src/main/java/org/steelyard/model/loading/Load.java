@@ -70,7 +70,6 @@ public sealed interface Load
      */
     record ByPlace(List<ZoneLoad> zones, List<HoldLoad> holds) implements Load {
 
-        /** Copies the lists. */
         public ByPlace {
             zones = List.copyOf(zones);
             holds = List.copyOf(holds);
@@ -115,7 +114,6 @@ public sealed interface Load
      */
     record ByZone(List<ZoneLoad> zones, HoldLoad hold) implements Load {
 
-        /** Copies the list. */
         public ByZone {
             zones = List.copyOf(zones);
             Objects.requireNonNull(hold);
@@ -161,7 +159,6 @@ public sealed interface Load
      */
     record ByHold(Passengers passengers, OptionalDouble passengersKg, List<HoldLoad> holds) implements Load {
 
-        /** Checks the mass and copies the list. */
         public ByHold {
             Objects.requireNonNull(passengers);
             passengersKg.ifPresent(mass -> Require.notNegative("passengersKg", mass));
@@ -208,7 +205,6 @@ public sealed interface Load
      */
     record Totals(Passengers passengers, OptionalDouble passengersKg, HoldLoad hold) implements Load {
 
-        /** Checks that nothing is missing. */
         public Totals {
             Objects.requireNonNull(passengers);
             passengersKg.ifPresent(mass -> Require.notNegative("passengersKg", mass));
@@ -253,7 +249,6 @@ public sealed interface Load
      */
     record ZeroFuelGiven(MassMoment zeroFuel) implements Load {
 
-        /** Checks the mass. */
         public ZeroFuelGiven {
             Require.positive("zero-fuel massKg", zeroFuel.massKg());
         }
@@ -296,7 +291,6 @@ public sealed interface Load
      */
     record TakeoffGiven(MassMoment takeoff) implements Load {
 
-        /** Checks the mass. */
         public TakeoffGiven {
             Require.positive("take-off massKg", takeoff.massKg());
         }

@@ -30,7 +30,6 @@ public record MarkingScheme(
      */
     public record ItemRule(SheetItem item, double points, double within, double sharePercent, double rounding) {
 
-        /** Checks the numbers. */
         public ItemRule {
             Objects.requireNonNull(item);
             Require.positive("points", points);

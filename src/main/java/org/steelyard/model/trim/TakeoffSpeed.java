@@ -24,7 +24,6 @@ public sealed interface TakeoffSpeed permits TakeoffSpeed.Fixed, TakeoffSpeed.Ov
         /** Density of the standard atmosphere at sea level, kg/m³ (ISO 2533). */
         private static final double SEA_LEVEL_KG_PER_M3 = 1.225;
 
-        /** Checks the speed. */
         public Fixed {
             Require.positive("metresPerSecond", metresPerSecond);
         }

@@ -17,7 +17,6 @@ public record TrimUnit(Measure measure, Numbering numbering) {
     /** Degrees of stabilizer angle, written with UP and DN. */
     public static final TrimUnit DEGREES = new TrimUnit(Measure.DEGREES, Numbering.UP_DN);
 
-    /** Checks that nothing is missing. */
     public TrimUnit {
         Objects.requireNonNull(measure);
         Objects.requireNonNull(numbering);

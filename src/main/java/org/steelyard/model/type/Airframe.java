@@ -61,7 +61,6 @@ public record Airframe(
     public record WingBody(
             double areaM2, double centreArmM, double liftSlopePerRad, double zeroLiftRad, double momentCoefficient) {
 
-        /** Checks the numbers. */
         public WingBody {
             Require.positive("areaM2", areaM2);
             Require.finite("centreArmM", centreArmM);
@@ -115,7 +114,6 @@ public record Airframe(
      */
     public record Thrust(double thrustN, double belowCgM) {
 
-        /** Checks the numbers. */
         public Thrust {
             Require.notNegative("thrustN", thrustN);
             Require.finite("belowCgM", belowCgM);

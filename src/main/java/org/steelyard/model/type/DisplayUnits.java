@@ -15,7 +15,6 @@ public record DisplayUnits(MassUnit mass, LengthUnit length, CgForm cg) {
     /** Kilogram, metre and % MAC. */
     public static final DisplayUnits METRIC = new DisplayUnits(MassUnit.KG, LengthUnit.M, CgForm.PERCENT_MAC);
 
-    /** Checks that nothing is missing. */
     public DisplayUnits {
         java.util.Objects.requireNonNull(mass);
         java.util.Objects.requireNonNull(length);

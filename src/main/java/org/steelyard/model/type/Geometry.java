@@ -11,7 +11,6 @@ import java.util.Objects;
  */
 public record Geometry(MeanChord chord, IndexFormula index, DisplayUnits units) {
 
-    /** Checks that nothing is missing. */
     public Geometry {
         Objects.requireNonNull(chord);
         Objects.requireNonNull(index);

@@ -30,7 +30,6 @@ public record MapProposal(
         List<String> notes,
         List<String> questions) {
 
-    /** Copies the lists. */
     public MapProposal {
         Objects.requireNonNull(file);
         Objects.requireNonNull(sheet);

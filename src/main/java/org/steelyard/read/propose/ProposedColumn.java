@@ -38,7 +38,6 @@ public record ProposedColumn(String heading, List<String> samples, ColumnRule ru
         }
     }
 
-    /** Copies the list. */
     public ProposedColumn {
         Objects.requireNonNull(heading);
         samples = List.copyOf(samples);

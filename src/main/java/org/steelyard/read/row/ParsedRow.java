@@ -51,7 +51,6 @@ public sealed interface ParsedRow
      */
     record Accepted(Loading loading) implements ParsedRow {
 
-        /** Checks that it is there. */
         public Accepted {
             Objects.requireNonNull(loading);
         }
@@ -78,7 +77,6 @@ public sealed interface ParsedRow
      */
     record Rejected(RejectedRow row) implements ParsedRow {
 
-        /** Checks that it is there. */
         public Rejected {
             Objects.requireNonNull(row);
         }
@@ -105,7 +103,6 @@ public sealed interface ParsedRow
      */
     record Skipped(SkippedRow row) implements ParsedRow {
 
-        /** Checks that it is there. */
         public Skipped {
             Objects.requireNonNull(row);
         }

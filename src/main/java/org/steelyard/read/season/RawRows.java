@@ -15,7 +15,6 @@ import org.steelyard.read.table.RawRow;
  */
 public record RawRows(RowReader reader, List<RawRow> rows) {
 
-    /** Copies the list. */
     public RawRows {
         Objects.requireNonNull(reader);
         rows = List.copyOf(rows);

@@ -22,7 +22,6 @@ public record GradeInput(List<GivenSheet> sheets, List<InputProblem> problems) {
      */
     public record GivenSheet(StudentSheet sheet, Optional<Loading> loading) {}
 
-    /** Copies the lists. */
     public GradeInput {
         sheets = List.copyOf(sheets);
         problems = List.copyOf(problems);

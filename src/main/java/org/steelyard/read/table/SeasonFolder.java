@@ -41,7 +41,6 @@ public record SeasonFolder(List<Path> files, List<Skipped> skipped) {
      */
     public record Skipped(String name, String reason) {}
 
-    /** Copies the lists. */
     public SeasonFolder {
         files = List.copyOf(files);
         skipped = List.copyOf(skipped);

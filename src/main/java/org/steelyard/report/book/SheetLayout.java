@@ -15,7 +15,6 @@ import java.util.List;
 public record SheetLayout(
         String name, String note, List<SheetColumn> columns, int frozenColumns, int headingLines, int pagesWide) {
 
-    /** Copies the columns. */
     public SheetLayout {
         columns = List.copyOf(columns);
     }

@@ -21,7 +21,6 @@ public record Destination(Path path, Collection<Path> read, boolean force) {
 
     private static final String FORCE = "; move it away, write elsewhere, or give --force if it may be lost";
 
-    /** Copies the list. */
     public Destination {
         read = List.copyOf(read);
     }

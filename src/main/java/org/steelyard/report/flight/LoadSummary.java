@@ -79,7 +79,6 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
      */
     public record Trim(String setting, List<Fact> facts, boolean estimated) {
 
-        /** Copies the list. */
         public Trim {
             facts = List.copyOf(facts);
         }

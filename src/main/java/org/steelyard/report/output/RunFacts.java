@@ -32,7 +32,6 @@ public record RunFacts(
         List<String> remarks,
         List<NotChecked> notChecked) {
 
-    /** Copies the lists. */
     public RunFacts {
         options = List.copyOf(options);
         inputs = List.copyOf(inputs);

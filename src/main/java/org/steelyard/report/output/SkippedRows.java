@@ -18,7 +18,6 @@ public record SkippedRows(Map<SkipKind, Long> counts, List<SkippedRow> first) {
     /** No row. */
     public static final SkippedRows NONE = new SkippedRows(Map.of(), List.of());
 
-    /** Copies both. */
     public SkippedRows {
         Map<SkipKind, Long> inOrder = new EnumMap<>(SkipKind.class);
         inOrder.putAll(counts);

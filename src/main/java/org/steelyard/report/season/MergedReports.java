@@ -76,7 +76,6 @@ public final class MergedReports {
             Map<ProblemCode, Long> reasons,
             SortedMap<String, FileSum> parts) {
 
-        /** Copies the collections. */
         public Season {
             fileProblems = List.copyOf(fileProblems);
             shown = List.copyOf(shown);
