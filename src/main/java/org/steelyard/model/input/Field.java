@@ -3,7 +3,7 @@ package org.steelyard.model.input;
 import java.util.Optional;
 
 /** What a column of an input can mean. */
-public enum Field {
+public enum Field implements Slot {
     /** Flight number or name. */
     FLIGHT("flight", Kind.TEXT),
     /** Date of departure. */
@@ -11,41 +11,41 @@ public enum Field {
     /** Registration. */
     TAIL("tail", Kind.TEXT),
     /** Departure place. */
-    FROM("from", Kind.TEXT),
+    FROM("from", Kind.TEXT, "departure"),
     /** Destination. */
-    TO("to", Kind.TEXT),
+    TO("to", Kind.TEXT, "destination"),
     /** Take-off flap setting. */
-    FLAPS("flaps", Kind.TEXT),
+    FLAPS("flaps", Kind.TEXT, "take-off flaps"),
     /** Landing flap setting. */
     LANDING_FLAPS("landing-flaps", Kind.TEXT),
     /** Thrust rating. */
-    THRUST("thrust", Kind.TEXT),
+    THRUST("thrust", Kind.TEXT, "thrust rating"),
     /** Number of flight crew. */
     FLIGHT_CREW("flight-crew", Kind.COUNT),
     /** Number of cabin crew. */
     CABIN_CREW("cabin-crew", Kind.COUNT),
     /** Actual mass of all flight crew. */
-    FLIGHT_CREW_MASS("flight-crew-mass", Kind.MASS),
+    FLIGHT_CREW_MASS("flight-crew-mass", Kind.MASS, "flight crew's mass"),
     /** Number of crew at one of the type's stations. */
-    CREW("crew", Kind.COUNT),
+    CREW("crew", Kind.COUNT, "crew by station"),
     /** Actual mass of the crew at a station. */
-    CREW_MASS("crew-mass", Kind.MASS),
+    CREW_MASS("crew-mass", Kind.MASS, "crew's mass by station"),
     /** Code of the pantry variation. */
-    PANTRY("pantry", Kind.TEXT),
+    PANTRY("pantry", Kind.TEXT, "pantry code"),
     /** Scheme of standard masses by which the row counts. */
-    SCHEME("scheme", Kind.TEXT),
+    SCHEME("scheme", Kind.TEXT, "scheme of standard masses"),
     /** Passengers of a category, in a zone or in all. */
-    PASSENGERS("passengers", Kind.COUNT),
+    PASSENGERS("passengers", Kind.COUNT, "passengers by zone"),
     /** Actual mass of passengers, in a zone or in all. */
-    PASSENGER_MASS("passenger-mass", Kind.MASS),
+    PASSENGER_MASS("passenger-mass", Kind.MASS, "passengers' mass by zone"),
     /** Mass in a hold or in all. */
-    HOLD_MASS("hold-mass", Kind.MASS),
+    HOLD_MASS("hold-mass", Kind.MASS, "mass by hold"),
     /** Bags at standard mass in a hold or in all. */
-    HOLD_BAGS("hold-bags", Kind.COUNT),
+    HOLD_BAGS("hold-bags", Kind.COUNT, "bags by hold"),
     /** Actual mass of the counted bags in a hold or in all, in place of their standard mass. */
-    BAG_MASS("bag-mass", Kind.MASS),
+    BAG_MASS("bag-mass", Kind.MASS, "bags' mass by hold"),
     /** Ramp fuel in a tank or in all. */
-    FUEL("fuel", Kind.FUEL),
+    FUEL("fuel", Kind.FUEL, "fuel by tank"),
     /** Fuel burnt before take-off. */
     TAXI_FUEL("taxi-fuel", Kind.FUEL),
     /** Fuel burnt from take-off to landing. */
@@ -53,45 +53,49 @@ public enum Field {
     /** Density for fuel given by volume. */
     FUEL_DENSITY("fuel-density", Kind.DENSITY),
     /** Zero-fuel mass as somebody else computed it. */
-    ZERO_FUEL_MASS("zero-fuel-mass", Kind.MASS),
+    ZERO_FUEL_MASS("zero-fuel-mass", Kind.MASS, "zero-fuel mass"),
     /** Zero-fuel CG as somebody else computed it. */
-    ZERO_FUEL_CG("zero-fuel-cg", Kind.CG),
+    ZERO_FUEL_CG("zero-fuel-cg", Kind.CG, "zero-fuel CG"),
     /** Take-off mass as somebody else computed it. */
-    TAKEOFF_MASS("takeoff-mass", Kind.MASS),
+    TAKEOFF_MASS("takeoff-mass", Kind.MASS, "take-off mass"),
     /** Take-off CG as somebody else computed it. */
-    TAKEOFF_CG("takeoff-cg", Kind.CG),
+    TAKEOFF_CG("takeoff-cg", Kind.CG, "take-off CG"),
     /** Passengers of a category who come or, negative, go at the last minute, in a zone or anywhere. */
-    PASSENGERS_CHANGE("passengers-change", Kind.COUNT),
+    PASSENGERS_CHANGE("passengers-change", Kind.COUNT, "last-minute change of passengers"),
     /** Mass that comes or goes at the last minute, in a hold or anywhere. */
-    HOLD_MASS_CHANGE("hold-mass-change", Kind.MASS),
+    HOLD_MASS_CHANGE("hold-mass-change", Kind.MASS, "last-minute change of mass in holds"),
     /** Bags at standard mass that come or go at the last minute, in a hold or anywhere. */
-    HOLD_BAGS_CHANGE("hold-bags-change", Kind.COUNT),
+    HOLD_BAGS_CHANGE("hold-bags-change", Kind.COUNT, "last-minute change of bags"),
     /** Fuel that comes or goes at the last minute, in a tank or anywhere. */
-    FUEL_CHANGE("fuel-change", Kind.FUEL),
+    FUEL_CHANGE("fuel-change", Kind.FUEL, "last-minute change of fuel"),
     /** Performance-limited take-off mass. */
-    TAKEOFF_LIMIT("takeoff-limit", Kind.MASS),
+    TAKEOFF_LIMIT("takeoff-limit", Kind.MASS, "take-off limit"),
     /** Performance-limited landing mass. */
     LANDING_LIMIT("landing-limit", Kind.MASS),
     /** Trim setting that was recorded. */
     RECORDED_TRIM("recorded-trim", Kind.TRIM),
     /** Zone in which a load item lies. */
-    ITEM_ZONE("item-zone", Kind.TEXT),
+    ITEM_ZONE("item-zone", Kind.TEXT, "zone of the item"),
     /** Seat row in which it sits. */
-    ITEM_ROW("item-row", Kind.TEXT),
+    ITEM_ROW("item-row", Kind.TEXT, "seat row of the item"),
     /** Hold in which it lies. */
-    ITEM_HOLD("item-hold", Kind.TEXT),
+    ITEM_HOLD("item-hold", Kind.TEXT, "hold of the item"),
     /** Tank in which it is. */
-    ITEM_TANK("item-tank", Kind.TEXT),
+    ITEM_TANK("item-tank", Kind.TEXT, "tank of the item"),
     /** Crew station at which it sits. */
-    ITEM_STATION("item-station", Kind.TEXT),
+    ITEM_STATION("item-station", Kind.TEXT, "crew station of the item"),
     /** Zone, hold, tank, crew station or seat row, whichever of the type's places has the name. */
-    ITEM_PLACE("item-place", Kind.TEXT),
+    ITEM_PLACE("item-place", Kind.TEXT, "place of the item"),
     /** What a load item is: a category of passengers, bags, cargo, fuel or crew. */
-    ITEM_KIND("item-kind", Kind.TEXT),
+    ITEM_KIND("item-kind", Kind.TEXT, "kind of item"),
     /** How many persons or bags it is. */
-    ITEM_PIECES("item-pieces", Kind.COUNT),
+    ITEM_PIECES("item-pieces", Kind.COUNT, "pieces of the item"),
     /** Its mass, or volume of fuel. */
-    ITEM_MASS("item-mass", Kind.FUEL),
+    ITEM_MASS("item-mass", Kind.FUEL, "mass of the item"),
+    /** A column carried along under its own heading. */
+    EXTRA("extra", Kind.TEXT),
+    /** A column left out on purpose. */
+    IGNORED("ignored", Kind.TEXT),
     /** Student who filled in a load sheet. */
     STUDENT("student", Kind.TEXT),
     /** Zero-fuel mass on a student's sheet. */
@@ -121,11 +125,7 @@ public enum Field {
     /** Take-off trim on a student's sheet. */
     CLAIMED_TRIM("claimed-trim", Kind.TRIM),
     /** In or out of limits on a student's sheet. */
-    CLAIMED_VERDICT("claimed-verdict", Kind.TEXT),
-    /** A column carried along under its own heading. */
-    EXTRA("extra", Kind.TEXT),
-    /** A column left out on purpose. */
-    IGNORED("ignored", Kind.TEXT);
+    CLAIMED_VERDICT("claimed-verdict", Kind.TEXT);
 
     /** What kind of value a field holds. */
     public enum Kind {
@@ -151,10 +151,42 @@ public enum Field {
 
     private final String key;
     private final Kind kind;
+    private final String label;
 
     Field(String key, Kind kind) {
+        this(key, kind, key.replace('-', ' '));
+    }
+
+    Field(String key, Kind kind, String label) {
         this.key = key;
         this.kind = kind;
+        this.label = label;
+    }
+
+    @Override
+    public Field field() {
+        return this;
+    }
+
+    @Override
+    public String label() {
+        return label;
+    }
+
+    @Override
+    @SuppressWarnings("EnumOrdinal")
+    public int index() {
+        return ordinal();
+    }
+
+    @Override
+    public boolean takesSeveral() {
+        return isLoad()
+                || isChange()
+                || switch (this) {
+                    case CREW, CREW_MASS, ITEM_MASS, EXTRA, IGNORED -> true;
+                    default -> false;
+                };
     }
 
     /**

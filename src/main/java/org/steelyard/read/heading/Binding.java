@@ -15,6 +15,7 @@ import org.steelyard.model.input.ColumnUnit;
 import org.steelyard.model.input.Field;
 import org.steelyard.model.input.InputProblem;
 import org.steelyard.model.input.ProblemCode;
+import org.steelyard.model.input.Slot;
 import org.steelyard.model.type.PassengerCategory;
 import org.steelyard.read.table.CellKind;
 import org.steelyard.read.table.HeadingRow;
@@ -84,7 +85,7 @@ public record Binding(
             throw new SourceFault(few(problems, row, name));
         }
         int extras = (int)
-                columns.stream().filter(column -> column.slot() == Slot.EXTRA).count();
+                columns.stream().filter(column -> column.slot() == Field.EXTRA).count();
         return new Binding(
                 map, headings, new BoundColumns(columns), extras, leftOut, RowShape.of(headings, rowsMayEndEarly));
     }

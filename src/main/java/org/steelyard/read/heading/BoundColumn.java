@@ -3,6 +3,7 @@ package org.steelyard.read.heading;
 import java.util.Optional;
 import org.steelyard.model.input.ColumnRule;
 import org.steelyard.model.input.Field;
+import org.steelyard.model.input.Slot;
 import org.steelyard.read.text.DateFormat;
 
 /**

@@ -1,16 +1,17 @@
 package org.steelyard.read.heading;
 
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.steelyard.model.input.Slot;
 
 /** The columns of a file that mean something, in its order. */
 public final class BoundColumns {
 
     private final List<BoundColumn> all;
-    private final Map<Slot, BoundColumn> firsts = new EnumMap<>(Slot.class);
-    private final Map<Slot, Integer> counts = new EnumMap<>(Slot.class);
+    private final Map<Slot, BoundColumn> firsts = new HashMap<>();
+    private final Map<Slot, Integer> counts = new HashMap<>();
 
     BoundColumns(List<BoundColumn> columns) {
         all = List.copyOf(columns);

@@ -1,6 +1,8 @@
 package org.steelyard.read.heading;
 
 import java.util.List;
+import org.steelyard.model.input.Field;
+import org.steelyard.model.input.Slot;
 import org.steelyard.read.table.RawRow;
 import org.steelyard.read.text.Blanks;
 
@@ -11,16 +13,16 @@ import org.steelyard.read.text.Blanks;
 public final class KeyCells {
 
     private static final long KEYS = Slot.bits(
-            Slot.FLIGHT,
-            Slot.DATE,
-            Slot.TAIL,
-            Slot.ITEM_ZONE,
-            Slot.ITEM_ROW,
-            Slot.ITEM_HOLD,
-            Slot.ITEM_TANK,
-            Slot.ITEM_STATION,
-            Slot.ITEM_PLACE,
-            Slot.ITEM_KIND);
+            Field.FLIGHT,
+            Field.DATE,
+            Field.TAIL,
+            Field.ITEM_ZONE,
+            Field.ITEM_ROW,
+            Field.ITEM_HOLD,
+            Field.ITEM_TANK,
+            Field.ITEM_STATION,
+            Field.ITEM_PLACE,
+            Field.ITEM_KIND);
 
     private final int[] columns;
     private final String[] headings;

@@ -3,12 +3,14 @@ package org.steelyard.read.loading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.steelyard.model.input.Field;
+import org.steelyard.model.input.PartSlot;
 import org.steelyard.model.input.ProblemCode;
+import org.steelyard.model.input.Slot;
 import org.steelyard.model.loading.SeatRowLoad;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.MassScheme;
 import org.steelyard.model.type.PassengerCategory;
-import org.steelyard.read.heading.Slot;
 import org.steelyard.read.row.Levels;
 import org.steelyard.read.row.LoadRules;
 import org.steelyard.read.row.RowDraft;
@@ -21,9 +23,9 @@ final class ItemJoin {
             LoadRules.ALL_SEATS,
             LoadRules.HOLDS,
             LoadRules.ALL_HOLDS,
-            Slot.TANK.bit(),
-            Slot.ALL_FUEL.bit(),
-            Slot.bits(Slot.CREW_STATION, Slot.CREW_STATION_MASS));
+            Field.FUEL.bit(),
+            PartSlot.ALL_FUEL.bit(),
+            Slot.bits(Field.CREW, Field.CREW_MASS));
 
     /** What the persons of one zone, or of the whole cabin, weigh, and where their rows are known. */
     private static final class Seats {
@@ -92,8 +94,8 @@ final class ItemJoin {
                 switch (spot.where()) {
                     case ZONE, ROW -> seat(zones.get(spot.index()), item, spot, spot.index(), items.items(i));
                     case STATION -> station(item, spot, items.items(i), stationKg, stationActual);
-                    case HOLD -> below(item, spot, Slot.HOLD_MASS, Slot.HOLD_BAGS, items.items(i));
-                    case TANK -> fuel(item, Slot.TANK, spot.index(), items.items(i));
+                    case HOLD -> below(item, spot, Field.HOLD_MASS, Field.HOLD_BAGS, items.items(i));
+                    case TANK -> fuel(item, Field.FUEL, spot.index(), items.items(i));
                     case NAMED, ANYWHERE -> anywhere(all, item, spot, items.items(i));
                 }
             } catch (ItemRefusal refusal) {
@@ -109,11 +111,11 @@ final class ItemJoin {
 
     private void anywhere(Seats all, LoadItem item, ItemSpot spot, int figures) {
         if (spot.kind() == ItemKind.FUEL) {
-            fuel(item, Slot.ALL_FUEL, -1, figures);
+            fuel(item, PartSlot.ALL_FUEL, -1, figures);
         } else if (spot.kind().category().isPresent()) {
             seat(all, item, spot, -1, figures);
         } else {
-            below(item, spot, Slot.ALL_HOLD_MASS, Slot.ALL_BAGS, figures);
+            below(item, spot, PartSlot.ALL_HOLD_MASS, PartSlot.ALL_BAGS, figures);
         }
     }
 
@@ -131,8 +133,8 @@ final class ItemJoin {
             boolean infant = category == PassengerCategory.INFANT;
             seated = infant ? 0 : item.pieces();
             Slot slot = zone < 0
-                    ? infant ? Slot.ALL_INFANTS : Slot.ALL_COUNT
-                    : infant ? Slot.ZONE_INFANTS : Slot.ZONE_COUNT;
+                    ? infant ? PartSlot.ALL_INFANTS : PartSlot.ALL_COUNT
+                    : infant ? PartSlot.ZONE_INFANTS : Field.PASSENGERS;
             note(slot);
             row.addItems(slot, zone, category, item.pieces(), figures);
         }
@@ -157,8 +159,8 @@ final class ItemJoin {
 
     private void station(LoadItem item, ItemSpot spot, int figures, double[] stationKg, boolean[] actual) {
         boolean weighed = item.measure() == LoadItem.Measure.KG;
-        note(Slot.CREW_STATION);
-        add(Slot.CREW_STATION, spot.index(), item.pieces(), figures);
+        note(Field.CREW);
+        add(Field.CREW, spot.index(), item.pieces(), figures);
         stationKg[spot.index()] += weighed
                 ? item.amount()
                 : item.pieces()
@@ -183,18 +185,18 @@ final class ItemJoin {
         for (int zone = 0; zone < zones.size(); zone++) {
             Seats seats = zones.get(zone);
             if (seats.actual) {
-                note(Slot.ZONE_MASS);
-                row.addItems(Slot.ZONE_MASS, zone, seats.massKg, 1);
+                note(Field.PASSENGER_MASS);
+                row.addItems(Field.PASSENGER_MASS, zone, seats.massKg, 1);
             }
             rows(zone, seats);
         }
         if (all.actual) {
-            note(Slot.ALL_PASSENGER_MASS);
-            row.addItems(Slot.ALL_PASSENGER_MASS, all.massKg, 1);
+            note(PartSlot.ALL_PASSENGER_MASS);
+            row.addItems(PartSlot.ALL_PASSENGER_MASS, all.massKg, 1);
         }
         for (int station = 0; station < stationKg.length; station++) {
             if (stationActual[station]) {
-                row.addItems(Slot.CREW_STATION_MASS, station, stationKg[station], 1);
+                row.addItems(Field.CREW_MASS, station, stationKg[station], 1);
             }
         }
         for (long part : PARTS) {

@@ -4,9 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.steelyard.model.input.Field;
+import org.steelyard.model.input.Slot;
 import org.steelyard.model.type.Tail;
 import org.steelyard.read.heading.BoundColumns;
-import org.steelyard.read.heading.Slot;
 import org.steelyard.read.row.CellParser;
 import org.steelyard.read.row.Tails;
 import org.steelyard.read.table.CellKind;
@@ -27,7 +28,7 @@ record ItemKey(boolean byDate, boolean byTail) {
 
     /** The key of the items of a table. */
     static ItemKey ofItems(BoundColumns columns) {
-        return new ItemKey(columns.has(Slot.DATE), columns.has(Slot.TAIL));
+        return new ItemKey(columns.has(Field.DATE), columns.has(Field.TAIL));
     }
 
     /** The key of a row as one text; empty where a column is missing, blank or not readable. */
@@ -53,12 +54,12 @@ record ItemKey(boolean byDate, boolean byTail) {
     }
 
     private static Optional<String> flight(RawRow row, BoundColumns columns) {
-        return text(row, columns, Slot.FLIGHT).map(Blanks::fold);
+        return text(row, columns, Field.FLIGHT).map(Blanks::fold);
     }
 
     /** The date of a row; empty if it cannot be read. */
     static Optional<LocalDate> date(RawRow row, BoundColumns columns) {
-        return columns.first(Slot.DATE).flatMap(column -> {
+        return columns.first(Field.DATE).flatMap(column -> {
             String text = Blanks.strip(row.cell(column.index()));
             return row.kind(column.index()) == CellKind.DATE
                     ? CellParser.storedDate(text)
@@ -67,7 +68,7 @@ record ItemKey(boolean byDate, boolean byTail) {
     }
 
     private static Optional<String> tail(RawRow row, BoundColumns columns, Tails tails) {
-        return text(row, columns, Slot.TAIL).flatMap(text -> tails.find(text).map(Tail::registration));
+        return text(row, columns, Field.TAIL).flatMap(text -> tails.find(text).map(Tail::registration));
     }
 
     /** What the key is made of, in words. */

@@ -3,12 +3,13 @@ package org.steelyard.read.loading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.steelyard.model.input.Field;
 import org.steelyard.model.input.ProblemCode;
 import org.steelyard.model.input.RejectedRow;
+import org.steelyard.model.input.Slot;
 import org.steelyard.model.loading.Origin;
 import org.steelyard.read.heading.Binding;
 import org.steelyard.read.heading.BoundColumn;
-import org.steelyard.read.heading.Slot;
 import org.steelyard.read.row.CellParser;
 import org.steelyard.read.row.Levels;
 import org.steelyard.read.row.ParsedRow;
@@ -48,8 +49,8 @@ public final class ItemParser implements TableParser {
 
     private static final ParsedRow BLANK = new ParsedRow.Blank();
     private static final ParsedRow ITEM = new ParsedRow.Item();
-    private static final List<Slot> PLACES =
-            List.of(Slot.ITEM_ZONE, Slot.ITEM_ROW, Slot.ITEM_HOLD, Slot.ITEM_TANK, Slot.ITEM_STATION, Slot.ITEM_PLACE);
+    private static final List<Slot> PLACES = List.of(
+            Field.ITEM_ZONE, Field.ITEM_ROW, Field.ITEM_HOLD, Field.ITEM_TANK, Field.ITEM_STATION, Field.ITEM_PLACE);
 
     private final TableName name;
     private final Binding binding;
@@ -112,7 +113,7 @@ public final class ItemParser implements TableParser {
     private void requireFlight(RawRow row, LoadItem item, RowProblems problems) {
         Optional<FlightItems> items = key.of(row, binding.columns(), tails).flatMap(book::find);
         if (items.flatMap(FlightItems::claim).isEmpty()) {
-            BoundColumn flight = binding.columns().first(Slot.FLIGHT).orElseThrow();
+            BoundColumn flight = binding.columns().first(Field.FLIGHT).orElseThrow();
             problems.add(
                     flight.heading(),
                     ProblemCode.UNKNOWN_NAME,
@@ -145,7 +146,7 @@ public final class ItemParser implements TableParser {
         }
         RowDraft draft = new RowDraft(row, plan, binding.columns(), problems);
         for (BoundColumn column : binding.columns().all()) {
-            if (column.slot() != Slot.EXTRA) {
+            if (column.slot() != Field.EXTRA) {
                 cells.read(row, column, 1, draft);
                 requireKey(column, draft);
             }
@@ -153,18 +154,18 @@ public final class ItemParser implements TableParser {
         ItemKind kind = kind(draft);
         Optional<ItemPlace> place = place(draft);
         LoadItem.Measure measure = measure(draft);
-        int pieces = draft.given(Slot.ITEM_PIECES) ? (int) draft.sum(Slot.ITEM_PIECES) : 1;
+        int pieces = draft.given(Field.ITEM_PIECES) ? (int) draft.sum(Field.ITEM_PIECES) : 1;
         if (place.isPresent()) {
             require(draft, place.get(), kind, measure, pieces);
         }
         return problems.isEmpty()
-                ? Optional.of(new LoadItem(place.orElseThrow(), kind, measure, pieces, draft.sum(Slot.ITEM_MASS)))
+                ? Optional.of(new LoadItem(place.orElseThrow(), kind, measure, pieces, draft.sum(Field.ITEM_MASS)))
                 : Optional.empty();
     }
 
     private void requireKey(BoundColumn column, RowDraft draft) {
         Slot slot = column.slot();
-        if (slot != Slot.FLIGHT && slot != Slot.DATE && slot != Slot.TAIL) {
+        if (slot != Field.FLIGHT && slot != Field.DATE && slot != Field.TAIL) {
             return;
         }
         if (!draft.given(slot)) {
@@ -174,7 +175,7 @@ public final class ItemParser implements TableParser {
                     slot.label() + " is missing",
                     "",
                     "the " + slot.label() + " of the" + " flight to which the item belongs");
-        } else if (slot == Slot.TAIL
+        } else if (slot == Field.TAIL
                 && !draft.bad(slot.bit())
                 && tails.find(draft.text(slot)).isEmpty()) {
             List<String> nearest = tails.nearest(draft.text(slot));
@@ -185,16 +186,16 @@ public final class ItemParser implements TableParser {
     }
 
     private static ItemKind kind(RowDraft draft) {
-        if (!draft.given(Slot.ITEM_KIND) || draft.bad(Slot.ITEM_KIND.bit())) {
+        if (!draft.given(Field.ITEM_KIND) || draft.bad(Field.ITEM_KIND.bit())) {
             return ItemKind.UNSAID;
         }
-        Optional<ItemKind> kind = ItemKind.of(draft.text(Slot.ITEM_KIND));
+        Optional<ItemKind> kind = ItemKind.of(draft.text(Field.ITEM_KIND));
         if (kind.isEmpty()) {
             draft.fault(
-                    Slot.ITEM_KIND,
+                    Field.ITEM_KIND,
                     ProblemCode.UNKNOWN_NAME,
                     "unknown kind of item",
-                    draft.text(Slot.ITEM_KIND),
+                    draft.text(Field.ITEM_KIND),
                     ItemKind.WORDS + ", or a blank cell where the place says it");
         }
         return kind.orElse(ItemKind.UNSAID);
@@ -205,9 +206,9 @@ public final class ItemParser implements TableParser {
         List<Slot> given = new ArrayList<>(PLACES);
         given.removeIf(slot -> draft.text(slot).isEmpty());
         String zone = "";
-        if (given.equals(List.of(Slot.ITEM_ZONE, Slot.ITEM_ROW))) {
-            zone = draft.text(Slot.ITEM_ZONE);
-            given.remove(Slot.ITEM_ZONE);
+        if (given.equals(List.of(Field.ITEM_ZONE, Field.ITEM_ROW))) {
+            zone = draft.text(Field.ITEM_ZONE);
+            given.remove(Field.ITEM_ZONE);
         }
         if (given.size() > 1) {
             Levels.contradiction(draft, given.get(0), given.get(1));
@@ -226,41 +227,41 @@ public final class ItemParser implements TableParser {
     }
 
     private static LoadItem.Measure measure(RowDraft draft) {
-        if (!draft.given(Slot.ITEM_MASS)) {
+        if (!draft.given(Field.ITEM_MASS)) {
             return LoadItem.Measure.STANDARD;
         }
-        return ColumnUnits.isVolume(draft.column(Slot.ITEM_MASS).rule().unit())
+        return ColumnUnits.isVolume(draft.column(Field.ITEM_MASS).rule().unit())
                 ? LoadItem.Measure.LITRE
                 : LoadItem.Measure.KG;
     }
 
     private static void require(RowDraft draft, ItemPlace place, ItemKind kind, LoadItem.Measure measure, int pieces) {
-        if (place.equals(ItemPlace.ANYWHERE) && kind == ItemKind.UNSAID && !draft.bad(Slot.ITEM_KIND.bit())) {
+        if (place.equals(ItemPlace.ANYWHERE) && kind == ItemKind.UNSAID && !draft.bad(Field.ITEM_KIND.bit())) {
             draft.rowFault(
                     ProblemCode.MISSING,
                     "neither place nor kind of the item is given",
                     "a place, or " + ItemKind.WORDS);
         }
-        if (draft.isSeveral(Slot.ITEM_MASS)) {
+        if (draft.isSeveral(Field.ITEM_MASS)) {
             draft.fault(
-                    Slot.ITEM_MASS,
+                    Field.ITEM_MASS,
                     ProblemCode.CONTRADICTION,
                     "the mass of the item is given twice",
-                    draft.columnValue(Slot.ITEM_MASS),
+                    draft.columnValue(Field.ITEM_MASS),
                     "one cell with its mass or volume");
         }
         boolean weighed = measure != LoadItem.Measure.STANDARD;
         if (!weighed && (kind == ItemKind.CARGO || kind == ItemKind.FUEL)) {
             draft.fault(
-                    Slot.ITEM_MASS, ProblemCode.MISSING, kind.word() + " without its mass", "", "a mass, 0 for none");
+                    Field.ITEM_MASS, ProblemCode.MISSING, kind.word() + " without its mass", "", "a mass, 0 for none");
         }
         boolean counted = kind != ItemKind.CARGO && kind != ItemKind.FUEL && kind != ItemKind.UNSAID;
-        if (weighed && counted && pieces > 0 && draft.sum(Slot.ITEM_MASS) == 0 && !draft.bad(Slot.ITEM_MASS.bit())) {
+        if (weighed && counted && pieces > 0 && draft.sum(Field.ITEM_MASS) == 0 && !draft.bad(Field.ITEM_MASS.bit())) {
             draft.fault(
-                    Slot.ITEM_MASS,
+                    Field.ITEM_MASS,
                     ProblemCode.CONTRADICTION,
                     "an actual mass of 0 for " + pieces + " " + kind.word(),
-                    draft.valueOf(Slot.ITEM_MASS),
+                    draft.valueOf(Field.ITEM_MASS),
                     "their mass, or a blank cell for standard masses");
         }
     }

@@ -1,7 +1,8 @@
 package org.steelyard.read.loading;
 
 import java.util.Comparator;
-import org.steelyard.read.heading.Slot;
+import org.steelyard.model.input.Field;
+import org.steelyard.model.input.Slot;
 
 /**
  * Where an item says that it lies. Comparable, so that a map of names with the same hash code is searched in order and
@@ -18,15 +19,15 @@ record ItemPlace(Kind kind, String name, String zone) implements Comparable<Item
 
     /** Kinds of places. */
     enum Kind {
-        ZONE("zone", Slot.ITEM_ZONE),
-        ROW("seat row", Slot.ITEM_ROW),
-        HOLD("hold", Slot.ITEM_HOLD),
-        TANK("tank", Slot.ITEM_TANK),
-        STATION("crew station", Slot.ITEM_STATION),
+        ZONE("zone", Field.ITEM_ZONE),
+        ROW("seat row", Field.ITEM_ROW),
+        HOLD("hold", Field.ITEM_HOLD),
+        TANK("tank", Field.ITEM_TANK),
+        STATION("crew station", Field.ITEM_STATION),
         /** Whichever has the name. */
-        NAMED("place", Slot.ITEM_PLACE),
+        NAMED("place", Field.ITEM_PLACE),
         /** Nowhere in particular: the item adds to a total. */
-        ANYWHERE("place", Slot.ITEM_PLACE);
+        ANYWHERE("place", Field.ITEM_PLACE);
 
         private final String word;
         private final Slot slot;

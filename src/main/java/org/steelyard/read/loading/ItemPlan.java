@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.steelyard.model.input.Field;
 import org.steelyard.model.input.ProblemCode;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.CabinZone;
 import org.steelyard.model.type.CrewStation;
 import org.steelyard.model.type.Hold;
 import org.steelyard.model.type.Tank;
-import org.steelyard.read.heading.Slot;
 import org.steelyard.read.text.KnownNames;
 
 /** Finds the places of one type that load items name, and says what an item there is. */
@@ -113,7 +113,7 @@ final class ItemPlan {
         if (zone >= 0 && zone != row[0]) {
             String of = zones.known().get(row[0]);
             throw new ItemRefusal(
-                    Slot.ITEM_ZONE,
+                    Field.ITEM_ZONE,
                     ProblemCode.CONTRADICTION,
                     "seat row " + place.name() + " of type " + type.id() + " is in zone " + of,
                     place.zone(),
@@ -143,7 +143,7 @@ final class ItemPlan {
                 item.kind() == ItemKind.BAGS || item.kind() == ItemKind.CARGO ? hold(best) : Optional.empty();
         if (best.size() > 1 && hold.isEmpty()) {
             throw new ItemRefusal(
-                    Slot.ITEM_PLACE,
+                    Field.ITEM_PLACE,
                     ProblemCode.CONTRADICTION,
                     "type " + type.id() + " has a " + best.get(0).where().word() + " and a "
                             + best.get(1).where().word() + " of this name",
@@ -177,7 +177,7 @@ final class ItemPlan {
         }
         if (item.measure() == LoadItem.Measure.LITRE && spot.kind() != ItemKind.FUEL) {
             throw new ItemRefusal(
-                    Slot.ITEM_MASS,
+                    Field.ITEM_MASS,
                     ProblemCode.CONTRADICTION,
                     "a volume for " + spot.kind().word(),
                     "",
@@ -185,10 +185,10 @@ final class ItemPlan {
         }
         if (spot.kind() == ItemKind.FUEL && item.measure() == LoadItem.Measure.STANDARD) {
             throw new ItemRefusal(
-                    Slot.ITEM_MASS, ProblemCode.MISSING, "fuel without its mass", "", "a mass or volume, 0 for none");
+                    Field.ITEM_MASS, ProblemCode.MISSING, "fuel without its mass", "", "a mass or volume, 0 for none");
         }
         throw new ItemRefusal(
-                Slot.ITEM_KIND,
+                Field.ITEM_KIND,
                 ProblemCode.CONTRADICTION,
                 spot.kind().word() + " cannot be "
                         + (spot.where() == ItemPlace.Kind.ANYWHERE

@@ -1,7 +1,7 @@
 package org.steelyard.read.loading;
 
 import org.steelyard.model.input.ProblemCode;
-import org.steelyard.read.heading.Slot;
+import org.steelyard.model.input.Slot;
 
 /** Why an item cannot lie where it says, or cannot be what it says. */
 final class ItemRefusal extends Exception {

@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.steelyard.model.input.Field;
 import org.steelyard.model.input.ProblemCode;
 import org.steelyard.model.input.RejectedRow;
+import org.steelyard.model.input.Slot;
 import org.steelyard.model.loading.Crew;
 import org.steelyard.model.loading.Extra;
 import org.steelyard.model.loading.FlightIdent;
@@ -25,7 +27,6 @@ import org.steelyard.model.type.Tail;
 import org.steelyard.read.heading.Binding;
 import org.steelyard.read.heading.BoundColumn;
 import org.steelyard.read.heading.BoundColumns;
-import org.steelyard.read.heading.Slot;
 import org.steelyard.read.row.BlankPlaces;
 import org.steelyard.read.row.CellParser;
 import org.steelyard.read.row.ChangeRules;
@@ -192,7 +193,7 @@ public final class RowParser implements TableParser {
     /** Which flight the row is of; empty where the cells that say so cannot be read. */
     private Optional<FlightKey> flight(RawRow row) {
         BoundColumns columns = binding.columns();
-        Optional<String> flight = ItemKey.text(row, columns, Slot.FLIGHT);
+        Optional<String> flight = ItemKey.text(row, columns, Field.FLIGHT);
         Optional<LocalDate> date = ItemKey.date(row, columns);
         Optional<Tail> tail = tail(row);
         return flight.isEmpty() || date.isEmpty() || tail.isEmpty()
@@ -201,8 +202,8 @@ public final class RowParser implements TableParser {
                         new FlightIdent(
                                 flight.get(),
                                 date.get(),
-                                ItemKey.text(row, columns, Slot.FROM).orElse(""),
-                                ItemKey.text(row, columns, Slot.TO).orElse("")),
+                                ItemKey.text(row, columns, Field.FROM).orElse(""),
+                                ItemKey.text(row, columns, Field.TO).orElse("")),
                         tail.get().registration(),
                         0));
     }
@@ -239,11 +240,11 @@ public final class RowParser implements TableParser {
 
     /** A map may leave them out for sheets of figures alone, and rejected rows may have lost them. */
     private void requireColumns(RowProblems problems) {
-        if (!binding.columns().has(Slot.TAIL)) {
+        if (!binding.columns().has(Field.TAIL)) {
             problems.add("", ProblemCode.MISSING, "the row holds no loading", "", "columns for tail, load and fuel");
             return;
         }
-        for (Slot slot : List.of(Slot.FLIGHT, Slot.DATE)) {
+        for (Slot slot : List.of(Field.FLIGHT, Field.DATE)) {
             if (!binding.columns().has(slot)) {
                 problems.add(
                         "",
@@ -256,12 +257,14 @@ public final class RowParser implements TableParser {
     }
 
     private Optional<Tail> tail(RawRow row) {
-        return binding.columns().first(Slot.TAIL).flatMap(column -> tails.find(Blanks.strip(row.cell(column.index()))));
+        return binding.columns()
+                .first(Field.TAIL)
+                .flatMap(column -> tails.find(Blanks.strip(row.cell(column.index()))));
     }
 
     /** The row's own scheme, else that of its heading map, tail or type; any will do where nothing is computed. */
     private MassScheme scheme(RowDraft draft, Optional<Tail> tail) {
-        return tails.scheme(draft.text(Slot.SCHEME))
+        return tails.scheme(draft.text(Field.SCHEME))
                 .or(() -> mapScheme)
                 .or(() -> tail.map(Tail::scheme))
                 .orElse(NO_SCHEME);
@@ -281,7 +284,7 @@ public final class RowParser implements TableParser {
     private List<Extra> read(RawRow row, RowDraft draft, Optional<Tail> tail, double densityKgPerL) {
         List<Extra> extras = new ArrayList<>(binding.extras());
         for (BoundColumn column : binding.columns().all()) {
-            if (column.slot() == Slot.EXTRA) {
+            if (column.slot() == Field.EXTRA) {
                 String text = Blanks.strip(row.cell(column.index()));
                 CellParser.isPlain(text, column, draft);
                 extras.add(new Extra(column.heading(), text));
@@ -295,7 +298,7 @@ public final class RowParser implements TableParser {
 
     private OptionalDouble densityKgPerL(RawRow row) {
         return binding.columns()
-                .first(Slot.FUEL_DENSITY)
+                .first(Field.FUEL_DENSITY)
                 .flatMap(column -> cells.densityKgPerL(row, column))
                 .map(OptionalDouble::of)
                 .orElse(OptionalDouble.empty());
@@ -303,12 +306,12 @@ public final class RowParser implements TableParser {
 
     private void requireGiven(BoundColumn column, RowDraft draft, Optional<Tail> tail) {
         Slot slot = column.slot();
-        if (slot != Slot.FLIGHT && slot != Slot.DATE && slot != Slot.TAIL) {
+        if (slot != Field.FLIGHT && slot != Field.DATE && slot != Field.TAIL) {
             return;
         }
         if (!draft.given(slot)) {
             draft.fault(column, ProblemCode.MISSING, slot.label() + " is missing", "", expected(column));
-        } else if (slot == Slot.TAIL && tail.isEmpty() && !draft.bad(slot.bit())) {
+        } else if (slot == Field.TAIL && tail.isEmpty() && !draft.bad(slot.bit())) {
             List<String> nearest = tails.nearest(draft.text(slot));
             String hint = nearest.isEmpty() ? "" : "; nearest " + String.join(", ", nearest);
             draft.fault(
@@ -317,7 +320,7 @@ public final class RowParser implements TableParser {
     }
 
     private static String expected(BoundColumn column) {
-        return switch (column.slot()) {
+        return switch (column.rule().field()) {
             case DATE -> "a date as " + column.dates().orElseThrow().pattern();
             case TAIL -> "a tail of the fleet";
             default -> "a flight number or name";
@@ -344,16 +347,16 @@ public final class RowParser implements TableParser {
         LocalDate date = draft.date().orElseThrow();
         return Optional.of(new Loading(
                 origin,
-                new FlightIdent(draft.text(Slot.FLIGHT), date, draft.text(Slot.FROM), draft.text(Slot.TO)),
+                new FlightIdent(draft.text(Field.FLIGHT), date, draft.text(Field.FROM), draft.text(Field.TO)),
                 tail.orElseThrow(),
-                new FlightSetting(draft.text(Slot.FLAPS), draft.text(Slot.THRUST), draft.text(Slot.LANDING_FLAPS)),
+                new FlightSetting(draft.text(Field.FLAPS), draft.text(Field.THRUST), draft.text(Field.LANDING_FLAPS)),
                 scheme,
                 crew,
                 load.orElseThrow(),
                 fuel.orElseThrow(),
                 change,
-                new PerformanceLimits(draft.amount(Slot.TAKEOFF_LIMIT), draft.amount(Slot.LANDING_LIMIT)),
-                draft.amount(Slot.RECORDED_TRIM),
+                new PerformanceLimits(draft.amount(Field.TAKEOFF_LIMIT), draft.amount(Field.LANDING_LIMIT)),
+                draft.amount(Field.RECORDED_TRIM),
                 extras,
                 blanks));
     }

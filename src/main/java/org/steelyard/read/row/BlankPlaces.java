@@ -7,9 +7,11 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.ToIntFunction;
 import org.steelyard.model.input.BlankLoad;
+import org.steelyard.model.input.Field;
+import org.steelyard.model.input.PartSlot;
 import org.steelyard.model.input.ProblemCode;
+import org.steelyard.model.input.Slot;
 import org.steelyard.read.heading.BoundColumn;
-import org.steelyard.read.heading.Slot;
 import org.steelyard.read.table.RawRow;
 import org.steelyard.read.text.Blanks;
 
@@ -20,8 +22,8 @@ import org.steelyard.read.text.Blanks;
  */
 public final class BlankPlaces {
 
-    private static final long FUEL = Slot.bits(Slot.TANK);
-    private static final long ALL_FUEL = Slot.bits(Slot.ALL_FUEL);
+    private static final long FUEL = Slot.bits(Field.FUEL);
+    private static final long ALL_FUEL = Slot.bits(PartSlot.ALL_FUEL);
 
     /** No type is known, or nothing is given in columns. */
     static final BlankPlaces NONE = new BlankPlaces(List.of(), BlankLoad.NONE, column -> TypePlan.NO_PLACE);

@@ -9,7 +9,6 @@ import org.steelyard.model.input.Field;
 import org.steelyard.model.input.ProblemCode;
 import org.steelyard.model.trim.TrimUnit;
 import org.steelyard.read.heading.BoundColumn;
-import org.steelyard.read.heading.Slot;
 import org.steelyard.read.table.CellKind;
 import org.steelyard.read.table.RawRow;
 import org.steelyard.read.text.Blanks;
@@ -118,7 +117,7 @@ public final class CellParser {
                             .namesFor(column.slot())
                             .filter(known -> !known.isEmpty())
                             .map(known -> "one of " + known
-                                    + (column.slot() == Slot.SCHEME ? "" : ", as the type has them") + ", or blank")
+                                    + (column.slot() == Field.SCHEME ? "" : ", as the type has them") + ", or blank")
                             .orElse("a blank cell: the type has no " + what));
         }
     }

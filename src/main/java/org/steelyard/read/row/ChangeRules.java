@@ -3,7 +3,9 @@ package org.steelyard.read.row;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.steelyard.model.input.Field;
 import org.steelyard.model.input.ProblemCode;
+import org.steelyard.model.input.Slot;
 import org.steelyard.model.loading.Fuel;
 import org.steelyard.model.loading.HoldLoad;
 import org.steelyard.model.loading.LastMinuteChange;
@@ -14,14 +16,13 @@ import org.steelyard.model.loading.ZoneLoad;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.MassScheme;
 import org.steelyard.model.type.PassengerCategory;
-import org.steelyard.read.heading.Slot;
 
 /** Builds the last-minute change of a row, and sees to it that no more goes than is there. */
 public final class ChangeRules {
 
     private static final double NOTHING_KG = 1e-6;
     private static final long ALL =
-            Slot.bits(Slot.PASSENGERS_CHANGE, Slot.HOLD_MASS_CHANGE, Slot.HOLD_BAGS_CHANGE, Slot.FUEL_CHANGE);
+            Slot.bits(Field.PASSENGERS_CHANGE, Field.HOLD_MASS_CHANGE, Field.HOLD_BAGS_CHANGE, Field.FUEL_CHANGE);
 
     private final RowDraft row;
     private final MassScheme scheme;
@@ -56,7 +57,7 @@ public final class ChangeRules {
     private Part part(RowDraft.Change change) {
         int place = change.place() < 0 ? LastMinuteChange.ANYWHERE : change.place();
         double value = change.value();
-        return switch (change.column().slot()) {
+        return switch (change.column().rule().field()) {
             case PASSENGERS_CHANGE -> passengers(change.column().rule().category(), place, (int) value);
             case HOLD_BAGS_CHANGE -> new Part(LoadPart.HOLDS, place, 0, 0, value * scheme.bagKg());
             case FUEL_CHANGE -> new Part(LoadPart.FUEL, place, 0, 0, value);
@@ -77,16 +78,16 @@ public final class ChangeRules {
         requirePlaces(
                 change,
                 LoadPart.PASSENGERS,
-                Slot.PASSENGERS_CHANGE,
+                Field.PASSENGERS_CHANGE,
                 type.cabin().zones().size(),
                 "passengers");
-        Slot holdSlot = row.given(Slot.HOLD_MASS_CHANGE) ? Slot.HOLD_MASS_CHANGE : Slot.HOLD_BAGS_CHANGE;
+        Slot holdSlot = row.given(Field.HOLD_MASS_CHANGE) ? Field.HOLD_MASS_CHANGE : Field.HOLD_BAGS_CHANGE;
         requirePlaces(change, LoadPart.HOLDS, holdSlot, type.holds().size(), "holds");
         if (!load.isState()) {
-            requireLeft(change, LoadPart.PASSENGERS, Slot.PASSENGERS_CHANGE, zonesKg(load), "passengers");
+            requireLeft(change, LoadPart.PASSENGERS, Field.PASSENGERS_CHANGE, zonesKg(load), "passengers");
             requireLeft(change, LoadPart.HOLDS, holdSlot, holdsKg(load), "load in the hold");
         }
-        requireLeft(change, LoadPart.FUEL, Slot.FUEL_CHANGE, tanksKg(fuel), "fuel");
+        requireLeft(change, LoadPart.FUEL, Field.FUEL_CHANGE, tanksKg(fuel), "fuel");
     }
 
     private void requirePlaces(LastMinuteChange change, LoadPart what, Slot slot, int places, String name) {

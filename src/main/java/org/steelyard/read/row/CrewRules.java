@@ -5,43 +5,44 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.steelyard.model.input.Field;
 import org.steelyard.model.input.ProblemCode;
+import org.steelyard.model.input.Slot;
 import org.steelyard.model.loading.Crew;
 import org.steelyard.model.loading.CrewStationLoad;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.CrewRole;
 import org.steelyard.model.type.CrewStation;
-import org.steelyard.read.heading.Slot;
 
 /** Builds crew and pantry from the filled cells of a row. */
 public final class CrewRules {
 
-    private static final long STATIONS = Slot.bits(Slot.CREW_STATION, Slot.CREW_STATION_MASS);
+    private static final long STATIONS = Slot.bits(Field.CREW, Field.CREW_MASS);
 
     private CrewRules() {}
 
     /** The crew; what is wrong is in the draft. */
     public static Crew crew(RowDraft row) {
-        requireSeats(row, CrewRole.FLIGHT, Slot.FLIGHT_CREW);
-        requireSeats(row, CrewRole.FLIGHT, Slot.FLIGHT_CREW_MASS);
-        requireSeats(row, CrewRole.CABIN, Slot.CABIN_CREW);
+        requireSeats(row, CrewRole.FLIGHT, Field.FLIGHT_CREW);
+        requireSeats(row, CrewRole.FLIGHT, Field.FLIGHT_CREW_MASS);
+        requireSeats(row, CrewRole.CABIN, Field.CABIN_CREW);
         List<Optional<CrewStationLoad>> stations = stations(row);
         boolean flight = isByStation(row, CrewRole.FLIGHT);
         boolean cabin = isByStation(row, CrewRole.CABIN);
         if (flight) {
-            agree(row, Slot.FLIGHT_CREW, CrewRole.FLIGHT);
-            if (row.given(Slot.FLIGHT_CREW_MASS)) {
-                Levels.contradiction(row, Slot.FLIGHT_CREW_MASS, row.firstOf(STATIONS));
+            agree(row, Field.FLIGHT_CREW, CrewRole.FLIGHT);
+            if (row.given(Field.FLIGHT_CREW_MASS)) {
+                Levels.contradiction(row, Field.FLIGHT_CREW_MASS, row.firstOf(STATIONS));
             }
         }
         if (cabin) {
-            agree(row, Slot.CABIN_CREW, CrewRole.CABIN);
+            agree(row, Field.CABIN_CREW, CrewRole.CABIN);
         }
         return new Crew(
-                flight ? OptionalInt.empty() : row.count(Slot.FLIGHT_CREW),
-                cabin ? OptionalInt.empty() : row.count(Slot.CABIN_CREW),
-                flight ? OptionalDouble.empty() : row.amount(Slot.FLIGHT_CREW_MASS),
-                row.text(Slot.PANTRY),
+                flight ? OptionalInt.empty() : row.count(Field.FLIGHT_CREW),
+                cabin ? OptionalInt.empty() : row.count(Field.CABIN_CREW),
+                flight ? OptionalDouble.empty() : row.amount(Field.FLIGHT_CREW_MASS),
+                row.text(Field.PANTRY),
                 flight || cabin ? stations : List.of());
     }
 
@@ -53,7 +54,7 @@ public final class CrewRules {
             OptionalDouble actualKg = row.stationKg(i);
             int count = row.stationCount(i);
             if (actualKg.isPresent() && (actualKg.getAsDouble() > 0) != (count > 0)) {
-                Slot slot = row.given(Slot.CREW_STATION_MASS) ? Slot.CREW_STATION_MASS : Slot.CREW_STATION;
+                Slot slot = row.given(Field.CREW_MASS) ? Field.CREW_MASS : Field.CREW;
                 row.fault(
                         slot,
                         ProblemCode.CONTRADICTION,

@@ -2,10 +2,10 @@ package org.steelyard.read.row;
 
 import java.util.Optional;
 import org.steelyard.model.input.ProblemCode;
+import org.steelyard.model.input.Slot;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.read.heading.BoundColumn;
-import org.steelyard.read.heading.Slot;
 import org.steelyard.read.text.ColumnUnits;
 
 /** A state that somebody else computed: a mass and its CG, both of which must be given. */

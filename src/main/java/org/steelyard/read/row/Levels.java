@@ -1,7 +1,8 @@
 package org.steelyard.read.row;
 
+import org.steelyard.model.input.PartSlot;
 import org.steelyard.model.input.ProblemCode;
-import org.steelyard.read.heading.Slot;
+import org.steelyard.model.input.Slot;
 
 /** What holds between figures of one row that say the same thing at two levels of detail. */
 public final class Levels {
@@ -64,6 +65,8 @@ public final class Levels {
         double difference = row.sum(total) - row.sum(parts);
         double roundingKg = parts.isMass() ? ROUNDING_KG * (row.figures(parts) + 1) : 0;
         boolean equal = Math.abs(difference) <= roundingKg;
-        return total == Slot.ALL_COUNT ? equal || Math.abs(difference - row.sum(Slot.ZONE_INFANTS)) <= 0 : equal;
+        return total == PartSlot.ALL_COUNT
+                ? equal || Math.abs(difference - row.sum(PartSlot.ZONE_INFANTS)) <= 0
+                : equal;
     }
 }

@@ -4,14 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.steelyard.model.input.Field;
+import org.steelyard.model.input.PartSlot;
 import org.steelyard.model.input.ProblemCode;
+import org.steelyard.model.input.Slot;
 import org.steelyard.model.loading.HoldLoad;
 import org.steelyard.model.loading.Load;
 import org.steelyard.model.loading.Passengers;
 import org.steelyard.model.loading.ZoneLoad;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.MassScheme;
-import org.steelyard.read.heading.Slot;
 
 /**
  * Decides from the filled cells of a row at which level its load is given, and builds it. Passengers and holds are each
@@ -19,13 +21,14 @@ import org.steelyard.read.heading.Slot;
  */
 public final class LoadRules {
 
-    static final long TAKEOFF = Slot.bits(Slot.TAKEOFF_MASS, Slot.TAKEOFF_CG);
-    static final long ZERO_FUEL = Slot.bits(Slot.ZERO_FUEL_MASS, Slot.ZERO_FUEL_CG);
-    public static final long ZONES = Slot.bits(Slot.ZONE_COUNT, Slot.ZONE_INFANTS, Slot.ZONE_MASS);
-    public static final long HOLDS = Slot.bits(Slot.HOLD_MASS, Slot.HOLD_BAGS, Slot.BAG_MASS);
-    public static final long ALL_SEATS = Slot.bits(Slot.ALL_COUNT, Slot.ALL_INFANTS, Slot.ALL_PASSENGER_MASS);
-    public static final long ALL_HOLDS = Slot.bits(Slot.ALL_HOLD_MASS, Slot.ALL_BAGS, Slot.ALL_BAG_MASS);
-    private static final long INFANTS = Slot.bits(Slot.ZONE_INFANTS, Slot.ALL_INFANTS);
+    static final long TAKEOFF = Slot.bits(Field.TAKEOFF_MASS, Field.TAKEOFF_CG);
+    static final long ZERO_FUEL = Slot.bits(Field.ZERO_FUEL_MASS, Field.ZERO_FUEL_CG);
+    public static final long ZONES = Slot.bits(Field.PASSENGERS, PartSlot.ZONE_INFANTS, Field.PASSENGER_MASS);
+    public static final long HOLDS = Slot.bits(Field.HOLD_MASS, Field.HOLD_BAGS, Field.BAG_MASS);
+    public static final long ALL_SEATS =
+            Slot.bits(PartSlot.ALL_COUNT, PartSlot.ALL_INFANTS, PartSlot.ALL_PASSENGER_MASS);
+    public static final long ALL_HOLDS = Slot.bits(PartSlot.ALL_HOLD_MASS, PartSlot.ALL_BAGS, PartSlot.ALL_BAG_MASS);
+    private static final long INFANTS = Slot.bits(PartSlot.ZONE_INFANTS, PartSlot.ALL_INFANTS);
     private static final long CABIN = ZONES | ALL_SEATS;
     private static final long BELOW = HOLDS | ALL_HOLDS;
 
@@ -35,11 +38,11 @@ public final class LoadRules {
     public static Optional<Load> load(RowDraft row, MassScheme scheme) {
         if (row.given(TAKEOFF)) {
             forbidBeside(row, TAKEOFF, ZERO_FUEL | CABIN | BELOW);
-            return GivenStates.state(row, Slot.TAKEOFF_MASS, Slot.TAKEOFF_CG).map(Load.TakeoffGiven::new);
+            return GivenStates.state(row, Field.TAKEOFF_MASS, Field.TAKEOFF_CG).map(Load.TakeoffGiven::new);
         }
         if (row.given(ZERO_FUEL)) {
             forbidBeside(row, ZERO_FUEL, CABIN | BELOW);
-            return GivenStates.state(row, Slot.ZERO_FUEL_MASS, Slot.ZERO_FUEL_CG)
+            return GivenStates.state(row, Field.ZERO_FUEL_MASS, Field.ZERO_FUEL_CG)
                     .map(Load.ZeroFuelGiven::new);
         }
         if (isNothing(row)) {
@@ -97,18 +100,18 @@ public final class LoadRules {
     private static Optional<Load> aboard(RowDraft row, MassScheme scheme) {
         boolean byZone = row.given(ZONES);
         boolean byHold = row.given(HOLDS);
-        boolean strayInfants = byZone && row.loaded(Slot.ALL_INFANTS.bit()) && !row.given(Slot.ZONE_INFANTS);
+        boolean strayInfants = byZone && row.loaded(PartSlot.ALL_INFANTS.bit()) && !row.given(PartSlot.ZONE_INFANTS);
         if (byZone) {
-            Levels.agree(row, Slot.ALL_COUNT, Slot.ZONE_COUNT);
-            Levels.agree(row, Slot.ALL_PASSENGER_MASS, Slot.ZONE_MASS);
+            Levels.agree(row, PartSlot.ALL_COUNT, Field.PASSENGERS);
+            Levels.agree(row, PartSlot.ALL_PASSENGER_MASS, Field.PASSENGER_MASS);
             if (!strayInfants || scheme.infantKg() > 0) {
-                Levels.agree(row, Slot.ALL_INFANTS, Slot.ZONE_INFANTS);
+                Levels.agree(row, PartSlot.ALL_INFANTS, PartSlot.ZONE_INFANTS);
             }
         }
         if (byHold) {
-            Levels.agree(row, Slot.ALL_HOLD_MASS, Slot.HOLD_MASS);
-            Levels.agree(row, Slot.ALL_BAGS, Slot.HOLD_BAGS);
-            Levels.agree(row, Slot.ALL_BAG_MASS, Slot.BAG_MASS);
+            Levels.agree(row, PartSlot.ALL_HOLD_MASS, Field.HOLD_MASS);
+            Levels.agree(row, PartSlot.ALL_BAGS, Field.HOLD_BAGS);
+            Levels.agree(row, PartSlot.ALL_BAG_MASS, Field.BAG_MASS);
         }
         if (row.plan().type().isEmpty() || row.bad(CABIN | BELOW)) {
             return Optional.empty();
@@ -129,24 +132,25 @@ public final class LoadRules {
     }
 
     private static Load byHold(RowDraft row) {
-        return new Load.ByHold(allPassengers(row), row.amount(Slot.ALL_PASSENGER_MASS), holds(row));
+        return new Load.ByHold(allPassengers(row), row.amount(PartSlot.ALL_PASSENGER_MASS), holds(row));
     }
 
     private static Load totals(RowDraft row) {
-        return new Load.Totals(allPassengers(row), row.amount(Slot.ALL_PASSENGER_MASS), allHolds(row));
+        return new Load.Totals(allPassengers(row), row.amount(PartSlot.ALL_PASSENGER_MASS), allHolds(row));
     }
 
     private static List<HoldLoad> holds(RowDraft row) {
         List<HoldLoad> holds = new ArrayList<>();
         for (int hold = 0; hold < row.plan().holdCount(); hold++) {
-            holds.add(hold(row, row.holdKg(hold), row.holdBags(hold), row.bagKg(hold), Slot.BAG_MASS));
+            holds.add(hold(row, row.holdKg(hold), row.holdBags(hold), row.bagKg(hold), Field.BAG_MASS));
         }
         return holds;
     }
 
     private static HoldLoad allHolds(RowDraft row) {
-        int bags = (int) row.sum(Slot.ALL_BAGS);
-        return hold(row, row.sum(Slot.ALL_HOLD_MASS), bags, row.amount(Slot.ALL_BAG_MASS), Slot.ALL_BAG_MASS);
+        int bags = (int) row.sum(PartSlot.ALL_BAGS);
+        return hold(
+                row, row.sum(PartSlot.ALL_HOLD_MASS), bags, row.amount(PartSlot.ALL_BAG_MASS), PartSlot.ALL_BAG_MASS);
     }
 
     /** Bags count by their actual mass where it is given, else each at standard mass. */
@@ -167,11 +171,11 @@ public final class LoadRules {
     /** Infants without a zone have no mass of their own; they count among the first passengers there are. */
     private static List<ZoneLoad> zones(RowDraft row, boolean strayInfants) {
         List<ZoneLoad> zones = new ArrayList<>();
-        int infants = strayInfants ? (int) row.sum(Slot.ALL_INFANTS) : 0;
+        int infants = strayInfants ? (int) row.sum(PartSlot.ALL_INFANTS) : 0;
         for (int zone = 0; zone < row.plan().zoneCount(); zone++) {
             Passengers passengers = row.zonePassengers(zone);
             OptionalDouble actualKg = row.zoneKg(zone);
-            requireWeight(row, passengers, actualKg, Slot.ZONE_MASS, Slot.ZONE_COUNT);
+            requireWeight(row, passengers, actualKg, Field.PASSENGER_MASS, Field.PASSENGERS);
             if (infants > 0 && passengers.seated() > 0) {
                 passengers = passengers.plus(new Passengers(0, 0, 0, 0, infants));
                 infants = 0;
@@ -180,10 +184,10 @@ public final class LoadRules {
         }
         if (infants > 0) {
             row.fault(
-                    Slot.ALL_INFANTS,
+                    PartSlot.ALL_INFANTS,
                     ProblemCode.CONTRADICTION,
                     "infants, but nobody on a seat",
-                    row.valueOf(Slot.ALL_INFANTS),
+                    row.valueOf(PartSlot.ALL_INFANTS),
                     "a blank cell or 0");
         }
         return zones;
@@ -191,8 +195,8 @@ public final class LoadRules {
 
     private static Passengers allPassengers(RowDraft row) {
         Passengers passengers = row.allPassengers();
-        OptionalDouble actualKg = row.amount(Slot.ALL_PASSENGER_MASS);
-        requireWeight(row, passengers, actualKg, Slot.ALL_PASSENGER_MASS, Slot.ALL_COUNT);
+        OptionalDouble actualKg = row.amount(PartSlot.ALL_PASSENGER_MASS);
+        requireWeight(row, passengers, actualKg, PartSlot.ALL_PASSENGER_MASS, PartSlot.ALL_COUNT);
         return passengers;
     }
 

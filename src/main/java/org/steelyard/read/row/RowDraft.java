@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,13 +11,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.steelyard.model.input.ColumnUnit;
+import org.steelyard.model.input.Field;
+import org.steelyard.model.input.PartSlot;
 import org.steelyard.model.input.ProblemCode;
+import org.steelyard.model.input.Slot;
 import org.steelyard.model.loading.Passengers;
 import org.steelyard.model.loading.SeatRowLoad;
 import org.steelyard.model.type.PassengerCategory;
 import org.steelyard.read.heading.BoundColumn;
 import org.steelyard.read.heading.BoundColumns;
-import org.steelyard.read.heading.Slot;
 import org.steelyard.read.table.RawRow;
 import org.steelyard.read.table.RowProblems;
 import org.steelyard.read.text.Blanks;
@@ -29,7 +30,7 @@ import org.steelyard.read.text.Blanks;
  */
 public final class RowDraft {
 
-    private static final int SLOTS = Slot.ALL.size();
+    private static final int SLOTS = Slot.count();
     private static final int CATEGORIES = 5;
 
     private final RawRow row;
@@ -138,7 +139,7 @@ public final class RowDraft {
     /** Notes the unit that the cell of a column says itself. */
     void unit(BoundColumn column, ColumnUnit unit) {
         if (unitsInCells.isEmpty()) {
-            unitsInCells = new EnumMap<>(Slot.class);
+            unitsInCells = new HashMap<>();
         }
         unitsInCells.put(column.slot(), unit);
     }
@@ -162,13 +163,13 @@ public final class RowDraft {
             }
         } else if (place >= 0) {
             addAt(column, place, value);
-        } else if (slot == Slot.ALL_COUNT || slot == Slot.ALL_INFANTS) {
+        } else if (slot == PartSlot.ALL_COUNT || slot == PartSlot.ALL_INFANTS) {
             allCounts[index(column.rule().category())] += (int) value;
         }
     }
 
     private void addAt(BoundColumn column, int place, double value) {
-        if (column.slot() == Slot.ZONE_COUNT || column.slot() == Slot.ZONE_INFANTS) {
+        if (column.slot() == Field.PASSENGERS || column.slot() == PartSlot.ZONE_INFANTS) {
             zoneCounts[place * CATEGORIES + index(column.rule().category())] += (int) value;
         } else {
             addAt(column.slot(), place, value);
@@ -176,8 +177,8 @@ public final class RowDraft {
     }
 
     private void addAt(Slot slot, int place, double value) {
-        switch (slot) {
-            case ZONE_MASS -> {
+        switch (slot.field()) {
+            case PASSENGER_MASS -> {
                 zoneKg[place] += value;
                 zoneKgGiven[place] = true;
             }
@@ -187,9 +188,9 @@ public final class RowDraft {
                 bagKg[place] += value;
                 bagKgGiven[place] = true;
             }
-            case TANK -> tankKg[place] += value;
-            case CREW_STATION -> stationCounts[place] += (int) value;
-            case CREW_STATION_MASS -> {
+            case FUEL -> tankKg[place] += value;
+            case CREW -> stationCounts[place] += (int) value;
+            case CREW_MASS -> {
                 stationKg[place] += value;
                 stationKgGiven[place] = true;
             }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.steelyard.model.finding.Phase;
 import org.steelyard.model.input.BlankLoad;
+import org.steelyard.model.input.Slot;
 import org.steelyard.model.trim.FlapName;
 import org.steelyard.model.trim.TrimScale;
 import org.steelyard.model.trim.TrimUnit;
@@ -16,7 +17,6 @@ import org.steelyard.model.type.Hold;
 import org.steelyard.model.type.Pantry;
 import org.steelyard.model.type.Tank;
 import org.steelyard.read.heading.BoundColumn;
-import org.steelyard.read.heading.Slot;
 import org.steelyard.read.text.KnownNames;
 
 /** What each column of one file means for one type, looked up once; or for a row whose tail is unknown. */
@@ -106,11 +106,14 @@ public final class TypePlan {
     }
 
     private Optional<KnownNames> placesOf(Slot slot) {
-        return switch (slot) {
-            case ZONE_COUNT, ZONE_INFANTS, ZONE_MASS, PASSENGERS_CHANGE -> Optional.of(zones);
+        if (slot.isTotal()) {
+            return Optional.empty();
+        }
+        return switch (slot.field()) {
+            case PASSENGERS, PASSENGER_MASS, PASSENGERS_CHANGE -> Optional.of(zones);
             case HOLD_MASS, HOLD_BAGS, BAG_MASS, HOLD_MASS_CHANGE, HOLD_BAGS_CHANGE -> Optional.of(holds);
-            case TANK, FUEL_CHANGE -> Optional.of(tanks);
-            case CREW_STATION, CREW_STATION_MASS -> Optional.of(stations);
+            case FUEL, FUEL_CHANGE -> Optional.of(tanks);
+            case CREW, CREW_MASS -> Optional.of(stations);
             default -> Optional.empty();
         };
     }
@@ -142,10 +145,10 @@ public final class TypePlan {
 
     /** Says that the type lacks the place of a column, and which it has. */
     String strangePlace(BoundColumn column) {
-        String kind = switch (column.slot()) {
-            case ZONE_COUNT, ZONE_INFANTS, ZONE_MASS, PASSENGERS_CHANGE -> "zone";
-            case TANK, FUEL_CHANGE -> "tank";
-            case CREW_STATION, CREW_STATION_MASS -> "crew station";
+        String kind = switch (column.rule().field()) {
+            case PASSENGERS, PASSENGER_MASS, PASSENGERS_CHANGE -> "zone";
+            case FUEL, FUEL_CHANGE -> "tank";
+            case CREW, CREW_MASS -> "crew station";
             default -> "hold";
         };
         String has = placesOf(column.slot()).map(KnownNames::toString).orElse("none");
@@ -158,7 +161,7 @@ public final class TypePlan {
      * the type has no scale for are kept as they are: mass and CG are known without.
      */
     Optional<String> known(Slot slot, String text) {
-        return switch (slot) {
+        return switch (slot.field()) {
             case FLAPS -> Optional.of(setting(flaps, FlapName.of(text)));
             case LANDING_FLAPS -> Optional.of(setting(landingFlaps, FlapName.of(text)));
             case THRUST -> Optional.of(setting(thrusts, text));
@@ -175,7 +178,7 @@ public final class TypePlan {
 
     /** The names that a text must be one of; empty where any will do. */
     Optional<KnownNames> namesFor(Slot slot) {
-        return switch (slot) {
+        return switch (slot.field()) {
             case SCHEME -> Optional.of(schemes);
             case PANTRY -> type.isEmpty() ? Optional.empty() : Optional.of(pantries);
             default -> Optional.empty();

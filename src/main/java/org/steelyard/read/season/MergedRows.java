@@ -6,7 +6,6 @@ import org.steelyard.model.input.ColumnMap.MergedCells;
 import org.steelyard.model.input.Field;
 import org.steelyard.read.heading.Binding;
 import org.steelyard.read.heading.BoundColumn;
-import org.steelyard.read.heading.Slot;
 import org.steelyard.read.table.CellKind;
 import org.steelyard.read.table.MergedArea;
 import org.steelyard.read.table.RawRow;
@@ -86,7 +85,7 @@ final class MergedRows {
             texts[index] = one.text();
             kinds[index] = one.kind();
             filled++;
-        } else if (column.slot() == Slot.EXTRA) {
+        } else if (column.slot() == Field.EXTRA) {
             leftBlank++;
         } else {
             texts[index] = one.area().toString();

@@ -5,11 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.steelyard.model.input.ColumnMap;
+import org.steelyard.model.input.Field;
+import org.steelyard.model.input.PartSlot;
 import org.steelyard.read.heading.Binding;
 import org.steelyard.read.heading.BoundColumn;
 import org.steelyard.read.heading.BoundColumns;
 import org.steelyard.read.heading.HeadingSearch;
-import org.steelyard.read.heading.Slot;
 import org.steelyard.read.loading.ItemBook;
 import org.steelyard.read.row.Tails;
 import org.steelyard.read.table.LeftOut;
@@ -81,8 +82,8 @@ final class OpenTable implements OpenRows {
             all.add("columns left out: " + String.join(", ", binding.leftOut()));
         }
         BoundColumns columns = binding.columns();
-        boolean burns = columns.has(Slot.TRIP_FUEL) || columns.has(Slot.TANK) || columns.has(Slot.ALL_FUEL);
-        if (burns && !columns.has(Slot.TAXI_FUEL)) {
+        boolean burns = columns.has(Field.TRIP_FUEL) || columns.has(Field.FUEL) || columns.has(PartSlot.ALL_FUEL);
+        if (burns && !columns.has(Field.TAXI_FUEL)) {
             all.add("there is no column for taxi fuel: it is taken as 0");
         }
         return all;

@@ -3,15 +3,16 @@ package org.steelyard.read.season;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.steelyard.model.input.Field;
 import org.steelyard.model.input.InputProblem;
 import org.steelyard.model.input.RejectedRow;
 import org.steelyard.model.input.SkipKind;
 import org.steelyard.model.input.SkippedRow;
+import org.steelyard.model.input.Slot;
 import org.steelyard.model.input.SourceForm;
 import org.steelyard.model.loading.Loading;
 import org.steelyard.model.loading.Origin;
 import org.steelyard.read.heading.Binding;
-import org.steelyard.read.heading.Slot;
 import org.steelyard.read.loading.ItemBook;
 import org.steelyard.read.loading.ItemParser;
 import org.steelyard.read.loading.RowParser;
@@ -29,7 +30,7 @@ import org.steelyard.read.text.Blanks;
 public final class TableReader implements RowReader {
 
     private static final int ROOM_FOR_CELLS = 1 << 10;
-    private static final long KEYS = Slot.bits(Slot.FLIGHT, Slot.DATE, Slot.TAIL);
+    private static final long KEYS = Slot.bits(Field.FLIGHT, Field.DATE, Field.TAIL);
 
     private final TableName name;
     private final Binding binding;

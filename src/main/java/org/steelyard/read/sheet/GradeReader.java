@@ -23,7 +23,6 @@ import org.steelyard.model.loading.Origin;
 import org.steelyard.read.heading.Binding;
 import org.steelyard.read.heading.BoundColumn;
 import org.steelyard.read.heading.PlainHeadings;
-import org.steelyard.read.heading.Slot;
 import org.steelyard.read.loading.RowParser;
 import org.steelyard.read.row.ParsedRow;
 import org.steelyard.read.row.Tails;
@@ -199,7 +198,7 @@ public final class GradeReader {
                 text(binding, row, Field.FLIGHT),
                 asked(binding),
                 ClaimCells.of(binding, row));
-        if (!binding.columns().has(Slot.TAIL)) {
+        if (!binding.columns().has(Field.TAIL)) {
             add(sheet, Optional.empty());
             return;
         }

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.steelyard.model.input.BlankLoad;
 import org.steelyard.model.input.ColumnUnit;
 import org.steelyard.model.input.Field;
+import org.steelyard.model.input.Slot;
 import org.steelyard.model.input.SourceForm;
 import org.steelyard.read.row.Fixtures;
 import org.steelyard.read.row.TypePlan;

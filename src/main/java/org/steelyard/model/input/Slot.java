@@ -1,0 +1,73 @@
+package org.steelyard.model.input;
+
+import org.steelyard.model.type.PassengerCategory;
+
+/**
+ * What the cells of one column add to: a field, by place where it has places, or that part of a field which stands
+ * apart, as its total. Sets of them are the bits of a long.
+ */
+public sealed interface Slot permits Field, PartSlot {
+
+    /** The field whose values it takes. */
+    Field field();
+
+    /** What it is called in messages. */
+    String label();
+
+    /** Its position in the arrays of one row, which are never stored. */
+    int index();
+
+    /** Whether it is for all places of its field together. */
+    default boolean isTotal() {
+        return false;
+    }
+
+    /** Whether several columns may mean it: their values add up, or stand beside each other. */
+    boolean takesSeveral();
+
+    /** Whether its sums are in kg. */
+    default boolean isMass() {
+        Field.Kind kind = field().kind();
+        return (kind == Field.Kind.MASS || kind == Field.Kind.FUEL) && field() != Field.ITEM_MASS;
+    }
+
+    default long bit() {
+        return 1L << index();
+    }
+
+    /** How many there are. */
+    static int count() {
+        return PartSlot.FIRST + PartSlot.values().length;
+    }
+
+    /** A set of slots. */
+    static long bits(Slot... slots) {
+        long bits = 0;
+        for (Slot slot : slots) {
+            bits |= slot.bit();
+        }
+        return bits;
+    }
+
+    /** The first of a set that is not empty. */
+    static Slot first(long slots) {
+        int index = Long.numberOfTrailingZeros(slots);
+        return index < PartSlot.FIRST ? Field.values()[index] : PartSlot.values()[index - PartSlot.FIRST];
+    }
+
+    /** The slot of a column. A student's figures do not belong to the loading and are carried along. */
+    static Slot of(ColumnRule rule) {
+        Field field = rule.field();
+        boolean infants = field == Field.PASSENGERS && rule.category() == PassengerCategory.INFANT;
+        if (rule.place().isBlank() || infants) {
+            for (PartSlot part : PartSlot.values()) {
+                if (part.field() == field
+                        && part.isTotal() == rule.place().isBlank()
+                        && part.isOfInfants() == infants) {
+                    return part;
+                }
+            }
+        }
+        return field.isOfSheet() ? Field.EXTRA : field;
+    }
+}
