@@ -27,8 +27,11 @@ import org.apache.hadoop.conf.Configuration;
 import org.apache.parquet.example.data.Group;
 import org.apache.parquet.hadoop.ParquetReader;
 import org.apache.parquet.hadoop.example.GroupReadSupport;
-import org.steelyard.report.text.OutputColumn;
-import org.steelyard.report.output.csv.OutputRows;
+import org.steelyard.report.column.ColumnList;
+import org.steelyard.report.column.FindingList;
+import org.steelyard.report.column.FlightList;
+import org.steelyard.report.column.ListColumn;
+import org.steelyard.report.text.CsvLine;
 
 /**
  * Holds the reports of a season that was audited on Spark against those of one machine: {@code SameAsOneMachine
@@ -67,8 +70,8 @@ final class SameAsOneMachine {
 
     static SameAsOneMachine compare(Path one, Path spark) throws IOException {
         SameAsOneMachine all = new SameAsOneMachine(one, spark);
-        all.rows("flights", OutputRows.flightColumns());
-        all.rows("findings", OutputRows.findingColumns());
+        all.rows("flights", FlightList.COLUMNS);
+        all.rows("findings", FindingList.COLUMNS);
         all.rejected();
         all.statistics();
         all.run();
@@ -82,7 +85,7 @@ final class SameAsOneMachine {
 
     // flights and findings
 
-    private void rows(String name, List<OutputColumn> columns) throws IOException {
+    private <T> void rows(String name, ColumnList<T> columns) throws IOException {
         Sorted exact = new Sorted();
         records(one.resolve(name + ".csv"), exact::add);
         Sorted parts = new Sorted();
@@ -92,28 +95,27 @@ final class SameAsOneMachine {
                     .withConf(new Configuration(false))
                     .build()) {
                 for (Group row = rows.read(); row != null; row = rows.read()) {
-                    parts.add(OutputRows.line(cells(row, columns)));
+                    parts.add(line(row, columns.inFiles()));
                 }
             }
         }
         same(name, exact.digest(), parts.digest());
     }
 
-    private static List<Object> cells(Group row, List<OutputColumn> columns) {
-        List<Object> cells = new ArrayList<>();
+    private static <T> String line(Group row, List<ListColumn<T>> columns) {
+        CsvLine line = new CsvLine();
         for (int i = 0; i < columns.size(); i++) {
             if (row.getFieldRepetitionCount(i) == 0) {
-                cells.add(null);
+                line.blank();
             } else {
-                cells.add(
-                        switch (columns.get(i).kind()) {
-                            case TEXT -> row.getString(i, 0);
-                            case WHOLE -> row.getLong(i, 0);
-                            case NUMBER -> row.getDouble(i, 0);
-                        });
+                switch (columns.get(i).kind()) {
+                    case TEXT, SENTENCE, SETTING, MARK, DATE -> line.text(row.getString(i, 0));
+                    case WHOLE -> line.whole(row.getLong(i, 0));
+                    case NUMBER -> line.number(row.getDouble(i, 0));
+                }
             }
         }
-        return cells;
+        return new String(line.end(), StandardCharsets.UTF_8);
     }
 
     /** The records of a file of ours below its headings, with their line ends; a record may go over several lines. */

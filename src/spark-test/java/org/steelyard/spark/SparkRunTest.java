@@ -165,7 +165,7 @@ class SparkRunTest {
 
     private static List<List<Object>> rows(Path parquet) throws IOException {
         List<List<Object>> rows = new ArrayList<>();
-        var columns = org.steelyard.report.output.csv.OutputRows.flightColumns();
+        var columns = org.steelyard.report.column.FlightList.COLUMNS.inFiles();
         try (var reader = org.apache.parquet.hadoop.ParquetReader.builder(
                         new org.apache.parquet.hadoop.example.GroupReadSupport(),
                         new org.apache.hadoop.fs.Path(parquet.toUri()))
@@ -182,10 +182,9 @@ class SparkRunTest {
         return rows;
     }
 
-    private static String plain(String value, org.steelyard.report.text.OutputColumn.Kind kind) {
-        return kind == org.steelyard.report.text.OutputColumn.Kind.NUMBER
-                ? org.steelyard.report.output.csv.OutputRows.line(List.of(Double.parseDouble(value)))
-                        .strip()
+    private static String plain(String value, org.steelyard.report.column.ListColumn.Kind kind) {
+        return kind == org.steelyard.report.column.ListColumn.Kind.NUMBER
+                ? org.steelyard.report.text.PlainNumber.of(Double.parseDouble(value))
                 : value;
     }
 

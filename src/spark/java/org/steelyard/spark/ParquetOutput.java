@@ -15,19 +15,27 @@ import org.apache.parquet.schema.LogicalTypeAnnotation;
 import org.apache.parquet.schema.MessageType;
 import org.apache.parquet.schema.PrimitiveType.PrimitiveTypeName;
 import org.apache.parquet.schema.Types;
+import org.steelyard.report.column.ColumnList;
+import org.steelyard.report.column.ListColumn;
 import org.steelyard.report.text.Caution;
-import org.steelyard.report.text.OutputColumn;
+import org.steelyard.report.text.ListCells;
 
-/** A Parquet file being written, with the caution in its notes. */
-final class ParquetOutput implements Closeable {
+/**
+ * A list being written as a Parquet file, with the caution in its notes.
+ *
+ * @param <T> what a row is of
+ */
+final class ParquetOutput<T> implements Closeable {
 
     private final Path file;
+    private final List<ListColumn<T>> columns;
     private final ParquetWriter<Group> writer;
     private final SimpleGroupFactory groups;
 
-    ParquetOutput(Path file, String name, List<OutputColumn> columns) throws IOException {
+    ParquetOutput(Path file, String name, ColumnList<T> list) throws IOException {
         this.file = file;
-        MessageType schema = schema(name, columns);
+        columns = list.inFiles();
+        MessageType schema = schema(name);
         groups = new SimpleGroupFactory(schema);
         writer = ExampleParquetWriter.builder(new LocalOutputFile(file))
                 .withType(schema)
@@ -37,11 +45,11 @@ final class ParquetOutput implements Closeable {
                 .build();
     }
 
-    static MessageType schema(String name, List<OutputColumn> columns) {
+    private MessageType schema(String name) {
         Types.MessageTypeBuilder schema = Types.buildMessage();
-        for (OutputColumn column : columns) {
+        for (ListColumn<T> column : columns) {
             switch (column.kind()) {
-                case TEXT ->
+                case TEXT, SENTENCE, SETTING, MARK, DATE ->
                     schema.optional(PrimitiveTypeName.BINARY)
                             .as(LogicalTypeAnnotation.stringType())
                             .named(column.name());
@@ -52,24 +60,50 @@ final class ParquetOutput implements Closeable {
         return schema.named(name);
     }
 
-    void write(List<Object> cells) throws IOException {
-        Group row = groups.newGroup();
-        for (int i = 0; i < cells.size(); i++) {
-            Object cell = cells.get(i);
-            if (cell instanceof String text) {
-                row.add(i, text);
-            } else if (cell instanceof Long number) {
-                row.add(i, number);
-            } else if (cell instanceof Double number) {
-                row.add(i, number);
-            }
-        }
-        writer.write(row);
+    void write(T item) throws IOException {
+        GroupCells row = new GroupCells(groups.newGroup());
+        columns.forEach(column -> column.cell().add(item, row));
+        writer.write(row.group);
     }
 
     @Override
     public void close() throws IOException {
         writer.close();
         ParquetFooter.settle(file);
+    }
+
+    /** The cells of one row; one without content stays away. */
+    private static final class GroupCells implements ListCells {
+
+        private final Group group;
+        private int next;
+
+        GroupCells(Group group) {
+            this.group = group;
+        }
+
+        @Override
+        public ListCells text(String text) {
+            group.add(next++, text);
+            return this;
+        }
+
+        @Override
+        public ListCells whole(long number) {
+            group.add(next++, number);
+            return this;
+        }
+
+        @Override
+        public ListCells number(double number) {
+            group.add(next++, number);
+            return this;
+        }
+
+        @Override
+        public ListCells blank() {
+            next++;
+            return this;
+        }
     }
 }

@@ -18,9 +18,10 @@ import org.steelyard.read.row.ParsedRow;
 import org.steelyard.read.table.RawRow;
 import org.steelyard.read.season.RawRows;
 import org.steelyard.read.season.RowReader;
+import org.steelyard.report.column.FindingList;
+import org.steelyard.report.column.FlightList;
 import org.steelyard.report.file.FileSum;
 import org.steelyard.report.season.MergedReports;
-import org.steelyard.report.output.csv.OutputRows;
 import org.steelyard.report.season.PartReports;
 import org.steelyard.run.DuplicateText;
 import org.steelyard.run.RowAuditor;
@@ -84,8 +85,10 @@ final class PieceAudit {
             PartReports others = new PartReports(scratch.folder());
             try (OpenPiece open = OpenPiece.open(piece, setup, store);
                     others;
-                    ParquetOutput flightRows = new ParquetOutput(flights, "flight", OutputRows.flightColumns());
-                    ParquetOutput findingRows = new ParquetOutput(findings, "finding", OutputRows.findingColumns())) {
+                    ParquetOutput<AuditedFlight> flightRows =
+                            new ParquetOutput<>(flights, "flight", FlightList.COLUMNS);
+                    ParquetOutput<FindingList.Found> findingRows =
+                            new ParquetOutput<>(findings, "finding", FindingList.COLUMNS)) {
                 for (Optional<RawRows> batch = open.next(); batch.isPresent(); batch = open.next()) {
                     audit(batch.get(), others, flightRows, findingRows);
                 }
@@ -108,7 +111,7 @@ final class PieceAudit {
         part.written.add(new Part.Written(dataSet, piece.number(), address, FileSum.of(file)));
     }
 
-    private void audit(RawRows batch, PartReports others, ParquetOutput flights, ParquetOutput findings)
+    private void audit(RawRows batch, PartReports others, ParquetOutput<AuditedFlight> flights, ParquetOutput<FindingList.Found> findings)
             throws IOException {
         List<ParsedRow> parsed = batch.parse();
         for (int i = 0; i < parsed.size(); i++) {
@@ -151,8 +154,8 @@ final class PieceAudit {
             RowReader reader,
             RawRow row,
             PartReports others,
-            ParquetOutput flights,
-            ParquetOutput findings)
+            ParquetOutput<AuditedFlight> flights,
+            ParquetOutput<FindingList.Found> findings)
             throws IOException {
         Twice judged = twice.get(index++);
         if (judged != null && !stands(judged, loading, reader, row, others)) {
@@ -167,8 +170,8 @@ final class PieceAudit {
                 MergedReports.pageRank(place),
                 () -> new Part.Shown(piece.file(), sheet, row));
         place++;
-        flights.write(OutputRows.flight(flight));
-        for (List<Object> finding : OutputRows.findings(flight)) {
+        flights.write(flight);
+        for (FindingList.Found finding : FindingList.of(flight)) {
             findings.write(finding);
         }
     }

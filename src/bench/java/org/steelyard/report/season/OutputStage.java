@@ -4,8 +4,7 @@ import org.steelyard.report.output.SkippedRows;
 import org.steelyard.report.file.OutputFile;
 import org.steelyard.report.output.RunFacts;
 import org.steelyard.report.output.book.SeasonWorkbookOutput;
-import org.steelyard.report.output.csv.FindingsCsv;
-import org.steelyard.report.output.csv.FlightsCsv;
+import org.steelyard.report.output.csv.ListCsv;
 import org.steelyard.report.output.page.ReportPage;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -23,8 +22,8 @@ public final class OutputStage {
     public static SeasonReports open(Path folder, Policy policy, String name) throws IOException {
         return SeasonReports.open(folder, SEASON, policy, (staged, rules, outputs) -> outputs.add(
                 switch (name) {
-                    case "flights" -> new FlightsCsv(staged.file(OutputFile.FLIGHTS));
-                    case "findings" -> new FindingsCsv(staged.file(OutputFile.FINDINGS));
+                    case "flights" -> ListCsv.flights(staged.file(OutputFile.FLIGHTS));
+                    case "findings" -> ListCsv.findings(staged.file(OutputFile.FINDINGS));
                     case "workbook" -> new SeasonWorkbookOutput(staged.file(OutputFile.SEASON), rules);
                     case "page" -> new ReportPage(staged.file(OutputFile.PAGE), staged.scratch("page.waiting"));
                     default -> throw new IllegalArgumentException(name);

@@ -20,10 +20,8 @@ import org.steelyard.report.output.RunFacts;
 import org.steelyard.report.output.SeasonOutput;
 import org.steelyard.report.output.SeasonResult;
 import org.steelyard.report.output.book.SeasonWorkbookOutput;
-import org.steelyard.report.output.csv.FindingsCsv;
-import org.steelyard.report.output.csv.FlightsCsv;
+import org.steelyard.report.output.csv.ListCsv;
 import org.steelyard.report.output.csv.RejectedCsv;
-import org.steelyard.report.output.csv.RoomCsv;
 import org.steelyard.report.output.csv.RunJson;
 import org.steelyard.report.output.csv.SkippedCsv;
 import org.steelyard.report.output.csv.StatisticsCsv;
@@ -97,7 +95,7 @@ public final class SeasonReports implements AutoCloseable {
             throws IOException {
         Outputs files = room
                 ? (folder, rules, outputs) -> {
-                    outputs.add(new RoomCsv(folder.file(OutputFile.ROOM)));
+                    outputs.add(ListCsv.room(folder.file(OutputFile.ROOM)));
                     all(folder, rules, outputs);
                 }
                 : SeasonReports::all;
@@ -123,8 +121,8 @@ public final class SeasonReports implements AutoCloseable {
 
     /** The files of a season in the order in which they are written and moved; what names the others comes last. */
     static void all(StagedFolder folder, Policy policy, List<SeasonOutput> outputs) throws IOException {
-        outputs.add(new FlightsCsv(folder.file(OutputFile.FLIGHTS)));
-        outputs.add(new FindingsCsv(folder.file(OutputFile.FINDINGS)));
+        outputs.add(ListCsv.flights(folder.file(OutputFile.FLIGHTS)));
+        outputs.add(ListCsv.findings(folder.file(OutputFile.FINDINGS)));
         outputs.add(new StatisticsCsv(folder.file(OutputFile.STATISTICS)));
         outputs.add(new RejectedCsv(folder.file(OutputFile.REJECTED), folder.scratch("rejected.waiting")));
         outputs.add(new SkippedCsv(folder.file(OutputFile.SKIPPED)));
