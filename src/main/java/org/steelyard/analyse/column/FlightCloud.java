@@ -87,14 +87,14 @@ public final class FlightCloud {
     public List<OfType> byType(int most) {
         List<PriorityQueue<Integer>> kept = new ArrayList<>();
         List<List<Integer>> breached = new ArrayList<>();
-        int types = columns.types.groups();
-        for (int type = 0; type < types; type++) {
+        GroupColumn<String> types = columns.column(GroupKind.TYPE);
+        for (int type = 0; type < types.groups(); type++) {
             kept.add(new PriorityQueue<>(
                     Comparator.<Integer>comparingLong(this::rank).reversed()));
             breached.add(new ArrayList<>());
         }
         for (int flight = 0; flight < flights; flight++) {
-            int type = columns.types.of(flight);
+            int type = types.of(flight);
             PriorityQueue<Integer> others = kept.get(type);
             if (columns.status(flight) == Status.BREACHED) {
                 breached.get(type).add(flight);
@@ -107,12 +107,12 @@ public final class FlightCloud {
         }
         Grouped all = figures.byType(Measure.TAKEOFF_CG);
         List<OfType> clouds = new ArrayList<>();
-        for (int type : columns.types.inOrder()) {
+        for (int type : types.inOrder()) {
             List<Point> points = new ArrayList<>();
             breached.get(type).forEach(flight -> points.add(point(flight)));
             kept.get(type).forEach(flight -> points.add(point(flight)));
             points.sort(BY_STATUS);
-            String id = columns.types.key(type);
+            String id = types.key(type);
             clouds.add(new OfType(columns.type(id), all.n(figures.types().find(id)), points));
         }
         return Collections.unmodifiableList(clouds);
@@ -127,12 +127,14 @@ public final class FlightCloud {
     }
 
     private Point point(int flight) {
-        TrimSetting setting = columns.settings.key(columns.settings.of(flight));
+        GroupColumn<String> tails = columns.column(GroupKind.TAIL);
+        TrimSetting setting =
+                columns.settings().key(columns.column(GroupKind.SETTING).of(flight));
         return new Point(
                 flight,
                 columns.status(flight),
                 TrimSetting.words(setting.flaps(), setting.thrust()),
-                columns.tails.label(columns.tails.of(flight)));
+                tails.label(tails.of(flight)));
     }
 
     /** The mixing function of SplitMix64 (Steele, Lea and Flood, 2014). */

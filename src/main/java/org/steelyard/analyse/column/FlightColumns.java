@@ -1,36 +1,26 @@
 package org.steelyard.analyse.column;
 
 import it.unimi.dsi.fastutil.longs.Long2LongOpenHashMap;
-import java.io.Serializable;
 import java.time.LocalDate;
 import java.time.YearMonth;
-import java.time.temporal.IsoFields;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Function;
 import java.util.stream.IntStream;
+import org.steelyard.analyse.column.GroupKind.Week;
 import org.steelyard.analyse.figure.Ascending;
 import org.steelyard.analyse.figure.HistogramCells;
 import org.steelyard.analyse.figure.Measure;
-import org.steelyard.balance.TrimResult;
 import org.steelyard.check.result.AuditedFlight;
 import org.steelyard.check.result.Status;
 import org.steelyard.model.finding.Phase;
-import org.steelyard.model.loading.Extra;
-import org.steelyard.model.loading.FlightIdent;
-import org.steelyard.model.loading.Loading;
 import org.steelyard.model.type.AircraftType;
-import org.steelyard.model.unit.MassMoment;
 
 /**
  * The season as columns of primitives: four numbers, three masses and the groups of every flight, some 55 bytes
@@ -38,32 +28,9 @@ import org.steelyard.model.unit.MassMoment;
  */
 public final class FlightColumns implements SeasonFigures {
 
-    /** An ISO week. */
-    public record Week(int year, int week) implements Serializable {
+    private static final List<Status> STATUSES = List.of(Status.values());
 
-        static final Comparator<Week> IN_TIME =
-                Comparator.comparingInt(Week::year).thenComparingInt(Week::week);
-
-        public static Week of(LocalDate date) {
-            return new Week(date.get(IsoFields.WEEK_BASED_YEAR), date.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR));
-        }
-
-        String label() {
-            return year + (week < 10 ? "-W0" : "-W") + week;
-        }
-    }
-
-    public final GroupColumn<String> types = GroupColumn.ofNames("type");
-    public final GroupColumn<TrimSetting> settings = new GroupColumn<>(
-            "flap setting", setting -> TrimSetting.shown(setting.flaps(), setting.thrust()), TrimSetting.BY_NAME);
-    public final GroupColumn<String> tails = GroupColumn.ofNames("tail");
-    public final GroupColumn<String> routes = GroupColumn.ofNames("route");
-    public final GroupColumn<YearMonth> months =
-            new GroupColumn<>("month", YearMonth::toString, Comparator.naturalOrder());
-    public final GroupColumn<Week> weeks = new GroupColumn<>("week", Week::label, Week.IN_TIME);
-    public final GroupColumn<Band> massBands = new GroupColumn<>("take-off mass", Band::label, Band.IN_ORDER);
-    public final GroupColumn<Band> loadFactors = new GroupColumn<>("load factor", Band::label, Band.IN_ORDER);
-
+    private final Map<GroupKind<?>, GroupColumn<?>> columns = new LinkedHashMap<>();
     private final Map<String, GroupColumn<String>> named = new LinkedHashMap<>();
     private final Map<String, Boolean> seen = new LinkedHashMap<>();
     private final SortedSet<String> leftOut = new TreeSet<>();
@@ -71,12 +38,12 @@ public final class FlightColumns implements SeasonFigures {
     private final Map<Measure, NumberColumn> measures = new EnumMap<>(Measure.class);
     private final Map<Phase, MassColumn> massesKg = new EnumMap<>(Phase.class);
     private final Map<LocalDate, Day> days = new HashMap<>();
-    private final List<GroupColumn<?>> withinTypes = new ArrayList<>(List.of(tails, routes, weeks));
+    private final List<GroupColumn<?>> withinTypes = new ArrayList<>();
 
     /** Of these there may be too many; months and weeks are few, as flights have a year from 1900 to 2199. */
-    private final List<GroupColumn<?>> open = new ArrayList<>(List.of(tails, routes, massBands, loadFactors));
+    private final List<GroupColumn<?>> open = new ArrayList<>();
 
-    private final GroupColumn<Status> statuses = new GroupColumn<>("status", Status::label, Comparator.naturalOrder());
+    private final CodeColumn statuses = new CodeColumn();
     private Measure ascendingBy = Measure.TAKEOFF_CG;
     private Ascending ascending = new Ascending();
 
@@ -86,14 +53,24 @@ public final class FlightColumns implements SeasonFigures {
      * @param by headings of carried columns by which to group, in any case of letters
      */
     public FlightColumns(List<String> by) {
+        GroupKind.ALL.forEach(kind -> columns.put(kind, new GroupColumn<>(kind)));
         for (String name : by) {
             if (named.keySet().stream().noneMatch(name::equalsIgnoreCase)) {
-                named.put(name, GroupColumn.ofNames(name));
+                GroupKind<String> kind = GroupKind.named(name);
+                named.put(name, new GroupColumn<>(kind));
                 seen.put(name, false);
             }
         }
-        withinTypes.addAll(named.values());
-        open.addAll(named.values());
+        List<GroupColumn<?>> all = new ArrayList<>(columns.values());
+        all.addAll(named.values());
+        for (GroupColumn<?> column : all) {
+            if (column.kind().isExplained()) {
+                withinTypes.add(column);
+            }
+            if (column.kind().isOpen()) {
+                open.add(column);
+            }
+        }
         for (Measure measure : Measure.values()) {
             measures.put(measure, new NumberColumn());
         }
@@ -103,20 +80,23 @@ public final class FlightColumns implements SeasonFigures {
     }
 
     public void add(AuditedFlight flight, Status status) {
-        Loading loading = flight.loading();
-        AircraftType type = loading.type();
+        AircraftType type = flight.loading().type();
         typesById.putIfAbsent(type.id(), type);
-        types.add(type.id());
-        settings.add(TrimSetting.of(flight));
-        tails.add(loading.tail().registration());
-        routes.add(loading.flight().route());
-        addTime(loading.flight());
-        massBands.add(Band.ofMass(type, flight.balance().takeoff().massKg()));
-        loadFactors.add(Band.ofLoadFactor(type, flight.balance().distribution()));
-        named.forEach((name, column) -> column.add(value(loading, name)));
+        columns.forEach((kind, column) -> {
+            if (kind != GroupKind.MONTH && kind != GroupKind.WEEK) {
+                column.add(flight);
+            }
+        });
+        addTime(flight);
+        named.forEach((name, column) -> {
+            column.add(flight);
+            seen.computeIfPresent(
+                    name,
+                    (key, found) -> found || GroupKind.carried(flight, name).isPresent());
+        });
         leaveOutWhatIsTooMany();
         addNumbers(flight);
-        statuses.add(status);
+        statuses.add(STATUSES.indexOf(status));
     }
 
     private void leaveOutWhatIsTooMany() {
@@ -132,7 +112,7 @@ public final class FlightColumns implements SeasonFigures {
         leftOut.add(column.grouping());
         withinTypes.remove(column);
         named.values().remove(column);
-        if (column != tails) {
+        if (column.kind() != GroupKind.TAIL) {
             column.leaveOut();
         }
     }
@@ -150,36 +130,19 @@ public final class FlightColumns implements SeasonFigures {
         return withinTypes;
     }
 
-    private void addTime(FlightIdent ident) {
+    private void addTime(AuditedFlight flight) {
+        GroupColumn<YearMonth> months = column(GroupKind.MONTH);
+        GroupColumn<Week> weeks = column(GroupKind.WEEK);
         Day day = days.computeIfAbsent(
-                ident.date(), date -> new Day(months.make(YearMonth.from(date)), weeks.make(Week.of(date))));
+                flight.loading().flight().date(),
+                date -> new Day(months.make(GroupKind.MONTH.of(flight)), weeks.make(GroupKind.WEEK.of(flight))));
         months.add(day.month());
         weeks.add(day.week());
     }
 
-    private String value(Loading loading, String name) {
-        for (Extra extra : loading.extras()) {
-            if (extra.name().equalsIgnoreCase(name)) {
-                seen.put(name, true);
-                return extra.value();
-            }
-        }
-        return "";
-    }
-
     private void addNumbers(AuditedFlight flight) {
-        Function<MassMoment, Double> percent =
-                state -> flight.loading().type().geometry().chord().percentAt(state.armM());
         massesKg.forEach((phase, column) -> column.add(flight.balance().state(phase)));
-        measures.get(Measure.TAKEOFF_CG).add(percent.apply(flight.balance().takeoff()));
-        measures.get(Measure.ZERO_FUEL_CG).add(number(flight.balance().zeroFuel(), percent));
-        measures.get(Measure.LANDING_CG).add(number(flight.balance().landing(), percent));
-        Optional<TrimResult> trim = flight.balance().takeoffTrim();
-        measures.get(Measure.TAKEOFF_TRIM).add(trim.isPresent() ? trim.get().trimUnits() : OptionalDouble.empty());
-    }
-
-    private static OptionalDouble number(Optional<MassMoment> state, Function<MassMoment, Double> percent) {
-        return state.isPresent() ? OptionalDouble.of(percent.apply(state.get())) : OptionalDouble.empty();
+        measures.forEach((measure, column) -> column.add(FlightMeasures.of(flight, measure)));
     }
 
     public int flights() {
@@ -212,7 +175,7 @@ public final class FlightColumns implements SeasonFigures {
     }
 
     Status status(int flight) {
-        return statuses.key(statuses.of(flight));
+        return STATUSES.get(statuses.get(flight));
     }
 
     /** Counts all flights by status for each group of a column; none of one that is left out. */
@@ -231,43 +194,9 @@ public final class FlightColumns implements SeasonFigures {
     }
 
     @Override
-    public GroupColumn<String> types() {
-        return types;
-    }
-
-    @Override
-    public GroupColumn<TrimSetting> settings() {
-        return settings;
-    }
-
-    @Override
-    public GroupNames<String> tails() {
-        return open.contains(tails) ? tails : tails.others(List.of());
-    }
-
-    @Override
-    public GroupColumn<String> routes() {
-        return routes;
-    }
-
-    @Override
-    public GroupColumn<YearMonth> months() {
-        return months;
-    }
-
-    @Override
-    public GroupColumn<Week> weeks() {
-        return weeks;
-    }
-
-    @Override
-    public GroupColumn<Band> massBands() {
-        return massBands;
-    }
-
-    @Override
-    public GroupColumn<Band> loadFactors() {
-        return loadFactors;
+    public <K> GroupNames<K> groups(GroupKind<K> kind) {
+        GroupColumn<K> column = column(kind);
+        return kind == GroupKind.TAIL && !open.contains(column) ? column.others(List.of()) : column;
     }
 
     @Override
@@ -278,7 +207,7 @@ public final class FlightColumns implements SeasonFigures {
         if (!(names instanceof GroupColumn<?> groups)) {
             throw new IllegalArgumentException(names.grouping() + " is no column of these flights");
         }
-        GroupColumn<?> within = measure.byFlaps() ? settings : types;
+        GroupColumn<?> within = measure.byFlaps() ? column(GroupKind.SETTING) : column(GroupKind.TYPE);
         int width = groups.groups();
         return new Buckets(
                 this, measure, flight -> within.of(flight) * width + groups.of(flight), within.groups() * width);
@@ -286,16 +215,21 @@ public final class FlightColumns implements SeasonFigures {
 
     @Override
     public Grouped bySetting(Measure measure) {
-        return new Buckets(this, measure, settings::of, settings.groups());
+        return bucketed(measure, column(GroupKind.SETTING));
     }
 
     @Override
     public Grouped byType(Measure measure) {
-        return new Buckets(this, measure, types::of, types.groups());
+        return bucketed(measure, column(GroupKind.TYPE));
+    }
+
+    private Grouped bucketed(Measure measure, GroupColumn<?> groups) {
+        return new Buckets(this, measure, groups::of, groups.groups());
     }
 
     @Override
     public HistogramCells cells(TrimSetting wanted, Measure measure, double width) {
+        GroupColumn<TrimSetting> settings = column(GroupKind.SETTING);
         int setting = settings.find(wanted);
         NumberColumn column = of(measure);
         Long2LongOpenHashMap counts = new Long2LongOpenHashMap();
@@ -305,6 +239,12 @@ public final class FlightColumns implements SeasonFigures {
             }
         }
         return HistogramCells.of(new TreeMap<>(counts), width);
+    }
+
+    /** The groups of one of the kinds that every season has, flight by flight. */
+    @SuppressWarnings("unchecked")
+    public <K> GroupColumn<K> column(GroupKind<K> kind) {
+        return (GroupColumn<K>) columns.get(kind);
     }
 
     /** The columns that the user named. */

@@ -1,7 +1,6 @@
 package org.steelyard.analyse.column;
 
-import java.util.Comparator;
-import java.util.function.Function;
+import org.steelyard.check.result.AuditedFlight;
 
 /**
  * For every flight the group to which it belongs, as the position of the group among those met so far.
@@ -13,18 +12,14 @@ public final class GroupColumn<K> extends GroupNames<K> {
     private final CodeColumn codes = new CodeColumn();
     private boolean leftOut;
 
-    GroupColumn(String grouping, Function<K, String> label, Comparator<K> order) {
-        super(grouping, label, order);
-    }
-
-    static GroupColumn<String> ofNames(String grouping) {
-        return new GroupColumn<>(grouping, name -> name.isBlank() ? "not given" : name, GroupOrder.BY_NAME);
+    GroupColumn(GroupKind<K> kind) {
+        super(kind);
     }
 
     /** Takes the next flight's group. */
-    void add(K key) {
+    void add(AuditedFlight flight) {
         if (!leftOut) {
-            add(make(key));
+            add(make(kind().of(flight)));
         }
     }
 

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
@@ -18,16 +17,16 @@ public class GroupNames<K> {
     /** By what has more different values nothing is grouped: nobody looks at so many, and they take memory. */
     public static final int MOST_GROUPS = 50_000;
 
-    private final String grouping;
-    private final Function<K, String> label;
-    private final Comparator<K> order;
+    private final GroupKind<K> kind;
     private final Map<K, Integer> positions = new HashMap<>();
     private final List<K> keys = new ArrayList<>();
 
-    GroupNames(String grouping, Function<K, String> label, Comparator<K> order) {
-        this.grouping = grouping;
-        this.label = label;
-        this.order = order;
+    public GroupNames(GroupKind<K> kind) {
+        this.kind = kind;
+    }
+
+    public final GroupKind<K> kind() {
+        return kind;
     }
 
     /** The position of a group, which is made if it is not there. */
@@ -47,7 +46,7 @@ public class GroupNames<K> {
     }
 
     public final String grouping() {
-        return grouping;
+        return kind.name();
     }
 
     public final int groups() {
@@ -59,7 +58,7 @@ public class GroupNames<K> {
     }
 
     public final String label(int position) {
-        return label.apply(keys.get(position));
+        return kind.label(keys.get(position));
     }
 
     /** Lets go of all groups. */
@@ -70,7 +69,7 @@ public class GroupNames<K> {
 
     /** Other groups of the same kind. */
     public final GroupNames<K> others(Iterable<K> others) {
-        GroupNames<K> names = new GroupNames<>(grouping, label, order);
+        GroupNames<K> names = new GroupNames<>(kind);
         others.forEach(names::make);
         return names;
     }
@@ -79,7 +78,7 @@ public class GroupNames<K> {
     public final int[] inOrder() {
         return IntStream.range(0, keys.size())
                 .boxed()
-                .sorted(Comparator.comparing(keys::get, order))
+                .sorted(Comparator.comparing(keys::get, kind.order()))
                 .mapToInt(Integer::intValue)
                 .toArray();
     }

@@ -1,29 +1,22 @@
 package org.steelyard.analyse.column;
 
-import java.time.YearMonth;
 import java.util.List;
-import org.steelyard.analyse.column.FlightColumns.Week;
 import org.steelyard.analyse.figure.HistogramCells;
 import org.steelyard.analyse.figure.Measure;
 
 /** A season's figures put together by groups, from which its statistics are made; however they are held. */
 public interface SeasonFigures {
 
-    GroupNames<String> types();
+    /** The groups of one of the kinds that every season has; none where there are too many. */
+    <K> GroupNames<K> groups(GroupKind<K> kind);
 
-    GroupNames<TrimSetting> settings();
+    default GroupNames<String> types() {
+        return groups(GroupKind.TYPE);
+    }
 
-    GroupNames<String> tails();
-
-    GroupNames<String> routes();
-
-    GroupNames<YearMonth> months();
-
-    GroupNames<Week> weeks();
-
-    GroupNames<Band> massBands();
-
-    GroupNames<Band> loadFactors();
+    default GroupNames<TrimSetting> settings() {
+        return groups(GroupKind.SETTING);
+    }
 
     /** The columns that the user named. */
     List<? extends GroupNames<String>> named();

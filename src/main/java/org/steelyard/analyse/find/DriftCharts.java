@@ -8,6 +8,8 @@ import org.apache.commons.math3.distribution.GammaDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
+import org.steelyard.analyse.column.GroupKind;
+import org.steelyard.analyse.column.GroupNames;
 import org.steelyard.analyse.column.Grouped;
 import org.steelyard.analyse.column.SeasonFigures;
 import org.steelyard.analyse.figure.MeanDifference;
@@ -27,17 +29,19 @@ final class DriftCharts {
 
     private final SeasonFigures figures;
     private final PartTallies tallies;
+    private final GroupNames<GroupKind.Week> allWeeks;
 
     DriftCharts(SeasonFigures figures, PartTallies tallies) {
         this.figures = figures;
         this.tallies = tallies;
+        allWeeks = figures.groups(GroupKind.WEEK);
     }
 
     /** A chart for each type with four weeks and a spread within them. */
     List<DriftChart> all() {
-        int[] weeks = figures.weeks().inOrder();
-        int width = figures.weeks().groups();
-        Grouped buckets = figures.grouped(Measure.TAKEOFF_CG, figures.weeks());
+        int[] weeks = allWeeks.inOrder();
+        int width = allWeeks.groups();
+        Grouped buckets = figures.grouped(Measure.TAKEOFF_CG, allWeeks);
         List<DriftChart> charts = new ArrayList<>();
         for (int type : figures.types().inOrder()) {
             WeekSums sums = new WeekSums();
@@ -97,7 +101,7 @@ final class DriftCharts {
         for (int i = 0; i < counts.length; i++) {
             double reach = factor * sd * Math.sqrt(1 / counts[i] - 1.0 / sums.n);
             weeks.add(new Week(
-                    figures.weeks().label(sums.weeks.get(i)), (long) counts[i], means[i], mean - reach, mean + reach));
+                    allWeeks.label(sums.weeks.get(i)), (long) counts[i], means[i], mean - reach, mean + reach));
         }
         return new DriftChart(
                 figures.types().key(type), sums.n, mean, sd, factor, weeks, shift(type, sums, counts, means));
@@ -112,9 +116,9 @@ final class DriftCharts {
         }
         List<Integer> after = sums.weeks.subList(at, sums.weeks.size());
         List<PartPull> reasons =
-                tallies.reasons(figures.weeks().grouping(), type, after::contains, week -> !after.contains(week));
+                tallies.reasons(allWeeks.grouping(), type, after::contains, week -> !after.contains(week));
         return Optional.of(new Shift(
-                figures.weeks().label(sums.weeks.get(at)),
+                allWeeks.label(sums.weeks.get(at)),
                 mean(counts, means, 0, at),
                 mean(counts, means, at, counts.length),
                 chance,

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.steelyard.analyse.column.GroupKind;
 import org.steelyard.analyse.column.GroupNames;
 import org.steelyard.analyse.column.Grouped;
 import org.steelyard.analyse.column.SeasonFigures;
@@ -21,14 +22,12 @@ final class GroupSpreads {
     }
 
     static List<GroupSpread> of(SeasonFigures figures) {
-        List<GroupNames<?>> groupings = new ArrayList<>(List.of(
-                figures.types(),
-                figures.settings(),
-                figures.tails(),
-                figures.routes(),
-                figures.months(),
-                figures.massBands(),
-                figures.loadFactors()));
+        List<GroupNames<?>> groupings = new ArrayList<>();
+        for (GroupKind<?> kind : GroupKind.ALL) {
+            if (kind != GroupKind.WEEK) { // of weeks there are charts
+                groupings.add(figures.groups(kind));
+            }
+        }
         groupings.addAll(figures.named());
         GroupSpreads all = new GroupSpreads(figures);
         // measure by measure, as the figures of one are put in order once for all groupings; these side by side, as

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.steelyard.analyse.column.GroupKind;
 import org.steelyard.analyse.column.GroupNames;
 import org.steelyard.analyse.column.GroupOrder;
 import org.steelyard.analyse.column.Grouped;
@@ -50,8 +51,8 @@ final class GroupsApart {
     GroupsApart(SeasonFigures figures, PartTallies tallies) {
         this.figures = figures;
         this.tallies = tallies;
-        kinds.add(figures.tails());
-        kinds.add(figures.routes());
+        kinds.add(figures.groups(GroupKind.TAIL));
+        kinds.add(figures.groups(GroupKind.ROUTE));
         kinds.addAll(figures.named());
         kinds.removeIf(figures::isLeftOut);
         byType = figures.byType(Measure.TAKEOFF_CG);

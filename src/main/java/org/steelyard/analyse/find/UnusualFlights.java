@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.PriorityQueue;
 import java.util.Set;
 import org.steelyard.analyse.column.FlightColumns;
+import org.steelyard.analyse.column.GroupKind;
 import org.steelyard.analyse.column.Grouped;
 import org.steelyard.analyse.column.SeasonFigures;
 import org.steelyard.analyse.column.TrimSetting;
@@ -80,7 +81,7 @@ public final class UnusualFlights {
     /** Takes the flight that the columns took last. */
     public void add(AuditedFlight flight, Optional<PartFigures> parts) {
         int index = columns.flights() - 1;
-        int setting = columns.settings.of(index);
+        int setting = columns.column(GroupKind.SETTING).of(index);
         for (Measure measure : MEASURES) {
             List<Extremes> bySetting = kept.get(measure);
             while (bySetting.size() <= setting) {
@@ -130,7 +131,7 @@ public final class UnusualFlights {
 
     private Map<Long, UnusualFlight> find(Measure measure, TrimSetting setting, Values values, PartTallies tallies) {
         Map<Long, UnusualFlight> found = new HashMap<>();
-        int position = columns.settings.find(setting);
+        int position = columns.settings().find(setting);
         if (values.n() < Spread.FEW || position < 0) {
             return found;
         }

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.function.IntPredicate;
 import org.steelyard.analyse.column.FlightColumns;
 import org.steelyard.analyse.column.GroupColumn;
+import org.steelyard.analyse.column.GroupKind;
 import org.steelyard.analyse.column.Grouped;
 import org.steelyard.analyse.column.SeasonFigures;
 import org.steelyard.analyse.column.TrimSetting;
@@ -65,10 +66,10 @@ public final class PartTallies {
         PartFigures figures = PartFigures.of(flight, parts);
         int index = columns.flights() - 1;
         OptionalDouble trim = columns.of(Measure.TAKEOFF_TRIM).at(index);
-        int typeCode = columns.types.of(index);
+        int typeCode = columns.column(GroupKind.TYPE).of(index);
         double[] all = figures.all();
         tally(byType, typeCode, parts).add(figures, all, OptionalDouble.empty());
-        tally(bySetting, columns.settings.of(index), parts).add(figures, all, trim);
+        tally(bySetting, columns.column(GroupKind.SETTING).of(index), parts).add(figures, all, trim);
         forgetWhatIsLeftOut(columns.withinTypes());
         for (GroupColumn<?> column : columns.withinTypes()) {
             add(new Key(column.grouping(), typeCode, column.of(index)), parts, all);

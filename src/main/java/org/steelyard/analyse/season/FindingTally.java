@@ -11,7 +11,7 @@ import org.steelyard.model.finding.FindingCode;
 import org.steelyard.model.finding.Severity;
 
 /** Counts findings by kind and severity, and the flights that have them. */
-final class FindingTally implements Serializable {
+public final class FindingTally implements Serializable {
 
     private static final long serialVersionUID = 1;
 
@@ -41,7 +41,7 @@ final class FindingTally implements Serializable {
                         .merge(kind)));
     }
 
-    List<FindingCount> counts() {
+    public List<FindingCount> counts() {
         List<FindingCount> counts = new ArrayList<>();
         kinds.forEach((severity, codes) -> codes.forEach(
                 (code, kind) -> counts.add(new FindingCount(code, severity, kind.findings, kind.flights))));

@@ -14,8 +14,10 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import org.steelyard.analyse.column.FlightCloud;
+import org.steelyard.analyse.column.FlightMeasures;
 import org.steelyard.analyse.column.TrimSetting;
 import org.steelyard.analyse.figure.Excess;
+import org.steelyard.analyse.figure.Measure;
 import org.steelyard.analyse.find.UnusualFlight;
 import org.steelyard.check.result.AuditedFlight;
 import org.steelyard.check.result.Status;
@@ -108,7 +110,8 @@ public final class FlightChoice<R extends Serializable> implements Serializable 
             }
         }
         TrimSetting setting = TrimSetting.of(flight);
-        kept |= unusual("CG", setting, MergeableTally.cg(flight), place);
+        kept |= unusual(
+                "CG", setting, FlightMeasures.of(flight, Measure.TAKEOFF_CG).orElseThrow(), place);
         var trim = flight.balance().takeoffTrim();
         if (trim.isPresent() && trim.get().trimUnits().isPresent()) {
             kept |= unusual("trim", setting, trim.get().trimUnits().getAsDouble(), place);

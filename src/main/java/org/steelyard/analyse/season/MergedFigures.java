@@ -1,17 +1,13 @@
 package org.steelyard.analyse.season;
 
-import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
-import org.steelyard.analyse.column.Band;
-import org.steelyard.analyse.column.FlightColumns;
-import org.steelyard.analyse.column.FlightColumns.Week;
+import org.steelyard.analyse.column.GroupKind;
 import org.steelyard.analyse.column.GroupNames;
 import org.steelyard.analyse.column.Grouped;
 import org.steelyard.analyse.column.SeasonFigures;
@@ -28,98 +24,41 @@ final class MergedFigures implements SeasonFigures {
 
     private final MergeableTally tally;
     private final Map<String, GroupNames<?>> names = new LinkedHashMap<>();
-    private final Map<GroupNames<?>, String> ids = new HashMap<>();
-    private final List<GroupNames<String>> named = new ArrayList<>();
-    private final GroupNames<String> types;
-    private final GroupNames<TrimSetting> settings;
-    private final GroupNames<String> tails;
-    private final GroupNames<String> routes;
-    private final GroupNames<YearMonth> months;
-    private final GroupNames<Week> weeks;
-    private final GroupNames<Band> massBands;
-    private final GroupNames<Band> loadFactors;
 
     MergedFigures(MergeableTally tally) {
         this.tally = tally;
-        FlightColumns kinds = new FlightColumns(tally.named());
-        types = known(kinds.types);
-        settings = known(kinds.settings);
-        tails = known(kinds.tails);
-        routes = known(kinds.routes);
-        months = known(kinds.months);
-        weeks = known(kinds.weeks);
-        massBands = known(kinds.massBands);
-        loadFactors = known(kinds.loadFactors);
-        kinds.named().forEach(kind -> named.add(known(kind, MergeableTally.id(kind.grouping()))));
+        GroupKind.ALL.forEach(this::know);
+        tally.named().forEach(name -> know(GroupKind.named(name)));
     }
 
     /** The groups of a kind, in an order that does not depend on how they were met. */
-    private <K> GroupNames<K> known(GroupNames<K> kind) {
-        return known(kind, kind.grouping());
-    }
-
     @SuppressWarnings("unchecked")
-    private <K> GroupNames<K> known(GroupNames<K> kind, String id) {
+    private <K> void know(GroupKind<K> kind) {
         List<K> keys = new ArrayList<>();
-        tally.groups(id).forEach(key -> keys.add((K) key));
-        GroupNames<K> asMet = kind.others(keys);
-        List<K> inOrder = IntStream.of(asMet.inOrder()).mapToObj(asMet::key).toList();
-        GroupNames<K> all = kind.others(inOrder);
-        names.put(id, all);
-        ids.put(all, id);
-        return all;
+        tally.groups(kind.id()).forEach(key -> keys.add((K) key));
+        GroupNames<K> asMet = new GroupNames<>(kind).others(keys);
+        names.put(
+                kind.id(),
+                asMet.others(IntStream.of(asMet.inOrder()).mapToObj(asMet::key).toList()));
     }
 
     /** The sums of a group, by where it stands among the groups of its kind. */
     @SuppressWarnings("unchecked")
     PartTallies.Key key(Place place) {
         GroupNames<Object> groups = (GroupNames<Object>) names.get(place.grouping());
-        return new PartTallies.Key(groups.grouping(), types.find((String) place.within()), groups.find(place.group()));
+        return new PartTallies.Key(
+                groups.grouping(), types().find((String) place.within()), groups.find(place.group()));
     }
 
     @Override
-    public GroupNames<String> types() {
-        return types;
-    }
-
-    @Override
-    public GroupNames<TrimSetting> settings() {
-        return settings;
-    }
-
-    @Override
-    public GroupNames<String> tails() {
-        return tails;
-    }
-
-    @Override
-    public GroupNames<String> routes() {
-        return routes;
-    }
-
-    @Override
-    public GroupNames<YearMonth> months() {
-        return months;
-    }
-
-    @Override
-    public GroupNames<Week> weeks() {
-        return weeks;
-    }
-
-    @Override
-    public GroupNames<Band> massBands() {
-        return massBands;
-    }
-
-    @Override
-    public GroupNames<Band> loadFactors() {
-        return loadFactors;
+    @SuppressWarnings("unchecked")
+    public <K> GroupNames<K> groups(GroupKind<K> kind) {
+        return (GroupNames<K>) names.get(kind.id());
     }
 
     @Override
     public List<GroupNames<String>> named() {
-        return List.copyOf(named);
+        return tally.named().stream().map(name -> groups(GroupKind.named(name))).toList();
     }
 
     @Override
@@ -134,28 +73,28 @@ final class MergedFigures implements SeasonFigures {
 
     @Override
     public Grouped grouped(Measure measure, GroupNames<?> groups) {
-        GroupNames<?> within = measure.byFlaps() ? settings : types;
+        GroupNames<?> within = measure.byFlaps() ? settings() : types();
         int width = groups.groups();
         return new Places(
-                measure, place -> new Place(ids.get(groups), within.key(place / width), groups.key(place % width)));
+                measure, place -> new Place(groups.kind().id(), within.key(place / width), groups.key(place % width)));
     }
 
     @Override
     public Grouped bySetting(Measure measure) {
         return new Places(measure, place -> {
-            TrimSetting setting = settings.key(place);
-            return new Place(settings.grouping(), measure.byFlaps() ? setting : setting.typeId(), setting);
+            TrimSetting setting = settings().key(place);
+            return new Place(GroupKind.SETTING.id(), measure.byFlaps() ? setting : setting.typeId(), setting);
         });
     }
 
     @Override
     public Grouped byType(Measure measure) {
-        return new Places(measure, place -> new Place(types.grouping(), types.key(place), types.key(place)));
+        return new Places(measure, place -> new Place(GroupKind.TYPE.id(), types().key(place), types().key(place)));
     }
 
     @Override
     public HistogramCells cells(TrimSetting setting, Measure measure, double width) {
-        Place place = new Place(settings.grouping(), measure.byFlaps() ? setting : setting.typeId(), setting);
+        Place place = new Place(GroupKind.SETTING.id(), measure.byFlaps() ? setting : setting.typeId(), setting);
         return HistogramCells.of(
                 tally.values(place, measure).map(values -> values.cells(width)).orElseGet(TreeMap::new), width);
     }

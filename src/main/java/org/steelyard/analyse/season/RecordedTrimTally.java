@@ -1,5 +1,6 @@
 package org.steelyard.analyse.season;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -10,8 +11,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.steelyard.analyse.column.GroupNames;
 import org.steelyard.analyse.column.GroupOrder;
-import org.steelyard.analyse.figure.GrowingColumn;
-import org.steelyard.analyse.figure.Spread;
+import org.steelyard.analyse.figure.MergeableMoments;
 import org.steelyard.balance.TrimResult;
 import org.steelyard.check.result.AuditedFlight;
 import org.steelyard.model.loading.Extra;
@@ -22,23 +22,28 @@ import org.steelyard.model.policy.RecordedTrimRule;
  * Holds the difference between recorded and right settings by tail, and by the column that the policy names; not where
  * the load was shared out by a rule, as the right setting is then only assumed.
  */
-final class RecordedTrimTally {
+public final class RecordedTrimTally implements Serializable {
 
-    static final RecordedTrimRule NOTHING_BEYOND = new RecordedTrimRule(Double.MAX_VALUE, Double.MAX_VALUE, "");
+    private static final long serialVersionUID = 1;
 
-    static final Comparator<RecordedTrimGroup> TAILS_THEN_FARTHEST_OFF = Comparator.comparing(
+    private static final RecordedTrimRule NOTHING_BEYOND = new RecordedTrimRule(Double.MAX_VALUE, Double.MAX_VALUE, "");
+
+    private static final Comparator<RecordedTrimGroup> TAILS_THEN_FARTHEST_OFF = Comparator.comparing(
                     (RecordedTrimGroup group) -> !group.kind().equals(RecordedTrimGroup.TAIL))
             .thenComparing(RecordedTrimGroup::kind)
             .thenComparing(RecordedTrimGroup::shareBeyond, Comparator.reverseOrder())
             .thenComparing(group -> -Math.abs(group.meanUnits()))
             .thenComparing(RecordedTrimGroup::name, GroupOrder.BY_NAME);
 
-    private final RecordedTrimRule rule;
+    private final double marginalUnits;
+    private final String groupBy;
     private final Map<String, Map<String, Group>> groups = new HashMap<>();
     private final Set<String> leftOut = new HashSet<>();
 
     RecordedTrimTally(Policy policy) {
-        rule = policy.recordedTrim().orElse(NOTHING_BEYOND);
+        RecordedTrimRule rule = policy.recordedTrim().orElse(NOTHING_BEYOND);
+        marginalUnits = rule.marginalUnits();
+        groupBy = rule.groupBy();
     }
 
     void add(AuditedFlight flight) {
@@ -48,8 +53,8 @@ final class RecordedTrimTally {
             String tail = flight.loading().tail().registration();
             add(RecordedTrimGroup.TAIL, tail, units);
             for (Extra extra : flight.loading().extras()) {
-                if (!rule.groupBy().isBlank() && extra.name().equalsIgnoreCase(rule.groupBy())) {
-                    add(rule.groupBy(), extra.value(), units);
+                if (!groupBy.isBlank() && extra.name().equalsIgnoreCase(groupBy)) {
+                    add(groupBy, extra.value(), units);
                 }
             }
         }
@@ -58,15 +63,33 @@ final class RecordedTrimTally {
     private void add(String kind, String name, double units) {
         if (!leftOut.contains(kind)) {
             Map<String, Group> ofKind = groups.computeIfAbsent(kind, absent -> new HashMap<>());
-            ofKind.computeIfAbsent(name, absent -> new Group()).add(units);
-            if (ofKind.size() > GroupNames.MOST_GROUPS) {
-                groups.remove(kind);
-                leftOut.add(kind);
-            }
+            ofKind.computeIfAbsent(name, absent -> new Group()).add(units, marginalUnits);
+            leaveOutWhatIsTooMany(kind, ofKind);
         }
     }
 
-    static OptionalDouble difference(AuditedFlight flight) {
+    private void leaveOutWhatIsTooMany(String kind, Map<String, Group> ofKind) {
+        if (ofKind.size() > GroupNames.MOST_GROUPS) {
+            groups.remove(kind);
+            leftOut.add(kind);
+        }
+    }
+
+    /** Adds the differences of other flights. */
+    void merge(RecordedTrimTally other) {
+        leftOut.addAll(other.leftOut);
+        groups.keySet().removeAll(leftOut);
+        other.groups.forEach((kind, theirs) -> {
+            if (!leftOut.contains(kind)) {
+                Map<String, Group> ofKind = groups.computeIfAbsent(kind, absent -> new HashMap<>());
+                theirs.forEach((name, group) ->
+                        ofKind.computeIfAbsent(name, absent -> new Group()).merge(group));
+                leaveOutWhatIsTooMany(kind, ofKind);
+            }
+        });
+    }
+
+    private static OptionalDouble difference(AuditedFlight flight) {
         OptionalDouble recorded = flight.loading().recordedTrimUnits();
         if (recorded.isEmpty()
                 || flight.balance().loadIsShared()
@@ -78,7 +101,7 @@ final class RecordedTrimTally {
     }
 
     /** The groups of all kinds but those by which nothing else of the season is grouped either. */
-    List<RecordedTrimGroup> groups(List<String> leftOutOfSeason) {
+    public List<RecordedTrimGroup> groups(List<String> leftOutOfSeason) {
         List<RecordedTrimGroup> all = new ArrayList<>();
         groups.forEach((kind, ofKind) -> {
             if (!leftOutOfSeason.contains(kind)) {
@@ -89,21 +112,29 @@ final class RecordedTrimTally {
         return all;
     }
 
-    private final class Group {
+    private static final class Group implements Serializable {
 
-        private final GrowingColumn differences = new GrowingColumn();
+        private static final long serialVersionUID = 1;
+
+        private final MergeableMoments differences = new MergeableMoments();
         private long noseUp;
         private long noseDown;
 
-        void add(double units) {
+        void add(double units, double marginalUnits) {
             differences.add(units);
-            noseUp += units > rule.marginalUnits() ? 1 : 0;
-            noseDown += -units > rule.marginalUnits() ? 1 : 0;
+            noseUp += units > marginalUnits ? 1 : 0;
+            noseDown += -units > marginalUnits ? 1 : 0;
+        }
+
+        void merge(Group other) {
+            differences.merge(other.differences);
+            noseUp += other.noseUp;
+            noseDown += other.noseDown;
         }
 
         RecordedTrimGroup named(String kind, String name) {
-            Spread spread = differences.spread().orElseThrow();
-            return new RecordedTrimGroup(kind, name, spread.n(), spread.mean(), spread.sd(), noseUp, noseDown);
+            return new RecordedTrimGroup(
+                    kind, name, differences.n(), differences.mean(), differences.sd(), noseUp, noseDown);
         }
     }
 }

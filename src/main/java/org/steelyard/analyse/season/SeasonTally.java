@@ -3,14 +3,13 @@ package org.steelyard.analyse.season;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.steelyard.analyse.column.FlightColumns;
+import org.steelyard.analyse.column.GroupKind;
 import org.steelyard.analyse.column.StatusCount;
 import org.steelyard.analyse.column.StatusTally;
 import org.steelyard.analyse.find.StatisticsTally;
 import org.steelyard.check.result.AuditedFlight;
 import org.steelyard.check.result.Status;
-import org.steelyard.model.policy.ChanceRule;
 import org.steelyard.model.policy.Policy;
 import org.steelyard.model.policy.RecordedTrimRule;
 
@@ -22,16 +21,11 @@ import org.steelyard.model.policy.RecordedTrimRule;
 public final class SeasonTally {
 
     /** Flights listed of each kind of limit. */
-    static final int WORST = 10;
+    public static final int WORST = 10;
 
-    private final StatusTally.Counts all = new StatusTally.Counts();
-    private final FindingTally findings = new FindingTally();
-    private final TrimTally trim = new TrimTally();
+    private final SeasonCounts counts;
     private final StatisticsTally statistics;
-    private final RecordedTrimTally recordedTrim;
     private final WorstFlights worst;
-    private final Optional<ChanceRule> chance;
-    private long likelyOutside;
 
     /**
      * An empty season.
@@ -51,12 +45,11 @@ public final class SeasonTally {
     public SeasonTally(Policy policy, List<String> by) {
         statistics = new StatisticsTally(columns(policy, by));
         worst = new WorstFlights(WORST);
-        recordedTrim = new RecordedTrimTally(policy);
-        chance = policy.chance();
+        counts = new SeasonCounts(policy);
     }
 
     /** The carried columns by which statistics are grouped. */
-    static List<String> columns(Policy policy, List<String> by) {
+    public static List<String> columns(Policy policy, List<String> by) {
         List<String> columns = new ArrayList<>();
         policy.recordedTrim()
                 .map(RecordedTrimRule::groupBy)
@@ -73,26 +66,9 @@ public final class SeasonTally {
      */
     public void add(AuditedFlight flight) {
         Status status = flight.assessment().status();
-        all.add(status);
-        findings.add(flight.assessment().findings());
+        counts.add(flight, status);
         statistics.add(flight, status);
-        trim.add(flight);
         worst.add(flight);
-        recordedTrim.add(flight);
-        likelyOutside += isLikelyOutside(flight) ? 1 : 0;
-    }
-
-    private boolean isLikelyOutside(AuditedFlight flight) {
-        return isLikelyOutside(flight, chance);
-    }
-
-    static boolean isLikelyOutside(AuditedFlight flight, Optional<ChanceRule> chance) {
-        return chance.isPresent()
-                && flight.assessment()
-                        .sureness()
-                        .filter(sure ->
-                                sure.isInsideButLikelyOutside(chance.get().percent()))
-                        .isPresent();
     }
 
     /**
@@ -102,19 +78,19 @@ public final class SeasonTally {
      */
     public SeasonSummary summary() {
         FlightColumns columns = statistics.columns();
-        StatusTally<String> routes = columns.tally(columns.routes);
+        StatusTally<String> routes = columns.tally(columns.column(GroupKind.ROUTE));
         routes.remove(""); // flights of which neither end is known
         return new SeasonSummary(
-                all.named("all"),
-                columns.tally(columns.types).counts(type -> type, StatusCount.BY_NAME),
-                columns.tally(columns.tails).counts(tail -> tail, StatusCount.WORST_FIRST),
+                counts.all().named("all"),
+                columns.tally(columns.column(GroupKind.TYPE)).counts(type -> type, StatusCount.BY_NAME),
+                columns.tally(columns.column(GroupKind.TAIL)).counts(tail -> tail, StatusCount.WORST_FIRST),
                 routes.counts(route -> route, StatusCount.WORST_FIRST),
-                findings.counts(),
-                trim.groups(columns),
+                counts.findings().counts(),
+                counts.trim().groups(columns),
                 worst.worstFirst(),
-                columns.tally(columns.months).counts(YearMonth::toString, StatusCount.IN_TIME),
-                recordedTrim.groups(columns.leftOut()),
+                columns.tally(columns.column(GroupKind.MONTH)).counts(YearMonth::toString, StatusCount.IN_TIME),
+                counts.recordedTrim().groups(columns.leftOut()),
                 statistics.statistics(),
-                likelyOutside);
+                counts.likelyOutside());
     }
 }

@@ -19,7 +19,7 @@ import org.steelyard.model.trim.TrimScale;
 import org.steelyard.model.trim.TrimUnit;
 
 /** Take-off trim and CG by type, flap setting and thrust rating of a scale, from the figures of the season. */
-final class TrimTally implements Serializable {
+public final class TrimTally implements Serializable {
 
     private static final long serialVersionUID = 1;
 
@@ -56,7 +56,7 @@ final class TrimTally implements Serializable {
                 scales.merge(key, scale, (one, two) -> Scale.of(two.unit(), one.estimated() || two.estimated())));
     }
 
-    List<TrimGroup> groups(SeasonFigures figures) {
+    public List<TrimGroup> groups(SeasonFigures figures) {
         Grouped cg = figures.bySetting(Measure.TAKEOFF_CG);
         List<Optional<Spread>> ofCg = spreads(cg, figures.settings());
         List<Optional<Spread>> ofTrim = spreads(figures.bySetting(Measure.TAKEOFF_TRIM), figures.settings());

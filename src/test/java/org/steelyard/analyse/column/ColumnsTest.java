@@ -67,9 +67,9 @@ class ColumnsTest {
 
     @Test
     void groupsStandInTheOrderInWhichPeopleLookForThem() {
-        GroupColumn<String> column = GroupColumn.ofNames("flaps");
+        GroupColumn<String> column = new GroupColumn<>(GroupKind.named("flaps"));
         for (String name : new String[] {"15", "5", "up", "", "5"}) {
-            column.add(name);
+            column.add(column.make(name));
         }
         assertThat(column.groups()).isEqualTo(4);
         assertThat(column.of(4)).isEqualTo(column.of(1));

@@ -50,7 +50,7 @@ class LeftOutGroupingsTest {
         MergeableTally other = new MergeableTally(POLICY, BY, NoRanks::new);
         List<AuditedFlight> all = flights(count).toList();
         for (int i = 0; i < count; i++) {
-            (i % 2 == 0 ? one : other).add(all.get(i), POLICY);
+            (i % 2 == 0 ? one : other).add(all.get(i));
         }
         one.merge(other);
         return one.summary(Map.of(JET.id(), JET), List.of());

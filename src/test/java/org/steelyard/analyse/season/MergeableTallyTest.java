@@ -22,6 +22,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.steelyard.analyse.column.GroupKind;
 import org.steelyard.analyse.column.GroupNames;
 import org.steelyard.analyse.figure.Measure;
 import org.steelyard.analyse.figure.MergeableMoments;
@@ -120,7 +121,7 @@ class MergeableTallyTest {
         for (int place = 0; place < season.size(); place++) {
             int part = (int) ((long) place * parts / season.size());
             int row = place;
-            tallies.get(part).add(season.get(place), PlantedSeason.POLICY);
+            tallies.get(part).add(season.get(place));
             choices.get(part).offer(new PlacedFlight(place, season.get(place)), place, () -> row);
         }
         MergeableTally all = copy(tallies.get(parts - 1));
@@ -253,17 +254,17 @@ class MergeableTallyTest {
     void aColumnWithTooManyGroupsIsLeftOutWhateverTheParts() {
         MergeableTally one = new MergeableTally(PlantedSeason.POLICY, List.of("pilot"), Holding::new);
         MergeableTally two = copy(one);
-        one.add(flights.get(0), PlantedSeason.POLICY);
-        two.add(flights.get(1), PlantedSeason.POLICY);
+        one.add(flights.get(0));
+        two.add(flights.get(1));
         for (int i = 0; i < GroupNames.MOST_GROUPS / 2; i++) {
-            one.groups(MergeableTally.id("pilot")).add("A" + i);
-            two.groups(MergeableTally.id("pilot")).add("B" + i);
+            one.groups(GroupKind.named("pilot").id()).add("A" + i);
+            two.groups(GroupKind.named("pilot").id()).add("B" + i);
         }
         assertThat(one.leftOut()).isEmpty();
         one.merge(two);
 
         assertThat(one.leftOut()).containsExactly("pilot");
-        assertThat(one.groups(MergeableTally.id("pilot"))).isEmpty();
+        assertThat(one.groups(GroupKind.named("pilot").id())).isEmpty();
         assertThat(one.flights()).isEqualTo(2);
     }
 }

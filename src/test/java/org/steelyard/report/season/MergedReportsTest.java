@@ -52,7 +52,7 @@ class MergedReportsTest {
         FlightChoice<Integer> choice = new FlightChoice<>(MergedReports.sizes());
         for (int i = 0; i < flights.size(); i++) {
             int row = i;
-            tally.add(flights.get(i), PlantedSeason.POLICY);
+            tally.add(flights.get(i));
             choice.offer(new PlacedFlight(i, flights.get(i)), MergedReports.pageRank(i), () -> row);
         }
         List<PlacedFlight> shown = choice.chosen().entrySet().stream()
