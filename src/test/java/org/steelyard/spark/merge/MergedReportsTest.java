@@ -1,4 +1,4 @@
-package org.steelyard.report.season;
+package org.steelyard.spark.merge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -15,15 +15,13 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.steelyard.analyse.season.FlightChoice;
-import org.steelyard.analyse.season.MergeableTally;
-import org.steelyard.analyse.season.PlacedFlight;
 import org.steelyard.check.result.AuditedFlight;
 import org.steelyard.report.file.FileSum;
 import org.steelyard.report.output.RunFacts;
 import org.steelyard.report.output.SkippedRows;
 import org.steelyard.report.output.book.SheetFlights;
 import org.steelyard.report.output.book.WorkbookPart;
+import org.steelyard.report.season.SeasonReports;
 import org.steelyard.samples.Plain;
 import org.steelyard.samples.PlantedSeason;
 import org.steelyard.samples.SampleJet;
