@@ -53,9 +53,12 @@ final class FlightMarks {
     /** The envelope to whose limit there is the least room; empty where none was looked at. */
     static Optional<EnvelopeMargin> least(AuditedFlight flight, ToDoubleFunction<EnvelopeMargin> room) {
         EnvelopeMargin least = null;
+        double leastRoom = Double.POSITIVE_INFINITY;
         for (EnvelopeMargin margin : flight.assessment().margins()) {
-            if (least == null || room.applyAsDouble(margin) < room.applyAsDouble(least)) {
+            double here = room.applyAsDouble(margin);
+            if (least == null || here < leastRoom) {
                 least = margin;
+                leastRoom = here;
             }
         }
         return Optional.ofNullable(least);
