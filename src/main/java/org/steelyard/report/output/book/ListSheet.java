@@ -28,7 +28,7 @@ final class ListSheet<T> {
     /** So many signs more than a column is wide go on a line, as most are narrower than a digit. */
     private static final int NARROW_CHARS = 4;
 
-    private record Column<T>(Kind kind, OnSheet<T> there, NumberStyle style, int decimals) {}
+    private record Column<T>(Kind kind, ListColumn.Cell<T> cell, OnSheet<T> there, NumberStyle style, int decimals) {}
 
     private final List<Column<T>> columns;
     private final List<Column<T>> sentences;
@@ -45,10 +45,10 @@ final class ListSheet<T> {
     private Column<T> column(ListColumn<T> column) {
         OnSheet<T> there = column.onSheet().orElseThrow();
         return switch (column.unit()) {
-            case NONE, KG, KG_M, ADULTS -> new Column<>(column.kind(), there, styles.whole, 0);
+            case NONE, KG, KG_M, ADULTS -> new Column<>(column.kind(), there.cell(), there, styles.whole, 0);
             case PERCENT_MAC, INDEX, CHANCE, BESIDE, INSIDE ->
-                new Column<>(column.kind(), there, styles.twoDecimals, 2);
-            case TRIM -> new Column<>(column.kind(), there, styles.trim, 2);
+                new Column<>(column.kind(), there.cell(), there, styles.twoDecimals, 2);
+            case TRIM -> new Column<>(column.kind(), there.cell(), there, styles.trim, 2);
         };
     }
 
@@ -103,7 +103,7 @@ final class ListSheet<T> {
 
         void add(Column<T> next) {
             column = next;
-            next.there().cell().add(item, this);
+            next.cell().add(item, this);
         }
 
         private Severity worst() {
