@@ -3,6 +3,6 @@
  *
  * <p>Uses {@code analyse.column}, {@code analyse.figure}, {@code analyse.find}, {@code analyse.part},
  * {@code analyse.season}, {@code balance}, {@code check.result}, {@code model.finding}, {@code model.loading},
- * {@code model.policy}, {@code model.trim}, {@code model.type}, {@code model.unit}.
+ * {@code model.policy}, {@code model.trim}, {@code model.type}.
  */
 package org.steelyard.analyse.season;
