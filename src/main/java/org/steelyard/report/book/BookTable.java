@@ -132,12 +132,16 @@ public final class BookTable {
     }
 
     private void cell(SheetRow row, Column column, TableCell cell) {
-        if (cell.number().isPresent()) {
+        if (cell.isMissing()) {
+            row.skip(1);
+        } else if (cell.number().isPresent()) {
             row.number(cell.number().getAsDouble(), number(cell));
         } else if (column.kind() == ColumnKind.STATUS) {
             status(row, cell);
         } else if (column.kind().isNumber()) {
             row.label(cell.shown(), styles.quietRight);
+        } else if (cell.emphasis() == CellEmphasis.TOTAL) {
+            row.data(cell.shown(), both(styles.total));
         } else if (cell.emphasis() == CellEmphasis.QUIET) {
             row.data(cell.shown(), both(styles.quiet));
         } else {
@@ -151,11 +155,14 @@ public final class BookTable {
             case NOTE -> row.label(WorkbookWords.DOT + cell.shown(), styles.severity(Severity.NOTE));
             case MARGINAL -> row.label(WorkbookWords.DIAMOND + cell.shown(), styles.severity(Severity.MARGINAL));
             case BREACH -> row.label(WorkbookWords.CROSS + cell.shown(), styles.severity(Severity.BREACH));
-            case NONE, QUIET -> row.data(cell.shown(), styles.text);
+            case NONE, TOTAL, QUIET -> row.data(cell.shown(), styles.text);
         }
     }
 
     private CellStyle number(TableCell cell) {
+        if (cell.emphasis() == CellEmphasis.TOTAL) {
+            return styles.totalNumber;
+        }
         WorkbookStyles.NumberStyle style = styles.numbers(cell.format());
         return switch (cell.emphasis()) {
             case MARGINAL -> style.marginal();

@@ -1,6 +1,5 @@
 package org.steelyard.report.html;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.steelyard.report.table.CellEmphasis;
 import org.steelyard.report.table.Column;
@@ -37,21 +36,21 @@ public final class PageTable {
             html.element("p", table.none(), "class", "quiet");
             return;
         }
-        List<String> headings =
-                new ArrayList<>(table.columns().stream().map(PageTable::heading).toList());
+        ScrolledTables.open(html, table.title(), stacked ? "stack" : "");
+        table.columns()
+                .forEach(column -> html.open(
+                                "th", "scope", "col", "class", column.kind().isNumber() ? "number" : "")
+                        .data(column.headed())
+                        .close());
         if (!bar.isBlank()) {
-            headings.add("");
+            html.element("th", "", "scope", "col", "class", "");
         }
-        ScrolledTables.open(html, table.title(), stacked ? "stack" : "", headings.toArray(String[]::new));
+        ScrolledTables.body(html);
         table.rows().forEach(row -> row(html, row));
         ScrolledTables.close(html);
         if (!table.leftOut().isBlank()) {
             html.element("p", table.leftOut(), "class", "hint");
         }
-    }
-
-    private static String heading(Column column) {
-        return (column.kind().isNumber() ? ScrolledTables.NUMBERS : "") + column.headed();
     }
 
     private void row(Html html, List<TableCell> row) {
@@ -79,7 +78,13 @@ public final class PageTable {
         if (!cell.link().isBlank()) {
             html.open("a", "href", cell.link());
         }
+        if (cell.emphasis() == CellEmphasis.TOTAL) {
+            html.open("strong");
+        }
         content(html, column, cell);
+        if (cell.emphasis() == CellEmphasis.TOTAL) {
+            html.close();
+        }
         if (!cell.link().isBlank()) {
             html.close();
         }
@@ -104,7 +109,7 @@ public final class PageTable {
 
     private static String look(Column column, TableCell cell) {
         if (column.kind().isNumber()) {
-            return cell.emphasis() == CellEmphasis.NONE ? "number" : "number " + emphasis(cell.emphasis());
+            return cell.emphasis().compareTo(CellEmphasis.QUIET) < 0 ? "number" : "number " + emphasis(cell.emphasis());
         }
         if (cell.emphasis() == CellEmphasis.QUIET) {
             return "quiet";

@@ -6,6 +6,8 @@ import org.steelyard.model.finding.Severity;
 /** What a cell says besides its value. */
 public enum CellEmphasis {
     NONE,
+    /** A sum of the rows above. */
+    TOTAL,
     /** A remark by the way. */
     QUIET,
     CLEAN,

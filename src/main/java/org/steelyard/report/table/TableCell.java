@@ -78,6 +78,11 @@ public record TableCell(String shown, OptionalDouble number, String format, Cell
         return number.isPresent() ? number(number.getAsDouble(), decimals) : missing();
     }
 
+    /** How likely something is by chance alone, from 0 to 1. */
+    public static TableCell chance(double chance) {
+        return number(Shown.chance(chance), chance, "[<0.001]\"< 0.001\";0.000");
+    }
+
     /** A difference, which always has its sign. */
     public static TableCell signed(double number, int decimals) {
         String shown = Shown.fixed(number, decimals);
@@ -107,6 +112,10 @@ public record TableCell(String shown, OptionalDouble number, String format, Cell
 
     private static String decimals(int count) {
         return count == 0 ? "" : "." + "0".repeat(count);
+    }
+
+    public boolean isMissing() {
+        return shown.equals(NONE) && number.isEmpty();
     }
 
     public TableCell with(CellEmphasis other) {
