@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.steelyard.analyse.column.StatusCount;
-import org.steelyard.analyse.season.FindingCount;
 import org.steelyard.analyse.season.WorstFlight;
 import org.steelyard.check.text.FindingText;
 import org.steelyard.model.finding.FindingCode;
-import org.steelyard.model.finding.Severity;
 import org.steelyard.model.loading.FlightIdent;
 import org.steelyard.report.output.RunFacts;
+import org.steelyard.report.table.DataTable;
+import org.steelyard.report.table.season.FindingKindTable;
 import org.steelyard.report.text.Caution;
 import org.steelyard.report.words.SeasonWords;
 import org.steelyard.run.SeasonOutcome;
@@ -93,18 +93,12 @@ public final class ClosingSummary {
     }
 
     private void kinds() {
-        List<FindingCount> breaches = outcome.summary().findings().stream()
-                .filter(count -> count.severity() == Severity.BREACH)
-                .limit(KINDS)
-                .toList();
-        if (!breaches.isEmpty()) {
+        DataTable breaches = FindingKindTable.breaches(outcome.summary())
+                .only("kind", "flights", "findings")
+                .first(KINDS);
+        if (!breaches.rows().isEmpty()) {
             add("");
-            add("Most frequent breaches");
-            breaches.forEach(count -> add(
-                    "  %-34s %,7d %s",
-                    FindingText.kind(count.code(), count.severity()),
-                    count.flights(),
-                    count.flights() == 1 ? "flight" : "flights"));
+            lines.addAll(new TerminalTable(breaches).lines());
         }
     }
 

@@ -1,5 +1,7 @@
 package org.steelyard.report.book;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -98,6 +100,7 @@ public final class WorkbookStyles {
     private final CellStyle marginalMark;
     private final CellStyle breachMark;
     private final CellStyle noteMark;
+    private final Map<String, NumberStyle> numbers = new HashMap<>();
     private final XSSFWorkbook book;
     private final boolean streamed;
 
@@ -122,10 +125,10 @@ public final class WorkbookStyles {
         original = textStyle(style().indented().format("@"));
         originalHeading = textStyle(style().indented().format("@").bold().fill(WorkbookPalette.TINT));
         setting = textStyle(style().right());
-        whole = numberStyle(WHOLE);
-        twoDecimals = numberStyle(TWO_DECIMALS);
-        signed = numberStyle(SIGNED);
-        trim = numberStyle(SeasonWords.trimFormat(2));
+        whole = numbers(WHOLE);
+        twoDecimals = numbers(TWO_DECIMALS);
+        signed = numbers(SIGNED);
+        trim = numbers(SeasonWords.trimFormat(2));
         settingBySeverity = numberStyle("General");
         decimals = new CellStyle[] {
             whole.plain(), style().format(ONE_DECIMAL).made(), twoDecimals.plain(), format(THREE_DECIMALS)
@@ -181,6 +184,11 @@ public final class WorkbookStyles {
     /** A plain number with so many decimals, 0 to 3. */
     public CellStyle decimals(int count) {
         return decimals[count];
+    }
+
+    /** Numbers of a format, to the right. */
+    NumberStyle numbers(String format) {
+        return numbers.computeIfAbsent(format, this::numberStyle);
     }
 
     /** A number with a format of its own. */

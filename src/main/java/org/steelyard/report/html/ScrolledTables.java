@@ -14,13 +14,23 @@ public final class ScrolledTables {
      * @param look blank, or {@code stack} for rows that become blocks on a narrow screen
      */
     public static void open(Html html, String name, String look, String... headings) {
-        html.open("div", "class", "frame " + look, "role", "region", "tabindex", "0", "aria-label", name);
-        html.open("table").open("thead").open("tr");
+        open(html, name, look);
         for (String heading : headings) {
             boolean number = heading.startsWith(NUMBERS);
             html.open("th", "scope", "col", "class", number ? "number" : "");
             html.data(number ? heading.substring(1) : heading).close();
         }
+        body(html);
+    }
+
+    /** Opens a table before its headings. */
+    static void open(Html html, String name, String look) {
+        html.open("div", "class", "frame " + look, "role", "region", "tabindex", "0", "aria-label", name);
+        html.open("table").open("thead").open("tr");
+    }
+
+    /** Closes the headings. */
+    static void body(Html html) {
         html.close().close().open("tbody").text("\n");
     }
 

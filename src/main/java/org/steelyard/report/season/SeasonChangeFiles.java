@@ -21,10 +21,10 @@ import org.steelyard.report.book.SmallBook;
 import org.steelyard.report.book.WorkbookStyles;
 import org.steelyard.report.file.Destination;
 import org.steelyard.report.file.StagedFolder;
-import org.steelyard.report.output.book.SheetDrivers;
 import org.steelyard.report.text.Caution;
 import org.steelyard.report.text.CsvFile;
 import org.steelyard.report.text.CsvLine;
+import org.steelyard.report.text.Shown;
 import org.steelyard.report.words.SeasonWords;
 import org.steelyard.report.words.WorkbookWords;
 
@@ -232,11 +232,7 @@ public final class SeasonChangeFiles {
                 .number(change.after(), figure)
                 .number(change.difference(), styles.signed.plain())
                 .data(interval(change), styles.setting)
-                .data(
-                        change.chance().isPresent()
-                                ? SheetDrivers.chance(change.chance().getAsDouble())
-                                : "",
-                        styles.setting)
+                .data(change.chance().isPresent() ? Shown.chance(change.chance().getAsDouble()) : "", styles.setting)
                 .label(change.verdict().label(), mark(styles, change.verdict()));
     }
 
@@ -324,6 +320,6 @@ public final class SeasonChangeFiles {
                         change.after().orElse(0),
                         " " + change.figure().unit()),
                 interval(change),
-                SheetDrivers.chance(change.chance().orElse(1)));
+                Shown.chance(change.chance().orElse(1)));
     }
 }

@@ -1,6 +1,7 @@
 package org.steelyard.report.text;
 
 import java.util.Locale;
+import org.steelyard.check.text.FixedDecimals;
 
 /** Numbers as people read them on a page. */
 public final class Shown {
@@ -30,6 +31,11 @@ public final class Shown {
             return "under 0.1 %";
         }
         return percent > 99.9 ? "over 99.9 %" : fixed(percent, 1) + " %";
+    }
+
+    /** A chance as people write it. */
+    public static String chance(double chance) {
+        return chance < 0.001 ? "< 0.001" : FixedDecimals.of(chance, 3);
     }
 
     /** A count with its noun, as {@code 1 flight} or {@code 2 flights}. */

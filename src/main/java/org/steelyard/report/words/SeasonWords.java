@@ -6,7 +6,6 @@ import java.util.Locale;
 import org.steelyard.analyse.column.StatusCount;
 import org.steelyard.analyse.figure.Excess;
 import org.steelyard.analyse.season.SeasonSummary;
-import org.steelyard.analyse.season.TrimGroup;
 import org.steelyard.analyse.season.WorstFlight;
 import org.steelyard.check.text.FindingText;
 import org.steelyard.model.trim.TrimUnit;
@@ -17,11 +16,6 @@ public final class SeasonWords {
 
     /** Statistics of trim are shown this finely, whatever the step of the indicator. */
     static final double TRIM_STEP = 0.01;
-
-    /** Headings of a typical range: its ends and its middle. */
-    public static final List<String> TYPICAL = List.of("5 %", "Median", "95 %");
-
-    public static final String NO_TRIM = "No flight has a trim: its type has no scale, or no flap setting was given.";
 
     private SeasonWords() {}
 
@@ -54,21 +48,6 @@ public final class SeasonWords {
         Excess excess = worst.excess();
         return Shown.fixed(excess.figure(), excess.unit() == Excess.Unit.PERCENT_OF_LIMIT ? 1 : 2) + " "
                 + excess.unit().symbol();
-    }
-
-    /** Type and flap settings that have a trim. */
-    public static List<TrimGroup> withTrim(SeasonSummary summary) {
-        return summary.trim().stream()
-                .filter(group -> group.trimUnits().isPresent())
-                .toList();
-    }
-
-    /** The ends and the middle of the typical range of a group that has a trim. */
-    public static List<String> typical(TrimGroup group) {
-        return group.trimUnits().stream()
-                .flatMap(trim ->
-                        List.of(trim.p5(), trim.median(), trim.p95()).stream().map(units -> trim(units, group.unit())))
-                .toList();
     }
 
     /** A figure of statistics of trim. */

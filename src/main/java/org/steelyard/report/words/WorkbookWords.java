@@ -10,7 +10,7 @@ public final class WorkbookWords {
     public static final String DISC = "● ";
     public static final String DIAMOND = "◇ ";
     public static final String CROSS = "✕ ";
-    private static final String DOT = "• ";
+    public static final String DOT = "• ";
 
     private WorkbookWords() {}
 

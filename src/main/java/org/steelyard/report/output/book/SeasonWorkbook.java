@@ -25,6 +25,8 @@ import org.steelyard.report.book.WorkbookStyles;
 import org.steelyard.report.book.WorkbookText;
 import org.steelyard.report.file.DiskFault;
 import org.steelyard.report.output.RunFacts;
+import org.steelyard.report.table.season.RecordedTrimTable;
+import org.steelyard.report.table.season.SpreadTable;
 import org.steelyard.report.text.Caution;
 import org.steelyard.report.text.Work;
 
@@ -150,10 +152,16 @@ public final class SeasonWorkbook implements AutoCloseable {
         SheetsOfStatistics statistics = new SheetsOfStatistics(book, listStyles, styles, text, this::roll);
         statistics.write(summary, page);
         new SheetOverview(grid(SheetOverview.NAME), styles).write(summary, facts, policy, page);
-        new SheetTrimSpread(grid(SheetTrimSpread.NAME), styles).write(summary.trim(), page);
+        new SheetOfTables(grid(SheetOfTables.TRIM_SPREAD), styles)
+                .write(
+                        "Spread of take-off trim and CG by type and flap setting",
+                        SpreadTable.METHOD,
+                        List.of(SpreadTable.trim(summary), SpreadTable.cg(summary)),
+                        page);
         boolean recordedTrim = !summary.recordedTrim().isEmpty();
         if (recordedTrim) {
-            new SheetRecordedTrim(grid(SheetRecordedTrim.NAME), styles).write(summary.recordedTrim(), page);
+            new SheetOfTables(grid(SheetOfTables.RECORDED_TRIM), styles)
+                    .write(RecordedTrimTable.TITLE, RecordedTrimTable.NOTE, RecordedTrimTable.of(summary), page);
         }
         SheetRunFacts runFacts = new SheetRunFacts(grid(SheetRunFacts.NAME), styles);
         runFacts.write(facts, policy, List.of(findingRows, flightRows, noteRows, rejectedRows), text.cutCells());
@@ -177,10 +185,10 @@ public final class SeasonWorkbook implements AutoCloseable {
         names.addAll(statistics.charts());
         names.addAll(findingRows.names());
         names.addAll(flightRows.names());
-        names.add(SheetTrimSpread.NAME);
+        names.add(SheetOfTables.TRIM_SPREAD);
         names.addAll(statistics.sheets());
         if (recordedTrim) {
-            names.add(SheetRecordedTrim.NAME);
+            names.add(SheetOfTables.RECORDED_TRIM);
         }
         names.addAll(noteRows.names());
         names.addAll(rejectedRows.names());

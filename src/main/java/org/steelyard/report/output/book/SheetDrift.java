@@ -4,17 +4,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.DoubleStream;
 import org.steelyard.analyse.find.DriftChart;
-import org.steelyard.analyse.find.DriftChart.Week;
+import org.steelyard.report.book.BookTable;
 import org.steelyard.report.book.ChartAxis;
 import org.steelyard.report.book.ChartCells;
 import org.steelyard.report.book.SheetGrid;
-import org.steelyard.report.book.SheetRow;
 import org.steelyard.report.book.WorkbookChart;
 import org.steelyard.report.book.WorkbookChart.Look;
 import org.steelyard.report.book.WorkbookChart.Place;
 import org.steelyard.report.book.WorkbookPage;
 import org.steelyard.report.book.WorkbookStyles;
-import org.steelyard.report.words.WorkbookWords;
+import org.steelyard.report.table.DataTable;
+import org.steelyard.report.table.season.DriftTable;
 
 /** Control charts by week: charts and signals above, the weeks below them. */
 final class SheetDrift {
@@ -64,61 +64,20 @@ final class SheetDrift {
     }
 
     private void chart(DriftChart chart) {
-        grid.row(24).data(headline(chart), new WorkbookStyles.TextStyle(styles.section, styles.section));
-        grid.join(0, COLUMNS - 1);
-        chart.shift().ifPresent(shift -> {
-            grid.row(18)
-                    .data(
-                            shift.sentence() + " Chance " + SheetDrivers.chance(shift.chance()) + ".",
-                            new WorkbookStyles.TextStyle(styles.news, styles.news));
+        DataTable weeks = DriftTable.of(chart);
+        BookTable table = new BookTable(grid, styles).to(COLUMNS - 1);
+        table.title(weeks.title(), weeks);
+        if (!weeks.note().isBlank()) {
+            grid.row(18).data(weeks.note(), new WorkbookStyles.TextStyle(styles.news, styles.news));
             grid.join(0, COLUMNS - 1);
-        });
-        SheetRow head = grid.row(28).label("Week", styles.tableHeading);
-        for (String heading : List.of("Flights", "Mean CG,\n% MAC", "Lower limit", "Upper limit")) {
-            head.label(heading, styles.tableHeadingRight);
         }
-        head.label("Signal", styles.tableHeading);
-        int first = grid.position();
-        chart.weeks().forEach(this::week);
+        int first = grid.position() + 1;
+        table.body(weeks);
         picture(chart, first, grid.position() - 1);
         while (grid.position() < first + CHART_ROWS + 1) {
             grid.row();
         }
         grid.gap(14);
-    }
-
-    private static String headline(DriftChart chart) {
-        return String.format(
-                Locale.ROOT,
-                "%s: %s of %d outside the limits, %s. Mean %.2f %% MAC, sd within weeks %.2f, n = %,d",
-                chart.typeId(),
-                WorkbookWords.count(chart.signals().size(), "week"),
-                chart.weeks().size(),
-                chart.shift().isPresent() ? "one lasting shift" : "no lasting shift",
-                chart.meanPercentMac(),
-                chart.withinSd(),
-                chart.flights());
-    }
-
-    private void week(Week week) {
-        grid.row()
-                .label(week.week(), styles.text.plain())
-                .number(week.flights(), styles.whole.plain())
-                .number(
-                        week.meanPercentMac(),
-                        week.signal() ? styles.twoDecimals.marginal() : styles.twoDecimals.plain())
-                .number(week.lowPercentMac(), styles.decimals(2))
-                .number(week.highPercentMac(), styles.decimals(2))
-                .label(signal(week), styles.text.plain());
-    }
-
-    private static String signal(Week week) {
-        if (!week.signal()) {
-            return "";
-        }
-        return week.meanPercentMac() > week.highPercentMac()
-                ? WorkbookWords.DIAMOND + "aft"
-                : WorkbookWords.DIAMOND + "forward";
     }
 
     private void picture(DriftChart chart, int first, int last) {

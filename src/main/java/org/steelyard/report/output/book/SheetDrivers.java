@@ -1,43 +1,40 @@
 package org.steelyard.report.output.book;
 
-import java.util.List;
 import java.util.Locale;
-import org.apache.poi.ss.usermodel.CellStyle;
 import org.steelyard.analyse.column.TrimSetting;
 import org.steelyard.analyse.find.ApartResult;
 import org.steelyard.analyse.find.GroupApart;
 import org.steelyard.analyse.find.SeasonStatistics;
 import org.steelyard.analyse.part.SpreadDrivers;
 import org.steelyard.analyse.part.SpreadDrivers.Driver;
+import org.steelyard.report.book.BookTable;
 import org.steelyard.report.book.ChartAxis;
 import org.steelyard.report.book.ChartCells;
 import org.steelyard.report.book.SheetGrid;
-import org.steelyard.report.book.SheetRow;
 import org.steelyard.report.book.WorkbookChart;
 import org.steelyard.report.book.WorkbookChart.Place;
 import org.steelyard.report.book.WorkbookPage;
 import org.steelyard.report.book.WorkbookPalette;
 import org.steelyard.report.book.WorkbookStyles;
-import org.steelyard.report.words.WorkbookWords;
+import org.steelyard.report.table.DataTable;
+import org.steelyard.report.table.season.ApartTable;
+import org.steelyard.report.table.season.DriverTable;
 
 /** What drives the spread of take-off CG and trim, and which tails, routes and pilots lie apart. */
-public final class SheetDrivers {
+final class SheetDrivers {
 
     static final String NAME = "What drives the spread";
 
     private static final int COLUMNS = 8;
     private static final int TABLE = 4;
     private static final int LEAST_ROWS = 14;
-    private static final double WORTH_A_LINE = 5e-4;
 
     private final SheetGrid grid;
     private final WorkbookStyles styles;
-    private final CellStyle pull;
 
     SheetDrivers(SheetGrid grid, WorkbookStyles styles) {
         this.grid = grid;
         this.styles = styles;
-        pull = styles.format("+0.00;-0.00;0.00");
     }
 
     void write(SeasonStatistics statistics, WorkbookPage page) {
@@ -86,8 +83,9 @@ public final class SheetDrivers {
         if (newPage) {
             grid.sheet().setRowBreak(grid.position() - 1);
         }
-        grid.row(24).data(drivers.sentence(), new WorkbookStyles.TextStyle(styles.section, styles.section));
-        grid.join(0, COLUMNS - 1);
+        DataTable parts = DriverTable.of(drivers);
+        BookTable table = new BookTable(grid, styles).to(COLUMNS - 1);
+        table.title(parts.title(), parts);
         grid.row(16)
                 .label(
                         String.format(
@@ -99,36 +97,14 @@ public final class SheetDrivers {
                                 drivers.sd(),
                                 drivers.measure().unit()),
                         styles.subtitle);
-        grid.row(28)
-                .label("Part of the load", styles.tableHeading)
-                .label("Share of the variance", styles.tableHeadingRight)
-                .label("Mean mass, kg", styles.tableHeadingRight)
-                .label("Mean pull, % MAC", styles.tableHeadingRight);
-        int first = grid.position();
-        drivers.drivers().stream().filter(SheetDrivers::isWorthALine).forEach(this::driver);
-        if (Math.abs(drivers.scaleShare()) > WORTH_A_LINE) {
-            grid.row()
-                    .label("the scale itself: bends, mass", styles.text.plain())
-                    .number(drivers.scaleShare(), styles.share);
-        }
+        int first = grid.position() + 1;
+        table.body(parts);
         int last = grid.position() - 1;
         bars(drivers, first, last);
         while (grid.position() < first + rows(first, last)) {
             grid.row();
         }
         grid.gap(10);
-    }
-
-    private static boolean isWorthALine(Driver driver) {
-        return Math.abs(driver.share()) >= WORTH_A_LINE || Math.abs(driver.meanMassKg()) >= 0.5;
-    }
-
-    private void driver(Driver driver) {
-        grid.row()
-                .data(driver.part(), styles.text)
-                .number(driver.share(), styles.share)
-                .number(driver.meanMassKg(), styles.whole.plain())
-                .number(driver.meanPullPercentMac(), pull);
     }
 
     /** The shares of the table as bars to its right. */
@@ -163,42 +139,7 @@ public final class SheetDrivers {
     }
 
     private void apart(ApartResult result) {
-        grid.row(24)
-                .data(
-                        WorkbookWords.sentence(result.grouping()).replace(".", "") + ": "
-                                + WorkbookWords.count(result.apart().size(), "group") + " apart of "
-                                + WorkbookWords.number(result.tested()) + " tested",
-                        new WorkbookStyles.TextStyle(styles.section, styles.section));
-        grid.join(0, COLUMNS - 1);
-        if (result.apart().isEmpty()) {
-            grid.row().label("None lies apart by more than chance.", styles.quiet);
-            grid.join(0, COLUMNS - 1);
-            grid.gap(8);
-            return;
-        }
-        SheetRow head = grid.row(28).label("Group", styles.tableHeading).label("Type", styles.tableHeading);
-        for (String heading : List.of("Flights", "Difference, % MAC", "from", "to", "Adjusted chance")) {
-            head.label(heading, styles.tableHeadingRight);
-        }
-        head.label("In words", styles.tableHeading);
-        result.apart().forEach(this::apart);
+        new BookTable(grid, styles).to(COLUMNS - 1).write(ApartTable.of(result));
         grid.gap(10);
-    }
-
-    private void apart(GroupApart one) {
-        grid.row()
-                .data(one.group(), styles.text)
-                .data(one.typeId(), styles.text)
-                .number(one.flights(), styles.whole.plain())
-                .number(one.differencePercentMac(), pull)
-                .number(one.lowPercentMac(), pull)
-                .number(one.highPercentMac(), pull)
-                .label(chance(one.chance()), styles.setting.plain())
-                .data(WorkbookWords.sentence(one.sentence()), styles.text);
-    }
-
-    /** A chance as people write it. */
-    public static String chance(double chance) {
-        return chance < 0.001 ? "< 0.001" : String.format(Locale.ROOT, "%.3f", chance);
     }
 }

@@ -6,22 +6,20 @@ import static org.steelyard.report.output.book.SheetOverview.RIGHT;
 import static org.steelyard.report.output.book.SheetOverview.TABLE;
 
 import java.util.List;
-import org.steelyard.analyse.column.StatusCount;
-import org.steelyard.analyse.figure.Spread;
-import org.steelyard.analyse.season.FindingCount;
 import org.steelyard.analyse.season.SeasonSummary;
-import org.steelyard.analyse.season.TrimGroup;
 import org.steelyard.analyse.season.WorstFlight;
 import org.steelyard.check.text.FindingText;
-import org.steelyard.model.finding.Severity;
 import org.steelyard.model.loading.FlightIdent;
 import org.steelyard.model.loading.Loading;
+import org.steelyard.report.book.BookTable;
 import org.steelyard.report.book.SheetGrid;
 import org.steelyard.report.book.SheetRow;
 import org.steelyard.report.book.WorkbookStyles;
-import org.steelyard.report.output.LeftOutGroupings;
+import org.steelyard.report.table.DataTable;
+import org.steelyard.report.table.season.FindingKindTable;
+import org.steelyard.report.table.season.StatusTable;
+import org.steelyard.report.table.season.TypicalTrimTable;
 import org.steelyard.report.words.RemedyCell;
-import org.steelyard.report.words.SeasonWords;
 import org.steelyard.report.words.WorkbookWords;
 
 /** The tables of the overview: as much as fits on its page, with a line that says where the rest is. */
@@ -92,104 +90,36 @@ final class SheetOverviewTables {
     }
 
     private void typicalAndKinds(SeasonSummary season) {
-        int top = grid.position();
-        typical(SeasonWords.withTrim(season));
-        int below = grid.position();
-        grid.moveTo(top);
-        kinds(season.findings());
-        grid.moveTo(Math.max(below, grid.position()));
+        sideBySide(
+                new BookTable(grid, styles, LEFT), TypicalTrimTable.of(season).first(TABLE_ROWS),
+                new BookTable(grid, styles, RIGHT, 4),
+                        FindingKindTable.of(season).without("code").first(TABLE_ROWS));
         grid.gap(6);
     }
 
-    private void typical(List<TrimGroup> groups) {
-        section(LEFT, LEFT + TABLE - 1, "Typical take-off trim");
-        head(LEFT, 2, "Type", "Flaps", "Flights", "5 %", "Median", "95 %", "CG median,\n% MAC");
-        if (groups.isEmpty()) {
-            grid.row(14).at(LEFT).label(SeasonWords.NO_TRIM, styles.quiet);
-            grid.join(LEFT, LEFT + TABLE - 1);
-        }
-        groups.stream().limit(TABLE_ROWS).forEach(this::typical);
-        more(LEFT, LEFT + TABLE - 1, groups.size() - TABLE_ROWS, "group", SheetTrimSpread.NAME);
-    }
-
-    private void typical(TrimGroup group) {
-        SheetRow row = grid.row(14)
-                .at(LEFT)
-                .data(group.typeId(), styles.text)
-                .data(group.flapsShown(), styles.fitted)
-                .number(group.trimUnits().map(Spread::n).orElse(0L), styles.whole.plain());
-        SeasonWords.typical(group).forEach(trim -> row.label(trim, styles.setting.plain()));
-        row.number(group.cgPercentMac().median(), styles.decimals(1));
-    }
-
-    private void kinds(List<FindingCount> counts) {
-        section(RIGHT, END, "Kinds of findings");
-        SheetRow head =
-                grid.row(26).at(RIGHT).label("Kind", styles.tableHeading).at(RIGHT + 4);
-        head.label("Severity", styles.tableHeading)
-                .label("Findings", styles.tableHeadingRight)
-                .label("Flights", styles.tableHeadingRight);
-        grid.join(RIGHT, RIGHT + 3);
-        counts.stream().limit(TABLE_ROWS).forEach(this::kind);
-        more(RIGHT, END, counts.size() - TABLE_ROWS, "kind", SheetFindings.LAYOUT.name());
-    }
-
-    private void kind(FindingCount count) {
-        Severity severity = count.severity();
-        grid.row(14)
-                .at(RIGHT)
-                .label(FindingText.kind(count.code(), severity), styles.text.plain())
-                .at(RIGHT + 4)
-                .label(WorkbookWords.severity(severity), styles.severity(severity))
-                .number(count.findings(), styles.whole.plain())
-                .number(count.flights(), styles.whole.plain());
-        grid.join(RIGHT, RIGHT + 3);
+    private void sideBySide(BookTable left, DataTable onLeft, BookTable right, DataTable onRight) {
+        int top = grid.position();
+        left.to(LEFT + TABLE - 1).write(onLeft);
+        int below = grid.position();
+        grid.moveTo(top);
+        right.to(END).write(onRight);
+        grid.moveTo(Math.max(below, grid.position()));
     }
 
     private void offenders(SeasonSummary season) {
-        int top = grid.position();
-        groups(LEFT, "Tails by share breached", "Tail", season.tails(), "");
-        int below = grid.position();
-        grid.moveTo(top);
-        groups(RIGHT, "Routes by share breached", "Route", season.routes(), LeftOutGroupings.routes(season));
-        grid.moveTo(Math.max(below, grid.position()));
+        sideBySide(
+                new BookTable(grid, styles, LEFT, 2), offenders(StatusTable.TAILS.of(season)),
+                new BookTable(grid, styles, RIGHT, 2), offenders(StatusTable.ROUTES.of(season)));
         grid.gap(8);
     }
 
-    private void groups(int from, String title, String what, List<StatusCount> groups, String tooMany) {
-        List<StatusCount> ranked =
-                groups.stream().filter(count -> count.breached() > 0).toList();
-        section(from, from + TABLE - 1, title);
-        head(from, 2, what, "", "Flights", "Breached", "Marginal", "Share", "");
-        if (ranked.isEmpty()) {
-            grid.row(14).at(from).label(tooMany.isEmpty() ? "None has a breached flight." : tooMany, styles.quiet);
-            grid.join(from, from + TABLE - 1);
-        }
-        ranked.stream().limit(GROUP_ROWS).forEach(count -> group(from, count));
-    }
-
-    private void group(int from, StatusCount count) {
-        SheetRow row = grid.row(14).at(from).data(count.group(), styles.text).at(from + 2);
-        row.number(count.flights(), styles.whole.plain())
-                .number(count.breached(), styles.whole.plain())
-                .number(count.marginal(), styles.whole.plain())
-                .number(count.shareBreached(), styles.share);
-        if (count.few()) {
-            row.label("few flights", styles.quietRight);
-        }
-        grid.join(from, from + 1);
+    private static DataTable offenders(DataTable table) {
+        return table.without("share_marginal").first(GROUP_ROWS);
     }
 
     private void section(int from, int to, String title) {
         grid.row(20).at(from).label(title, styles.section);
         grid.join(from, to);
-    }
-
-    private void head(int from, int words, String... headings) {
-        SheetRow row = grid.row(26).at(from);
-        for (int i = 0; i < headings.length; i++) {
-            row.label(headings[i], i < words ? styles.tableHeading : styles.tableHeadingRight);
-        }
     }
 
     private void more(int from, int to, long left, String what, String sheet) {

@@ -5,13 +5,14 @@ import java.util.Locale;
 import org.steelyard.model.input.SkippedRow;
 import org.steelyard.model.policy.Policy;
 import org.steelyard.model.policy.RecordedTrimRule;
+import org.steelyard.report.book.BookTable;
 import org.steelyard.report.book.EndlessSheet;
 import org.steelyard.report.book.SheetGrid;
-import org.steelyard.report.book.SheetRow;
 import org.steelyard.report.book.WorkbookPage;
 import org.steelyard.report.book.WorkbookStyles;
 import org.steelyard.report.output.RunFacts;
 import org.steelyard.report.output.SkippedRows;
+import org.steelyard.report.table.season.InputTable;
 import org.steelyard.report.text.Caution;
 import org.steelyard.report.words.WorkbookWords;
 
@@ -63,36 +64,8 @@ final class SheetRunFacts {
     }
 
     private void inputs(RunFacts facts) {
-        section("Season files (rows seen = accepted + rejected + blank + skipped)");
-        SheetRow head = grid.row(18).label("File", styles.tableHeading).label("Heading map", styles.tableHeading);
-        for (String heading : List.of("Rows seen", "Accepted", "Rejected", "Blank", "Skipped", "Bytes")) {
-            head.label(heading, styles.tableHeadingRight);
-        }
-        head.label("SHA-256", styles.tableHeading).label("Notes", styles.tableHeading);
-        facts.inputs().forEach(this::input);
-        totals(facts);
+        new BookTable(grid, styles).write(InputTable.of(facts));
         grid.gap(10);
-    }
-
-    private void input(RunFacts.InputFile file) {
-        SheetRow row = grid.row().data(file.name(), styles.wrapped).data(file.mapName(), styles.text);
-        for (long count :
-                counts(file.rowsSeen(), file.accepted(), file.rejected(), file.blank(), file.skipped(), file.bytes())) {
-            row.number(count, styles.whole.plain());
-        }
-        row.data(file.sha256(), styles.text).data(String.join("\n", file.notes()), styles.wrapped);
-    }
-
-    private void totals(RunFacts facts) {
-        SheetRow row = grid.row().label("Together", styles.total).label("", styles.total);
-        for (long count :
-                counts(facts.rowsSeen(), facts.accepted(), facts.rejected(), facts.blank(), facts.skippedRowCount())) {
-            row.number(count, styles.totalNumber);
-        }
-    }
-
-    private static long[] counts(long... counts) {
-        return counts;
     }
 
     private void skipped(RunFacts facts) {

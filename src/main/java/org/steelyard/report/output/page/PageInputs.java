@@ -7,10 +7,11 @@ import org.steelyard.model.input.ProblemCode;
 import org.steelyard.model.input.SkippedRow;
 import org.steelyard.report.file.OutputFile;
 import org.steelyard.report.html.Html;
-import org.steelyard.report.html.ScrolledTables;
+import org.steelyard.report.html.PageTable;
 import org.steelyard.report.output.RunFacts;
 import org.steelyard.report.output.SeasonResult;
 import org.steelyard.report.output.SkippedRows;
+import org.steelyard.report.table.season.InputTable;
 import org.steelyard.report.text.Shown;
 import org.steelyard.report.words.Methods;
 
@@ -24,7 +25,9 @@ final class PageInputs {
     static void write(Html html, SeasonResult result, Rejections rejections) {
         html.open("section", "id", "inputs").element("h2", "Inputs");
         remarks(html, result.facts().remarks());
-        inputs(html, result.facts().inputs());
+        new PageTable(InputTable.of(result.facts())
+                        .only("file", "rows", "accepted", "rejected", "blank", "skipped", "map", "notes"))
+                .write(html);
         notRead(html, result);
         passedOver(html, result.facts().skippedRows(), nameOf(result, OutputFile.SKIPPED));
         html.closeBlock();
@@ -36,34 +39,6 @@ final class PageInputs {
         }
         html.close().closeBlock();
         methods(html);
-    }
-
-    private static void inputs(Html html, List<RunFacts.InputFile> inputs) {
-        ScrolledTables.open(
-                html,
-                "Inputs",
-                "",
-                "File",
-                "#Rows",
-                "#Accepted",
-                "#Rejected",
-                "#Blank",
-                "#Skipped",
-                "Heading map",
-                "To be known of it");
-        for (RunFacts.InputFile input : inputs) {
-            html.open("tr").open("th", "scope", "row").data(input.name()).close();
-            ScrolledTables.numbers(
-                    html,
-                    Shown.count(input.rowsSeen()),
-                    Shown.count(input.accepted()),
-                    Shown.count(input.rejected()),
-                    Shown.count(input.blank()),
-                    Shown.count(input.skipped()));
-            html.open("td").data(input.mapName()).close();
-            html.open("td").data(String.join("; ", input.notes())).close().closeBlock();
-        }
-        ScrolledTables.close(html);
     }
 
     private static void remarks(Html html, List<String> remarks) {

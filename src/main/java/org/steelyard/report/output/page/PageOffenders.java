@@ -3,18 +3,17 @@ package org.steelyard.report.output.page;
 import java.util.List;
 import java.util.Locale;
 import org.steelyard.analyse.column.Exceeded;
-import org.steelyard.analyse.column.StatusCount;
-import org.steelyard.analyse.figure.Spread;
 import org.steelyard.analyse.season.SeasonSummary;
 import org.steelyard.analyse.season.WorstFlight;
 import org.steelyard.check.text.FindingText;
 import org.steelyard.model.loading.FlightIdent;
 import org.steelyard.model.loading.Loading;
 import org.steelyard.report.html.Html;
+import org.steelyard.report.html.PageTable;
 import org.steelyard.report.html.ScrolledTables;
 import org.steelyard.report.html.StatusSymbol;
-import org.steelyard.report.output.LeftOutGroupings;
-import org.steelyard.report.text.Shown;
+import org.steelyard.report.table.DataTable;
+import org.steelyard.report.table.season.StatusTable;
 import org.steelyard.report.words.FlightFigures;
 import org.steelyard.report.words.RemedyCell;
 import org.steelyard.report.words.SeasonWords;
@@ -36,9 +35,8 @@ final class PageOffenders {
         html.closeBlock();
         html.open("section", "id", "groups").element("h2", "Tails, routes and types");
         html.open("div", "class", "columns");
-        groups(html, "Tail", summary.tails(), true, "");
-        groups(html, "Route", summary.routes(), true, LeftOutGroupings.routes(summary));
-        groups(html, "Type", summary.types(), false, "");
+        List.of(StatusTable.TAILS, StatusTable.ROUTES, StatusTable.TYPES)
+                .forEach(table -> groups(html, table.of(summary)));
         html.close().closeBlock();
     }
 
@@ -105,43 +103,9 @@ final class PageOffenders {
                 : sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
     }
 
-    private static void groups(Html html, String kind, List<StatusCount> all, boolean offendersOnly, String tooMany) {
-        List<StatusCount> shown = all.stream()
-                .filter(count -> !offendersOnly || count.breached() > 0)
-                .limit(ROWS)
-                .toList();
-        html.open("div");
-        if (shown.isEmpty()) {
-            html.element("h3", kind)
-                    .element("p", tooMany.isEmpty() ? "None has a breached flight." : tooMany, "class", "quiet")
-                    .closeBlock();
-            return;
-        }
-        ScrolledTables.open(html, kind, "", kind, "#Flights", "#Breached", "#Marginal", "#Share", "");
-        for (StatusCount count : shown) {
-            html.open("tr")
-                    .open("th", "scope", "row", "class", "nowrap")
-                    .data(count.group())
-                    .close();
-            ScrolledTables.numbers(
-                    html,
-                    Shown.count(count.flights()),
-                    Shown.count(count.breached()),
-                    Shown.count(count.marginal()),
-                    Shown.share(count.breached(), count.flights()));
-            html.element("td", count.few() ? "few flights" : "", "class", "quiet")
-                    .closeBlock();
-        }
-        ScrolledTables.close(html);
-        if (offendersOnly && all.size() > shown.size()) {
-            html.element(
-                    "p",
-                    "The " + shown.size() + " with the greatest share breached of " + Shown.count(all.size())
-                            + ", those of fewer than " + Spread.FEW
-                            + " flights last; all flights are in flights.csv.",
-                    "class",
-                    "hint");
-        }
+    private static void groups(Html html, DataTable table) {
+        html.open("div").element("h3", table.title());
+        new PageTable(table.without("share_marginal").first(ROWS)).write(html);
         html.closeBlock();
     }
 }

@@ -105,7 +105,7 @@ public final class ReportPage implements SeasonOutput {
         html.element("a", "Skip to the report", "class", "skip", "href", "#report");
         PageHead.write(html, result);
         html.open("main", "id", "report");
-        PageOverview.write(html, summary, id -> clouds.get(id).type().name());
+        PageOverview.write(html, summary);
         html.open("div", "id", "live").closeBlock();
         PageFindings.kinds(html, summary);
         PageOffenders.write(html, summary);
