@@ -90,8 +90,7 @@ record WrittenReports(Path folder, XSSFWorkbook book) {
     }
 
     /** The same with each cell as a function of it. */
-    static List<Map<String, Object>> table(
-            Sheet sheet, int headings, int firstColumn, Function<Cell, Object> valueOf) {
+    static List<Map<String, Object>> table(Sheet sheet, int headings, int firstColumn, Function<Cell, Object> valueOf) {
         Map<Integer, String> names = new LinkedHashMap<>();
         for (Cell cell : sheet.getRow(headings)) {
             if (cell.getColumnIndex() >= firstColumn && cell.getCellType() == CellType.STRING) {
@@ -103,10 +102,7 @@ record WrittenReports(Path folder, XSSFWorkbook book) {
             Optional<Row> row = Optional.ofNullable(sheet.getRow(i));
             Map<String, Object> values = new LinkedHashMap<>();
             names.forEach((column, name) -> values.putIfAbsent(
-                    name,
-                    row.map(found -> found.getCell(column))
-                            .map(valueOf)
-                            .orElse("")));
+                    name, row.map(found -> found.getCell(column)).map(valueOf).orElse("")));
             if (values.values().stream().allMatch(""::equals)) {
                 break;
             }
