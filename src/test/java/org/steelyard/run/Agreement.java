@@ -19,8 +19,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
-import org.steelyard.check.text.FixedDecimals;
+import org.apache.poi.ss.usermodel.DataFormatter;
 import org.steelyard.model.loading.Origin;
 
 /** Holds every figure that two outputs of a season state to be the same in both, to the digits that are printed. */
@@ -402,7 +403,6 @@ final class Agreement {
             }
             CSVRecord row = trim.get(shown.get("Type") + " " + shown.get("Flaps"));
             assertThat(shown.get("Flights")).isEqualTo(Double.valueOf(row.get("n")));
-            shown.replaceAll((column, value) -> column.matches("5 %|Median|95 %") ? asRead(value) : value);
             setting(shown.get("5 %"), row.get("p5"));
             setting(shown.get("Median"), row.get("median"));
             setting(shown.get("95 %"), row.get("p95"));
@@ -412,11 +412,12 @@ final class Agreement {
         }
     }
 
-    /** A trim as its cell shows it. */
-    private static String asRead(Object units) {
-        double trim = (Double) units;
-        String digits = FixedDecimals.of(Math.abs(trim), 2);
-        return digits.equals("0.00") ? digits : digits + (trim > 0 ? " UP" : " DN");
+    /** A cell's value; of a trim what the cell shows. */
+    private static Object asRead(Cell cell) {
+        return cell.getCellType() == CellType.NUMERIC
+                        && cell.getCellStyle().getDataFormatString().contains(" UP")
+                ? new DataFormatter(Locale.ROOT).formatCellValue(cell)
+                : WrittenReports.value(cell);
     }
 
     private static void setting(Object shown, String csv) {
@@ -437,7 +438,7 @@ final class Agreement {
                     && cell.toString().equals(heading)
                     && (!heading.equals("Type")
                             || (flaps != null && flaps.toString().equals("Flaps")))) {
-                return WrittenReports.table(sheet, row.getRowNum(), column);
+                return WrittenReports.table(sheet, row.getRowNum(), column, Agreement::asRead);
             }
         }
         throw new AssertionError("the overview has no table by " + heading);

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
@@ -85,6 +86,11 @@ record WrittenReports(Path folder, XSSFWorkbook book) {
 
     /** The rows of a table from the row of its headings to the next empty row. */
     static List<Map<String, Object>> table(Sheet sheet, int headings, int firstColumn) {
+        return table(sheet, headings, firstColumn, WrittenReports::value);
+    }
+
+    /** The same with each cell as a function of it. */
+    static List<Map<String, Object>> table(Sheet sheet, int headings, int firstColumn, Function<Cell, Object> valueOf) {
         Map<Integer, String> names = new LinkedHashMap<>();
         for (Cell cell : sheet.getRow(headings)) {
             if (cell.getColumnIndex() >= firstColumn && cell.getCellType() == CellType.STRING) {
@@ -96,10 +102,7 @@ record WrittenReports(Path folder, XSSFWorkbook book) {
             Optional<Row> row = Optional.ofNullable(sheet.getRow(i));
             Map<String, Object> values = new LinkedHashMap<>();
             names.forEach((column, name) -> values.putIfAbsent(
-                    name,
-                    row.map(found -> found.getCell(column))
-                            .map(WrittenReports::value)
-                            .orElse("")));
+                    name, row.map(found -> found.getCell(column)).map(valueOf).orElse("")));
             if (values.values().stream().allMatch(""::equals)) {
                 break;
             }

@@ -95,8 +95,16 @@ public final class PageTable {
         switch (column.kind()) {
             case CODE -> html.element("code", cell.shown());
             case STATUS -> status(html, cell);
-            case NAME, TEXT -> html.data(cell.shown());
+            case NAME, TEXT -> lines(html, cell.shown());
             default -> html.text(cell.shown());
+        }
+    }
+
+    private static void lines(Html html, String text) {
+        String[] lines = text.split("\n", -1);
+        html.data(lines[0]);
+        for (int i = 1; i < lines.length; i++) {
+            html.empty("br").data(lines[i]);
         }
     }
 
