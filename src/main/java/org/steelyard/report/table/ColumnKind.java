@@ -26,7 +26,7 @@ public enum ColumnKind {
     public boolean isNumber() {
         return switch (this) {
             case TEXT, STATUS, CODE, DATE -> false;
-            case COUNT, SHARE, MASS, PERCENT_MAC, TRIM, NUMBER -> true;
+            default -> true;
         };
     }
 }
