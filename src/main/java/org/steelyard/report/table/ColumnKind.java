@@ -25,8 +25,8 @@ public enum ColumnKind {
     /** Whether its cells stand to the right, as numbers do. */
     public boolean isNumber() {
         return switch (this) {
-            case TEXT, STATUS, CODE, DATE -> false;
-            default -> true;
+            case NAME, TEXT, STATUS, CODE, DATE -> false;
+            case COUNT, SHARE, MASS, PERCENT_MAC, TRIM, NUMBER -> true;
         };
     }
 }

@@ -26,6 +26,8 @@ public enum StatusTable {
 
     private final String title;
     private final String group;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a method reference without state
     private final Function<SeasonSummary, List<StatusCount>> counts;
 
     StatusTable(String title, String group, Function<SeasonSummary, List<StatusCount>> counts) {
