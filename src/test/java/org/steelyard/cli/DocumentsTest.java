@@ -84,7 +84,7 @@ class DocumentsTest {
     @ParameterizedTest
     @CsvSource({"README.md, 1500", "DEVELOPERS.md, 2500"})
     void canBeReadInOneGo(String document, int mostWords) throws IOException {
-        assertThat(text(Path.of(document)).strip().split("\\s+")).hasSizeLessThanOrEqualTo(mostWords);
+        assertThat(text(Path.of(document)).strip().split("\\s+", -1)).hasSizeLessThanOrEqualTo(mostWords);
     }
 
     @Test
@@ -93,7 +93,7 @@ class DocumentsTest {
         for (Path document : documents()) {
             Matcher command = COMMAND.matcher(text(document));
             while (command.find()) {
-                String[] args = command.group(1).strip().split("\\s+");
+                String[] args = command.group(1).strip().split("\\s+", -1);
                 CommandLine line = new CommandLine(new Main());
                 Main.COMMANDS.forEach(line::addSubcommand);
                 assertThatCode(() -> line.parseArgs(args))
@@ -115,7 +115,7 @@ class DocumentsTest {
             while (group.find()) {
                 mapped.add(group.group(1));
                 if (group.group(2) != null) {
-                    for (String room : group.group(2).replace("`", "").split(", ")) {
+                    for (String room : group.group(2).replace("`", "").split(", ", -1)) {
                         mapped.add(group.group(1) + "." + room);
                     }
                 }
