@@ -24,6 +24,9 @@ public enum ColumnKind {
 
     /** Whether its cells stand to the right, as numbers do. */
     public boolean isNumber() {
-        return ordinal() >= COUNT.ordinal();
+        return switch (this) {
+            case NAME, TEXT, STATUS, CODE, DATE -> false;
+            case COUNT, SHARE, MASS, PERCENT_MAC, TRIM, NUMBER -> true;
+        };
     }
 }
