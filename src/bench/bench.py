@@ -1,5 +1,5 @@
 #!/usr/bin/python3
-"""Measures the program against named baselines in the same run; see DEVELOPERS.md, "Speed and size".
+"""Measures the program against named baselines in the same run; see src/bench/README.md.
 
 Every measurement is a process of its own: wall time, processor time (user and system) and peak memory as the kernel
 reports them when it ends. Runs of all cases take turns, so that a slow minute of the machine strikes all alike. The

@@ -23,7 +23,8 @@ import org.junit.jupiter.api.Test;
 class RoomsTest {
 
     private static final int MOST_FILES = 30;
-    private static final List<Path> SOURCES = List.of(Path.of("src/main/java"), Path.of("src/demo/java"));
+    private static final List<Path> SOURCES =
+            List.of(Path.of("src/main/java"), Path.of("src/demo/java"), Path.of("src/spark/merge/java"));
     private static final Pattern USES =
             Pattern.compile("\\* <p>Uses ([^.]*(?:\\.[a-z][^.]*)*)\\.\\n \\*/", Pattern.DOTALL);
     private static final Pattern ROOM = Pattern.compile("\\{@code ([a-z.]+)}");

@@ -44,7 +44,7 @@ import picocli.CommandLine.Spec;
         })
 final class Main implements Callable<Integer> {
 
-    private static final List<Class<?>> COMMANDS = List.of(
+    static final List<Class<?>> COMMANDS = List.of(
             SetCommand.class,
             CardsCommand.class,
             CheckConfigCommand.class,

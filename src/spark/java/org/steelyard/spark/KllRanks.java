@@ -4,7 +4,7 @@ import java.io.Serializable;
 import org.apache.datasketches.kll.KllDoublesSketch;
 import org.apache.datasketches.memory.Memory;
 import org.apache.datasketches.quantilescommon.QuantileSearchCriteria;
-import org.steelyard.analyse.figure.RankSketch;
+import org.steelyard.spark.merge.RankSketch;
 
 /**
  * Ranks by the KLL sketch of Apache DataSketches (Karnin, Lang and Liberty, Optimal Quantile Approximation in Streams,

@@ -54,7 +54,7 @@ record Master(String address, String saidBy) {
     void requireTakenAlong(SparkConf settings) throws InputRefused {
         if (!isLocal() && TAKEN_ALONG.stream().noneMatch(settings::contains)) {
             throw new InputRefused(saidBy + ": only spark-submit takes the program to the machines of " + address
-                    + " (README.md has the line); without it, local[*] or local[2] can be named");
+                    + " (src/spark/README.md has the line); without it, local[*] or local[2] can be named");
         }
     }
 

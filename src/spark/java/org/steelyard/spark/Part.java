@@ -7,13 +7,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.steelyard.analyse.season.FlightChoice;
-import org.steelyard.analyse.season.MergeableTally;
+import org.steelyard.spark.merge.FlightChoice;
+import org.steelyard.spark.merge.MergeableTally;
 import org.steelyard.model.input.ProblemCode;
 import org.steelyard.model.input.SkipKind;
 import org.steelyard.read.table.RawRow;
 import org.steelyard.report.file.FileSum;
-import org.steelyard.report.season.MergedReports;
+import org.steelyard.spark.merge.MergedReports;
 
 /** What some pieces of a season come to; parts are merged in any order. */
 final class Part implements Serializable {

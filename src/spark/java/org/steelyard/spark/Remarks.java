@@ -3,8 +3,8 @@ package org.steelyard.spark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.steelyard.analyse.season.MergeableTally;
-import org.steelyard.report.season.MergedReports;
+import org.steelyard.spark.merge.MergeableTally;
+import org.steelyard.spark.merge.MergedReports;
 
 /** What is to be known of results that were put together from parts. */
 final class Remarks {

@@ -16,7 +16,7 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import org.steelyard.report.file.Destination;
 import org.steelyard.report.file.FileSum;
-import org.steelyard.report.season.MergedReports;
+import org.steelyard.spark.merge.MergedReports;
 import org.steelyard.report.file.OutputList;
 import org.steelyard.report.file.StagedFolder;
 

@@ -297,37 +297,41 @@ class AuditCommandTest {
                 .map(i -> (i % 7 == 0 ? AFT : CLEAN).replace("T10", "T" + i + "x"))
                 .toArray(String[]::new);
         Path season = season(rows);
-        assertThat(audit(season, "--threads", "1", "--name", "one")).isZero();
-        assertThat(audit(season, "--threads", "7", "--name", "seven")).isZero();
-        for (String name : List.of("flights.csv", "findings.csv", "rejected.csv")) {
-            assertThat(report("seven", name)).as(name).isEqualTo(report("one", name));
-        }
-        assertThat(audit(
-                        season,
-                        "--threads",
-                        "3",
-                        "--name",
-                        "one",
-                        "--reports",
-                        folder.resolve("again").toString()))
-                .isEqualTo(2); // the option is there twice
-        Main.run(
-                new PrintWriter(out, true),
-                new PrintWriter(err, true),
-                "audit",
-                season.toString(),
-                "--reports",
-                folder.resolve("again").toString(),
-                "--name",
-                "one",
-                "--threads",
-                "3");
-        try (Stream<Path> files = Files.list(reports().resolve("one"))) {
-            for (Path file : files.toList()) {
-                assertThat(folder.resolve("again/one")
-                                .resolve(file.getFileName().toString()))
-                        .hasSameBinaryContentAs(file);
+        List<String> names = List.of(
+                "findings.csv",
+                "flights.csv",
+                "rejected.csv",
+                "report.html",
+                "run.json",
+                "season.xlsx",
+                "skipped.csv",
+                "statistics.csv");
+        for (String threads : List.of("1", "2", "7")) {
+            Path into = folder.resolve("by-" + threads);
+            assertThat(Main.run(
+                            new PrintWriter(out, true),
+                            new PrintWriter(err, true),
+                            "audit",
+                            season.toString(),
+                            "--reports",
+                            into.toString(),
+                            "--name",
+                            "one",
+                            "--threads",
+                            threads))
+                    .as(err.toString())
+                    .isZero();
+            for (String name : names) {
+                assertThat(into.resolve("one").resolve(name))
+                        .as(threads)
+                        .hasSameBinaryContentAs(folder.resolve("by-1/one").resolve(name));
             }
+        }
+        assertThat(Files.readString(folder.resolve("by-1/one/flights.csv")).lines())
+                .hasSize(2501);
+        try (Stream<Path> files = Files.list(folder.resolve("by-7/one"))) {
+            assertThat(files.map(file -> String.valueOf(file.getFileName())).filter(name -> !name.startsWith(".")))
+                    .containsExactlyInAnyOrderElementsOf(names);
         }
     }
 

@@ -15,15 +15,17 @@ import org.steelyard.model.loading.Load;
 import org.steelyard.model.loading.Passengers;
 import org.steelyard.model.unit.MassMoment;
 
-/** The README's table of levels names what {@code flights.csv} calls them. */
+/** The table of levels in the README of inputs names what {@code flights.csv} calls them. */
 class ReadmeLevelsTest {
 
     @Test
     void everyLevelStandsInTheTable() throws IOException {
         List<String> levels = new ArrayList<>();
-        for (String line : Files.readAllLines(Path.of("README.md"), StandardCharsets.UTF_8)) {
+        boolean isInTable = false;
+        for (String line : Files.readAllLines(Path.of("data-in/README.md"), StandardCharsets.UTF_8)) {
+            isInTable = line.startsWith("| level |") || isInTable && !line.isBlank();
             String[] cells = line.split("\\|", -1);
-            if (line.startsWith("| `") && cells.length == 5) {
+            if (isInTable && line.startsWith("| `") && cells.length == 5) {
                 levels.add(cells[1].replace("`", "").strip());
             }
         }

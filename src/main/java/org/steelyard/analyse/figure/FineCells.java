@@ -10,7 +10,7 @@ import java.util.TreeMap;
  * exactly, and of what is compared by rank only what lies in one cell counts as equal. What lies beyond 10,000 cells to
  * either side is counted in the outermost.
  */
-final class FineCells implements Serializable {
+public final class FineCells implements Serializable {
 
     private static final long serialVersionUID = 1;
     private static final int FARTHEST = 10_000;
@@ -25,7 +25,7 @@ final class FineCells implements Serializable {
         this.cellsPerUnit = cellsPerUnit;
     }
 
-    static FineCells of(Measure measure, double... values) {
+    public static FineCells of(Measure measure, double... values) {
         FineCells cells = new FineCells(measure == Measure.TAKEOFF_TRIM ? TRIM_CELLS : CG_CELLS);
         for (double value : values) {
             cells.add(value);
@@ -33,12 +33,12 @@ final class FineCells implements Serializable {
         return cells;
     }
 
-    void add(double value) {
+    public void add(double value) {
         double cell = Math.floor(value * cellsPerUnit);
         add((int) Math.max(-FARTHEST, Math.min(FARTHEST, cell)), 1);
     }
 
-    void merge(FineCells other) {
+    public void merge(FineCells other) {
         for (int i = 0; i < other.counts.length; i++) {
             if (other.counts[i] > 0) {
                 add(other.first + i, other.counts[i]);
@@ -62,7 +62,7 @@ final class FineCells implements Serializable {
         counts[cell - first] += count;
     }
 
-    Ranks ranks() {
+    public Ranks ranks() {
         double[] ends = new double[counts.length];
         long[] filled = new long[counts.length];
         int size = 0;
@@ -76,7 +76,7 @@ final class FineCells implements Serializable {
     }
 
     /** Counts of wider cells by number, each cell around a multiple of the width. */
-    SortedMap<Long, Long> wider(double width) {
+    public SortedMap<Long, Long> wider(double width) {
         SortedMap<Long, Long> wide = new TreeMap<>();
         for (int i = 0; i < counts.length; i++) {
             if (counts[i] > 0) {

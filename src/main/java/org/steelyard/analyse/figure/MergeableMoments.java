@@ -54,7 +54,7 @@ public final class MergeableMoments implements Serializable {
     }
 
     /** Sum of squared deviations from the mean. */
-    double deviations() {
+    public double deviations() {
         if (min == max) {
             return 0;
         }

@@ -28,7 +28,7 @@ public record TypicalRange(
 
     private static final double EACH_SIDE = 0.025;
 
-    static TypicalRange ofSorted(double[] sorted, int n) {
+    public static TypicalRange ofSorted(double[] sorted, int n) {
         int[] low = ranks(n, 0.05);
         int[] high = ranks(n, 0.95);
         return new TypicalRange(
@@ -41,7 +41,7 @@ public record TypicalRange(
     }
 
     /** Ranks r and s from 1 to n of the interval; 0 or n + 1 where there is none. */
-    static int[] ranks(int n, double p) {
+    public static int[] ranks(int n, double p) {
         BinomialDistribution below = new BinomialDistribution(null, n, p);
         int r = below.inverseCumulativeProbability(EACH_SIDE);
         while (r > 0 && below.cumulativeProbability(r - 1) > EACH_SIDE) {

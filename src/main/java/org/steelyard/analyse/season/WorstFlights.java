@@ -12,7 +12,7 @@ import org.steelyard.model.finding.Finding;
 import org.steelyard.model.finding.Severity;
 
 /** Keeps the flights farthest outside the limits of each kind; of two equally far, the one that came first. */
-final class WorstFlights {
+public final class WorstFlights {
 
     private record Ranked(WorstFlight worst, long order) {}
 
@@ -23,11 +23,11 @@ final class WorstFlights {
     private final int mostOfAKind;
     private long order;
 
-    WorstFlights(int mostOfAKind) {
+    public WorstFlights(int mostOfAKind) {
         this.mostOfAKind = mostOfAKind;
     }
 
-    void add(AuditedFlight flight) {
+    public void add(AuditedFlight flight) {
         for (WorstFlight worst : byKind(flight)) {
             PriorityQueue<Ranked> ofKind =
                     kept.computeIfAbsent(worst.exceeded(), kind -> new PriorityQueue<>(WORST_FIRST.reversed()));
@@ -40,7 +40,7 @@ final class WorstFlights {
     }
 
     /** The worst breach of each kind that a flight has; of two equally far, the first. */
-    static Collection<WorstFlight> byKind(AuditedFlight flight) {
+    public static Collection<WorstFlight> byKind(AuditedFlight flight) {
         Map<Exceeded, WorstFlight> worst = new EnumMap<>(Exceeded.class);
         for (Finding finding : flight.assessment().findings()) {
             if (finding.severity() == Severity.BREACH) {
@@ -53,7 +53,7 @@ final class WorstFlights {
         return worst.values();
     }
 
-    List<WorstFlight> worstFirst() {
+    public List<WorstFlight> worstFirst() {
         return kept.values().stream()
                 .flatMap(Collection::stream)
                 .sorted(WORST_FIRST)

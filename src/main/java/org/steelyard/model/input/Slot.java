@@ -50,6 +50,7 @@ public sealed interface Slot permits Field, PartSlot {
     }
 
     /** The first of a set that is not empty. */
+    @SuppressWarnings("EnumOrdinal")
     static Slot first(long slots) {
         int index = Long.numberOfTrailingZeros(slots);
         return index < PartSlot.FIRST ? Field.values()[index] : PartSlot.values()[index - PartSlot.FIRST];

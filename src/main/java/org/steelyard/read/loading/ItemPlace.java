@@ -2,7 +2,6 @@ package org.steelyard.read.loading;
 
 import java.util.Comparator;
 import org.steelyard.model.input.Field;
-import org.steelyard.model.input.Slot;
 
 /**
  * Where an item says that it lies. Comparable, so that a map of names with the same hash code is searched in order and
@@ -30,9 +29,9 @@ record ItemPlace(Kind kind, String name, String zone) implements Comparable<Item
         ANYWHERE("place", Field.ITEM_PLACE);
 
         private final String word;
-        private final Slot slot;
+        private final Field slot;
 
-        Kind(String word, Slot slot) {
+        Kind(String word, Field slot) {
             this.word = word;
             this.slot = slot;
         }
@@ -42,7 +41,7 @@ record ItemPlace(Kind kind, String name, String zone) implements Comparable<Item
         }
 
         /** What its column is. */
-        Slot slot() {
+        Field slot() {
             return slot;
         }
     }

@@ -124,9 +124,11 @@ public final class FindingList {
 
     /** The findings of a flight, in their order. */
     public static List<Found> of(AuditedFlight flight) {
-        return flight.assessment().findings().stream()
-                .map(finding -> new Found(flight, finding))
-                .toList();
+        List<Finding> findings = flight.assessment().findings();
+        if (findings.isEmpty()) {
+            return List.of();
+        }
+        return findings.stream().map(finding -> new Found(flight, finding)).toList();
     }
 
     @FunctionalInterface

@@ -8,14 +8,13 @@ import static org.steelyard.report.column.ListColumn.number;
 import static org.steelyard.report.column.ListColumn.text;
 import static org.steelyard.report.column.ListColumn.whole;
 
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.StringJoiner;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.steelyard.analyse.column.TrimSetting;
 import org.steelyard.balance.Balance;
@@ -485,11 +484,13 @@ public final class FlightList {
     }
 
     private static String kinds(AuditedFlight flight) {
-        Set<String> kinds = new LinkedHashSet<>();
-        flight.assessment()
-                .findings()
-                .forEach(finding -> kinds.add(finding.code().code()));
-        return String.join(", ", kinds);
+        List<Finding> findings = flight.assessment().findings();
+        return findings.isEmpty()
+                ? ""
+                : findings.stream()
+                        .map(finding -> finding.code().code())
+                        .distinct()
+                        .collect(Collectors.joining(", "));
     }
 
     private static String extras(AuditedFlight flight) {

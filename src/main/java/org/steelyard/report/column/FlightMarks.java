@@ -1,6 +1,7 @@
 package org.steelyard.report.column;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -36,8 +37,10 @@ final class FlightMarks {
     }
 
     private static Severity worst(AuditedFlight flight, Predicate<Finding> concerned) {
+        List<Finding> findings = flight.assessment().findings();
         Severity worst = Severity.NOTE;
-        for (Finding finding : flight.assessment().findings()) {
+        for (int i = 0; i < findings.size(); i++) {
+            Finding finding = findings.get(i);
             if (finding.severity().compareTo(worst) > 0 && concerned.test(finding)) {
                 worst = finding.severity();
             }
@@ -53,9 +56,12 @@ final class FlightMarks {
     /** The envelope to whose limit there is the least room; empty where none was looked at. */
     static Optional<EnvelopeMargin> least(AuditedFlight flight, ToDoubleFunction<EnvelopeMargin> room) {
         EnvelopeMargin least = null;
+        double leastRoom = Double.POSITIVE_INFINITY;
         for (EnvelopeMargin margin : flight.assessment().margins()) {
-            if (least == null || room.applyAsDouble(margin) < room.applyAsDouble(least)) {
+            double here = room.applyAsDouble(margin);
+            if (least == null || here < leastRoom) {
                 least = margin;
+                leastRoom = here;
             }
         }
         return Optional.ofNullable(least);

@@ -24,8 +24,8 @@ import org.steelyard.samples.FlownFlights.Flown;
 
 /**
  * How often two seasons without a difference are told apart, and how often a difference is told. The gate halves 60
- * seasons; {@code -Dsteelyard.halvings=200} halves as many as DEVELOPERS.md reports, {@code -Dsteelyard.powerDraws}
- * measures the power.
+ * seasons; {@code -Dsteelyard.halvings=200} halves as many as src/test/README.md reports,
+ * {@code -Dsteelyard.powerDraws} measures the power.
  */
 @Tag("validation")
 class SeasonChangesTest {

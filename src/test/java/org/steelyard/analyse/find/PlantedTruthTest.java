@@ -13,7 +13,7 @@ import org.steelyard.samples.PlantedSeason;
 
 /**
  * What is planted in a made season is found, and a season with nothing in it gives no more alarms than stated. The gate
- * runs 30 seeds; {@code -Dsteelyard.alarmSeeds=200} runs as many as DEVELOPERS.md reports.
+ * runs 30 seeds; {@code -Dsteelyard.alarmSeeds=200} runs as many as src/test/README.md reports.
  */
 @Tag("validation")
 class PlantedTruthTest {

@@ -122,7 +122,10 @@ class CheckerTest {
                 .anySatisfy(text -> assertThat(text).startsWith(expected));
     }
 
-    /** Zero fuel 45,200 kg at 17 m and 1,000 kg from hold 1 to hold 3 adds 4,000 kg·m: 4,000/45,400 m of 4 m. */
+    /**
+     * Zero fuel 46,200 kg; hold 3 and zone C stand 2 m aft of 17 m (25 % MAC): (2,800 + 2,000) × 2 = 9,600 kg·m, and
+     * 9,600/46,200 m are 5.19 % of the chord of 4 m.
+     */
     @Test
     void aCgBehindTheLimitIsABreachWithItsMarginInPercentMac() {
         Assessment assessment =

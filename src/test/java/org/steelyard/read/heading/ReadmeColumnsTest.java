@@ -26,7 +26,7 @@ class ReadmeColumnsTest {
 
     private static List<String> rowsOfTheReadme() throws IOException {
         List<String> rows = new ArrayList<>();
-        for (String line : Files.readAllLines(Path.of("README.md"), StandardCharsets.UTF_8)) {
+        for (String line : Files.readAllLines(Path.of("data-in/README.md"), StandardCharsets.UTF_8)) {
             String[] cells = line.split("\\|", -1);
             if (line.startsWith("| `") && cells.length == 8) {
                 rows.add(Stream.of(cells).skip(1).limit(5).map(String::strip).collect(Collectors.joining("|")));

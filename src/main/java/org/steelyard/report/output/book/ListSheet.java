@@ -2,7 +2,6 @@ package org.steelyard.report.output.book;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.steelyard.check.result.Status;
@@ -16,7 +15,6 @@ import org.steelyard.report.column.ColumnList;
 import org.steelyard.report.column.ListColumn;
 import org.steelyard.report.column.ListColumn.Kind;
 import org.steelyard.report.column.ListColumn.OnSheet;
-import org.steelyard.report.column.ListUnit;
 import org.steelyard.report.text.ListCells;
 import org.steelyard.report.words.WorkbookWords;
 
@@ -30,68 +28,60 @@ final class ListSheet<T> {
     /** So many signs more than a column is wide go on a line, as most are narrower than a digit. */
     private static final int NARROW_CHARS = 4;
 
-    private record Column<T>(Kind kind, ListUnit unit, OnSheet<T> there) {
-
-        static <T> Column<T> of(ListColumn<T> column) {
-            return new Column<>(column.kind(), column.unit(), column.onSheet().orElseThrow());
-        }
-    }
+    private record Column<T>(Kind kind, ListColumn.Cell<T> cell, OnSheet<T> there, NumberStyle style, int decimals) {}
 
     private final List<Column<T>> columns;
+    private final List<Column<T>> sentences;
     private final WorkbookStyles styles;
 
-    ListSheet(ColumnList<T> columns, WorkbookStyles styles) {
-        this.columns = columns.onSheet().stream().map(Column::of).toList();
+    ListSheet(ColumnList<T> list, WorkbookStyles styles) {
         this.styles = styles;
+        columns = list.onSheet().stream().map(this::column).toList();
+        sentences = columns.stream()
+                .filter(column -> column.kind() == Kind.SENTENCE)
+                .toList();
+    }
+
+    private Column<T> column(ListColumn<T> column) {
+        OnSheet<T> there = column.onSheet().orElseThrow();
+        return switch (column.unit()) {
+            case NONE, KG, KG_M, ADULTS -> new Column<>(column.kind(), there.cell(), there, styles.whole, 0);
+            case PERCENT_MAC, INDEX, CHANCE, BESIDE, INSIDE ->
+                new Column<>(column.kind(), there.cell(), there, styles.twoDecimals, 2);
+            case TRIM -> new Column<>(column.kind(), there.cell(), there, styles.trim, 2);
+        };
     }
 
     /** The columns of a list as those of a sheet. */
     static <T> List<SheetColumn> columns(ColumnList<T> columns) {
-        return columns.onSheet().stream()
-                .map(Column::of)
-                .map(column -> new SheetColumn(
-                        column.there().heading(),
-                        column.there().widthChars(),
-                        column.kind().toTheRight()))
-                .toList();
+        return columns.onSheet().stream().map(ListSheet::heading).toList();
+    }
+
+    private static SheetColumn heading(ListColumn<?> column) {
+        OnSheet<?> there = column.onSheet().orElseThrow();
+        return new SheetColumn(
+                there.heading(), there.widthChars(), column.kind().toTheRight());
     }
 
     /** Fills the row of an item; its sentences come first, as a row has its height before its cells. */
     void fill(SheetRow row, T item) {
         Cells cells = new Cells(row, item);
-        List<String> sentences = new ArrayList<>(2);
+        List<String> words = new ArrayList<>(sentences.size());
         int lines = 1;
-        for (Column<T> column : columns) {
-            if (column.kind() == Kind.SENTENCE) {
-                String sentence = cells.sentence(column);
-                sentences.add(sentence);
-                lines = Math.max(lines, 1 + sentence.length() / (column.there().widthChars() + NARROW_CHARS));
-            }
+        for (Column<T> column : sentences) {
+            String sentence = cells.sentence(column);
+            words.add(sentence);
+            lines = Math.max(lines, 1 + sentence.length() / (column.there().widthChars() + NARROW_CHARS));
         }
         row.lines(lines);
-        Iterator<String> sentence = sentences.iterator();
+        int next = 0;
         for (Column<T> column : columns) {
             if (column.kind() == Kind.SENTENCE) {
-                row.data(sentence.next(), styles.wrapped);
+                row.data(words.get(next++), styles.wrapped);
             } else {
                 cells.add(column);
             }
         }
-    }
-
-    private NumberStyle style(ListUnit unit) {
-        return switch (unit) {
-            case NONE, KG, KG_M, ADULTS -> styles.whole;
-            case TRIM -> styles.trim;
-            case PERCENT_MAC, INDEX, CHANCE, BESIDE, INSIDE -> styles.twoDecimals;
-        };
-    }
-
-    private static int decimals(ListUnit unit) {
-        return switch (unit) {
-            case NONE, KG, KG_M, ADULTS -> 0;
-            case TRIM, PERCENT_MAC, INDEX, CHANCE, BESIDE, INSIDE -> 2;
-        };
     }
 
     private final class Cells implements ListCells {
@@ -113,7 +103,7 @@ final class ListSheet<T> {
 
         void add(Column<T> next) {
             column = next;
-            next.there().cell().add(item, this);
+            next.cell().add(item, this);
         }
 
         private Severity worst() {
@@ -146,8 +136,8 @@ final class ListSheet<T> {
 
         @Override
         public ListCells number(double number) {
-            double shown = column.there().permitted() ? Rounded.down(number, decimals(column.unit())) : number;
-            row.number(shown, style(column.unit()).styleFor(worst()));
+            double shown = column.there().permitted() ? Rounded.down(number, column.decimals()) : number;
+            row.number(shown, column.style().styleFor(worst()));
             return this;
         }
 

@@ -66,7 +66,9 @@ public final class ListCsv<T> implements SeasonOutput {
         CsvLine line = new CsvLine(flights.size() * bytesOfFlight);
         for (AuditedFlight flight : flights) {
             for (T row : rows.apply(flight)) {
-                columns.forEach(column -> column.cell().add(row, line));
+                for (ListColumn<T> column : columns) {
+                    column.cell().add(row, line);
+                }
                 line.next();
             }
         }

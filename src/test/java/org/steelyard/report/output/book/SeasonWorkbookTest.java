@@ -7,6 +7,8 @@ import static org.steelyard.report.output.book.WorkbookReadBack.FIRST_ROW;
 import static org.steelyard.report.output.book.WorkbookReadBack.HEADING_ROW;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.file.Files;
@@ -17,6 +19,7 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
@@ -44,8 +47,10 @@ import org.steelyard.model.input.RejectedRow;
 import org.steelyard.model.loading.Extra;
 import org.steelyard.model.loading.FlightIdent;
 import org.steelyard.model.loading.Origin;
+import org.steelyard.model.type.DisplayUnits;
 import org.steelyard.model.type.Tail;
 import org.steelyard.model.unit.MassMoment;
+import org.steelyard.model.unit.Quantity;
 import org.steelyard.report.output.RunFacts;
 import org.steelyard.report.output.WorkbookFixture;
 import org.steelyard.report.text.Caution;
@@ -157,10 +162,14 @@ class SeasonWorkbookTest {
         assertThat(read.number("Flights", row, "Take-off trim, units"))
                 .isEqualTo(trim.get().trimUnits().getAsDouble());
         assertThat(read.text("Flights", row, "Take-off trim setting"))
-                .isEqualTo(FindingText.trim(
-                        trim.get().settingUnits().getAsDouble(),
-                        trim.get().scale().stepUnits(),
-                        trim.get().scale().unit()));
+                .isEqualTo(spoken(trim.get().settingUnits().getAsDouble()));
+    }
+
+    /** Tenths of a unit, nose-up positive, as a pilot says them. */
+    private static String spoken(double units) {
+        long tenths = Math.round(Math.abs(units) * 10);
+        String side = units > 0 ? " UP" : " DN";
+        return tenths / 10 + "." + tenths % 10 + (tenths == 0 ? "" : side);
     }
 
     @Test
@@ -230,17 +239,31 @@ class SeasonWorkbookTest {
                 .endsWith(finding.severity().label());
         assertThat(read.text(sheet, row, "Kind")).isEqualTo(finding.code().code());
         assertThat(read.text(sheet, row, "State")).isEqualTo(finding.phase().label());
-        assertThat(read.text(sheet, row, "What was found"))
-                .isEqualToIgnoringCase(FindingText.sentence(finding, type) + ".");
+        String sentence = read.text(sheet, row, "What was found");
+        assertThat(sentence).matches("[A-Z0-9].*[^.]\\.");
         if (finding.severity() == Severity.NOTE) {
             assertThat(read.cell(sheet, row, "Value").getCellType()).isEqualTo(CellType.BLANK);
-        } else {
-            assertThat(read.number(sheet, row, "Value")).isEqualTo(FindingText.value(finding, type));
-            assertThat(read.number(sheet, row, "Limit")).isEqualTo(FindingText.limit(finding, type));
-            assertThat(read.number(sheet, row, "Margin")).isEqualTo(FindingText.margin(finding, type));
-            assertThat(read.text(sheet, row, "Unit")).isEqualTo(FindingText.unit(finding.quantity(), type));
+            return;
         }
+        assertThat(type.geometry().units())
+                .as("so that figures stand as they are")
+                .isEqualTo(DisplayUnits.METRIC);
+        assertThat(read.number(sheet, row, "Value")).isEqualTo(finding.value());
+        assertThat(read.number(sheet, row, "Limit")).isEqualTo(finding.limit());
+        assertThat(read.number(sheet, row, "Margin")).isEqualTo(finding.margin());
+        String unit = UNITS.get(finding.quantity());
+        assertThat(read.text(sheet, row, "Unit")).isEqualTo(unit);
+        // what is beyond is told rounded up, what is left rounded down
+        RoundingMode mode = finding.margin() < 0 ? RoundingMode.UP : RoundingMode.DOWN;
+        String gap = BigDecimal.valueOf(Math.abs(finding.margin()))
+                .setScale(9, RoundingMode.HALF_EVEN)
+                .setScale(unit.equals("kg") ? 0 : 2, mode)
+                .toPlainString();
+        assertThat(sentence).contains(gap + " " + unit);
     }
+
+    private static final Map<Quantity, String> UNITS =
+            Map.of(Quantity.MASS, "kg", Quantity.CG, "% MAC", Quantity.TRIM, "units", Quantity.PERSONS, "passengers");
 
     @Test
     void aFindingOfATypeInPoundsIsInPounds() throws Exception {

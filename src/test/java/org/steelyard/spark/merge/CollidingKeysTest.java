@@ -1,4 +1,4 @@
-package org.steelyard.analyse.season;
+package org.steelyard.spark.merge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;

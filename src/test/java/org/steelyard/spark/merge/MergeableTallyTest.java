@@ -1,4 +1,4 @@
-package org.steelyard.analyse.season;
+package org.steelyard.spark.merge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -27,9 +27,11 @@ import org.steelyard.analyse.column.GroupNames;
 import org.steelyard.analyse.figure.Measure;
 import org.steelyard.analyse.figure.MergeableMoments;
 import org.steelyard.analyse.figure.Percentiles;
-import org.steelyard.analyse.figure.RankSketch;
 import org.steelyard.analyse.find.ApartResult;
 import org.steelyard.analyse.find.GroupApart;
+import org.steelyard.analyse.season.SeasonSummary;
+import org.steelyard.analyse.season.SeasonTally;
+import org.steelyard.analyse.season.TrimGroup;
 import org.steelyard.check.result.AuditedFlight;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.samples.PlantedSeason;

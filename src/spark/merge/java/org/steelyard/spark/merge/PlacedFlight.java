@@ -1,4 +1,4 @@
-package org.steelyard.analyse.season;
+package org.steelyard.spark.merge;
 
 import org.steelyard.check.result.AuditedFlight;
 

@@ -1,4 +1,4 @@
-package org.steelyard.analyse.season;
+package org.steelyard.spark.merge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.steelyard.report.output.page.Flights.JET;
@@ -14,9 +14,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.steelyard.analyse.column.StatusCount;
 import org.steelyard.analyse.figure.Measure;
-import org.steelyard.analyse.figure.RankSketch;
 import org.steelyard.analyse.find.ApartResult;
 import org.steelyard.analyse.find.GroupSpread;
+import org.steelyard.analyse.season.RecordedTrimGroup;
+import org.steelyard.analyse.season.SeasonSummary;
+import org.steelyard.analyse.season.SeasonTally;
 import org.steelyard.check.result.AuditedFlight;
 import org.steelyard.model.finding.Severity;
 

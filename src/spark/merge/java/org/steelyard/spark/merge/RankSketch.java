@@ -1,4 +1,4 @@
-package org.steelyard.analyse.figure;
+package org.steelyard.spark.merge;
 
 import java.io.Serializable;
 

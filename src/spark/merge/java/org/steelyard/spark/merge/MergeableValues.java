@@ -1,4 +1,4 @@
-package org.steelyard.analyse.figure;
+package org.steelyard.spark.merge;
 
 import java.io.Serializable;
 import java.util.Arrays;
@@ -7,6 +7,17 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.steelyard.analyse.figure.ExactValues;
+import org.steelyard.analyse.figure.FineCells;
+import org.steelyard.analyse.figure.HistogramCells;
+import org.steelyard.analyse.figure.MeanDifference;
+import org.steelyard.analyse.figure.Measure;
+import org.steelyard.analyse.figure.MergeableMoments;
+import org.steelyard.analyse.figure.Percentiles;
+import org.steelyard.analyse.figure.Ranks;
+import org.steelyard.analyse.figure.Spread;
+import org.steelyard.analyse.figure.TypicalRange;
+import org.steelyard.analyse.figure.Values;
 
 /**
  * The figures of one group, in parts that can be put together: all of them while they are few, then exact sums, counts

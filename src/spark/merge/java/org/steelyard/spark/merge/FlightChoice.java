@@ -1,4 +1,4 @@
-package org.steelyard.analyse.season;
+package org.steelyard.spark.merge;
 
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -19,6 +19,8 @@ import org.steelyard.analyse.column.TrimSetting;
 import org.steelyard.analyse.figure.Excess;
 import org.steelyard.analyse.figure.Measure;
 import org.steelyard.analyse.find.UnusualFlight;
+import org.steelyard.analyse.season.WorstFlight;
+import org.steelyard.analyse.season.WorstFlights;
 import org.steelyard.check.result.AuditedFlight;
 import org.steelyard.check.result.Status;
 

@@ -1,4 +1,4 @@
-package org.steelyard.analyse.season;
+package org.steelyard.spark.merge;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -14,10 +14,9 @@ import org.steelyard.analyse.column.SeasonFigures;
 import org.steelyard.analyse.column.TrimSetting;
 import org.steelyard.analyse.figure.HistogramCells;
 import org.steelyard.analyse.figure.Measure;
-import org.steelyard.analyse.figure.MergeableValues;
 import org.steelyard.analyse.figure.Values;
 import org.steelyard.analyse.part.PartTallies;
-import org.steelyard.analyse.season.MergeableTally.Place;
+import org.steelyard.spark.merge.MergeableTally.Place;
 
 /** The figures of a season from the tally of all its parts. */
 final class MergedFigures implements SeasonFigures {

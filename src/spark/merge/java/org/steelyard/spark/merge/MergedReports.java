@@ -1,4 +1,4 @@
-package org.steelyard.report.season;
+package org.steelyard.spark.merge;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -8,8 +8,6 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.steelyard.analyse.season.FlightChoice;
-import org.steelyard.analyse.season.PlacedFlight;
 import org.steelyard.analyse.season.SeasonSummary;
 import org.steelyard.check.result.Status;
 import org.steelyard.model.input.InputProblem;
@@ -31,6 +29,7 @@ import org.steelyard.report.output.page.PageLimits;
 import org.steelyard.report.output.page.PageSample;
 import org.steelyard.report.output.page.Rejections;
 import org.steelyard.report.output.page.ReportPage;
+import org.steelyard.report.season.SeasonReports;
 
 /**
  * The reports of a season of which not all flights are at hand: workbook, page, statistics and run facts as

@@ -1,4 +1,4 @@
-package org.steelyard.analyse.season;
+package org.steelyard.spark.merge;
 
 import java.io.Serializable;
 import java.time.YearMonth;
@@ -25,8 +25,6 @@ import org.steelyard.analyse.column.StatusCount;
 import org.steelyard.analyse.column.StatusTally;
 import org.steelyard.analyse.column.TrimSetting;
 import org.steelyard.analyse.figure.Measure;
-import org.steelyard.analyse.figure.MergeableValues;
-import org.steelyard.analyse.figure.RankSketch;
 import org.steelyard.analyse.find.StatisticsTally;
 import org.steelyard.analyse.find.UnusualFlights;
 import org.steelyard.analyse.part.LoadParts;
@@ -34,6 +32,10 @@ import org.steelyard.analyse.part.PartFigures;
 import org.steelyard.analyse.part.PartMeans;
 import org.steelyard.analyse.part.PartTallies;
 import org.steelyard.analyse.part.PartTally;
+import org.steelyard.analyse.season.SeasonCounts;
+import org.steelyard.analyse.season.SeasonSummary;
+import org.steelyard.analyse.season.SeasonTally;
+import org.steelyard.analyse.season.WorstFlights;
 import org.steelyard.check.result.AuditedFlight;
 import org.steelyard.check.result.Status;
 import org.steelyard.model.loading.Loading;
