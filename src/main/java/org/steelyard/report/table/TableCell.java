@@ -56,7 +56,7 @@ public record TableCell(String shown, OptionalDouble number, String format, Cell
     }
 
     public static TableCell count(long number) {
-        return number(Shown.count(number), number, WHOLE);
+        return number(Shown.count(number), (double) number, WHOLE);
     }
 
     /** A part of a whole; of nothing it is 0. */
