@@ -23,7 +23,7 @@ class ReadmeLevelsTest {
         List<String> levels = new ArrayList<>();
         boolean isInTable = false;
         for (String line : Files.readAllLines(Path.of("data-in/README.md"), StandardCharsets.UTF_8)) {
-            isInTable = line.startsWith("| level |") || isInTable && !line.isBlank();
+            isInTable = line.startsWith("| level |") || (isInTable && !line.isBlank());
             String[] cells = line.split("\\|", -1);
             if (isInTable && line.startsWith("| `") && cells.length == 5) {
                 levels.add(cells[1].replace("`", "").strip());

@@ -1,7 +1,6 @@
 package org.steelyard.report.table.season;
 
 import java.util.List;
-import java.util.function.Function;
 import org.steelyard.analyse.column.StatusCount;
 import org.steelyard.analyse.figure.Spread;
 import org.steelyard.analyse.season.SeasonSummary;
@@ -15,11 +14,11 @@ import org.steelyard.report.table.TableCell;
 /** Breached and marginal flights by a grouping. */
 public enum StatusTable {
     /** Those with a breached flight. */
-    TAILS("Tails by share breached", "Tail", SeasonSummary::tails),
+    TAILS("Tails by share breached", "Tail"),
     /** Those with a breached flight. */
-    ROUTES("Routes by share breached", "Route", SeasonSummary::routes),
-    TYPES("Types", "Type", SeasonSummary::types),
-    MONTHS("Breached and marginal flights by month", "Month", SeasonSummary::months);
+    ROUTES("Routes by share breached", "Route"),
+    TYPES("Types", "Type"),
+    MONTHS("Breached and marginal flights by month", "Month");
 
     private static final String WORST_FIRST =
             "the greatest share breached first, those of fewer than " + Spread.FEW + " flights last";
@@ -27,13 +26,9 @@ public enum StatusTable {
     private final String title;
     private final String group;
 
-    @SuppressWarnings("ImmutableEnumChecker") // a method reference without state
-    private final Function<SeasonSummary, List<StatusCount>> counts;
-
-    StatusTable(String title, String group, Function<SeasonSummary, List<StatusCount>> counts) {
+    StatusTable(String title, String group) {
         this.title = title;
         this.group = group;
-        this.counts = counts;
     }
 
     public DataTable of(SeasonSummary season) {
@@ -46,13 +41,22 @@ public enum StatusTable {
                 Column.of("share_marginal", "Share", ColumnKind.SHARE),
                 Column.of("few", "", ColumnKind.TEXT));
         boolean offenders = this == TAILS || this == ROUTES;
-        List<List<TableCell>> rows = counts.apply(season).stream()
+        List<List<TableCell>> rows = counts(season).stream()
                 .filter(count -> !offenders || count.breached() > 0)
                 .map(StatusTable::row)
                 .toList();
         String leftOut = this == ROUTES ? LeftOutGroupings.routes(season) : "";
         return DataTable.of(title, columns, rows, offenders ? WORST_FIRST : "")
                 .orElse(leftOut.isEmpty() ? "None has a breached flight." : leftOut);
+    }
+
+    private List<StatusCount> counts(SeasonSummary season) {
+        return switch (this) {
+            case TAILS -> season.tails();
+            case ROUTES -> season.routes();
+            case TYPES -> season.types();
+            case MONTHS -> season.months();
+        };
     }
 
     private static List<TableCell> row(StatusCount count) {
