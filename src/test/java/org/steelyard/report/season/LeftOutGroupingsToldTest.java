@@ -92,8 +92,8 @@ class LeftOutGroupingsToldTest {
         Path reports = reports("route");
         String why = "Left out: there are more than 50,000 different values.";
         assertThat(Runs.text(reports.resolve("report.html")))
-                .containsPattern("<h3>Route</h3>\\s*<p class=\"quiet\">" + why)
-                .containsPattern("<h3>Tail</h3>\\s*<p class=\"quiet\">None has a breached flight.");
+                .containsPattern("<h3>Routes by share breached</h3>\\s*<p class=\"quiet\">" + why)
+                .containsPattern("<h3>Tails by share breached</h3>\\s*<p class=\"quiet\">None has a breached flight.");
         List<String> overview = new WorkbookReadBack(reports.resolve("season.xlsx")).texts("Overview");
         assertThat(overview).contains(why).containsOnlyOnce("None has a breached flight.");
     }
