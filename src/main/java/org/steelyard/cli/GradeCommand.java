@@ -26,7 +26,6 @@ import org.steelyard.read.table.ReadOptions;
 import org.steelyard.read.table.SeasonFolder;
 import org.steelyard.read.table.SeasonUnreadableException;
 import org.steelyard.report.file.Destination;
-import org.steelyard.report.file.NumberedPages;
 import org.steelyard.report.grade.GradeReports;
 import org.steelyard.run.GradeRun;
 import picocli.CommandLine.Command;
@@ -196,7 +195,7 @@ final class GradeCommand implements Callable<Integer> {
             out.println("  cannot tell on " + summary.untold());
         }
         summary.handedInTwice().ifPresent(out::println);
-        out.println("In " + folder + ": " + GradeReports.BOOK + ", " + GradeReports.TABLE + ", "
-                + NumberedPages.STUDENTS + "/");
+        out.println("In " + folder + ": " + GradeReports.BOOK + ", " + GradeReports.TABLE + ", " + GradeReports.STUDENTS
+                + "/");
     }
 }

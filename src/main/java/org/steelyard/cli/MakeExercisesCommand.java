@@ -22,8 +22,6 @@ import org.steelyard.grade.text.FigureText;
 import org.steelyard.model.input.CgMeasure;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.Tail;
-import org.steelyard.report.file.FileNames;
-import org.steelyard.report.file.NumberedPages;
 import org.steelyard.report.grade.ExerciseFiles;
 import org.steelyard.run.OneFlight;
 import picocli.CommandLine.Command;
@@ -43,7 +41,7 @@ import picocli.CommandLine.Spec;
         description = {
             "",
             "Writes " + ExerciseFiles.PAGES + " and " + ExerciseFiles.KEY + " to print, a blank sheet as a workbook for"
-                    + " each exercise in " + NumberedPages.BLANKS + "/, and " + ExerciseFiles.GIVEN
+                    + " each exercise in " + ExerciseFiles.BLANKS + "/, and " + ExerciseFiles.GIVEN
                     + ", by which 'steelyard grade' marks what comes back. The same seed gives the same exercises.",
             ""
         },
@@ -112,7 +110,7 @@ final class MakeExercisesCommand implements Callable<Integer> {
                 .orElseThrow(() -> new CannotException("There is no type '" + type + "'; there are "
                         + String.join(", ", configuration.types().keySet()) + "."));
         List<MadeExercise> made = made(configuration, known);
-        Path folder = into.orElse(Path.of("reports", "exercises-" + FileNames.plain(known.id())));
+        Path folder = into.orElse(Path.of("reports", ExerciseFiles.folderName(known)));
         try {
             ExerciseFiles.write(
                     made,
@@ -127,7 +125,7 @@ final class MakeExercisesCommand implements Callable<Integer> {
                 .getOut()
                 .println(made.size() + (made.size() == 1 ? " exercise is" : " exercises are") + " in " + folder + ": "
                         + ExerciseFiles.PAGES + ", " + ExerciseFiles.KEY + ", " + ExerciseFiles.GIVEN + ", "
-                        + NumberedPages.BLANKS + "/");
+                        + ExerciseFiles.BLANKS + "/");
         return ExitCode.FINISHED;
     }
 

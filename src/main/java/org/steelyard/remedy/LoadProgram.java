@@ -7,7 +7,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.steelyard.model.type.LoadGroup;
 import org.steelyard.model.unit.Amounts;
 import org.steelyard.model.unit.Tolerance;
-import org.steelyard.remedy.RemedyStep.Deed;
+import org.steelyard.remedy.RemedyStep.Action;
 
 /**
  * What may be done with a load as a linear program: its unknowns are how much of each kind leaves, enters, or is left
@@ -51,14 +51,14 @@ final class LoadProgram {
 
     private final Manifest manifest;
     private final Allowance allowance;
-    private final Deed deed;
+    private final Action action;
     private final List<Part> parts = new ArrayList<>();
     private LinearProgram program = new LinearProgram();
 
-    private LoadProgram(Manifest manifest, Allowance allowance, Deed deed) {
+    private LoadProgram(Manifest manifest, Allowance allowance, Action action) {
         this.manifest = manifest;
         this.allowance = allowance;
-        this.deed = deed;
+        this.action = action;
     }
 
     /**
@@ -72,15 +72,15 @@ final class LoadProgram {
     /**
      * The least that puts the load right.
      *
-     * @param deed what may be done beside moves: nothing more, leaving load behind, or ballast
+     * @param action what may be done beside moves: nothing more, leaving load behind, or ballast
      * @return what to do; empty if that is not enough
      */
-    static Optional<Way> least(Manifest manifest, Allowance allowance, Deed deed) {
-        return new LoadProgram(manifest, allowance, deed).solve();
+    static Optional<Way> least(Manifest manifest, Allowance allowance, Action action) {
+        return new LoadProgram(manifest, allowance, action).solve();
     }
 
     private Optional<Way> solve() {
-        if (deed == Deed.MOVE) {
+        if (action == Action.MOVE) {
             return Tolerance.isBelowKg(allowance.mostKg(), 0) || Tolerance.isAboveKg(allowance.leastKg(), 0)
                     ? Optional.empty()
                     : solution(0, 0, 0).map(this::way);
@@ -96,7 +96,7 @@ final class LoadProgram {
     }
 
     private List<Double> stretches() {
-        if (deed == Deed.LEAVE) {
+        if (action == Action.LEAVE) {
             double loadKg =
                     manifest.places().stream().mapToDouble(Place::massKg).sum();
             return allowance.stretches(Math.min(allowance.mostKg(), 0), Math.max(allowance.leastKg(), -loadKg));
@@ -146,7 +146,7 @@ final class LoadProgram {
                 if (manifest.places().get(p).cabin() == cargo.kind().cabin()) {
                     if (here > 0) {
                         add(Role.OUT, c, p, moved, here);
-                        if (deed == Deed.LEAVE) {
+                        if (action == Action.LEAVE) {
                             add(Role.LEAVE, c, p, FIRST * moved, here);
                         }
                     }
@@ -154,7 +154,7 @@ final class LoadProgram {
                 }
             }
         }
-        if (deed == Deed.BALLAST) {
+        if (action == Action.BALLAST) {
             for (int p = manifest.zones(); p < manifest.places().size(); p++) {
                 Place hold = manifest.places().get(p);
                 parts.add(new Part(Role.BALLAST, -1, p, 1, 0));
@@ -178,7 +178,7 @@ final class LoadProgram {
                 balance[j] = part.cargo() == c && moves ? part.sign() : 0;
             }
             program.equal(balance, 0);
-            if (deed == Deed.LEAVE) {
+            if (action == Action.LEAVE) {
                 noMoreThanThere(c);
             }
         }
@@ -242,7 +242,7 @@ final class LoadProgram {
             massKg[j] = part.sign() * part.unitKg();
             momentKgM[j] = massKg[j] * manifest.places().get(part.place()).armM();
         }
-        if (deed == Deed.MOVE) {
+        if (action == Action.MOVE) {
             moment(momentKgM, massKg, 1, allowance.highestKgM(0), allowance.referenceM());
             moment(momentKgM, massKg, -1, -allowance.lowestKgM(0), allowance.referenceM());
             return;
@@ -340,9 +340,9 @@ final class LoadProgram {
             double amount = solution.values().at(j);
             if (amount > NO_STEP && part.role() == Role.LEAVE) {
                 Cargo.Kind kind = manifest.cargoes().get(part.cargo()).kind();
-                steps.add(new RemedyStep(Deed.LEAVE, kind, part.cargo(), amount, part.unitKg(), part.place(), -1));
+                steps.add(new RemedyStep(Action.LEAVE, kind, part.cargo(), amount, part.unitKg(), part.place(), -1));
             } else if (amount > NO_STEP && part.role() == Role.BALLAST) {
-                steps.add(new RemedyStep(Deed.BALLAST, Cargo.Kind.LOOSE, -1, amount, 1, -1, part.place()));
+                steps.add(new RemedyStep(Action.BALLAST, Cargo.Kind.LOOSE, -1, amount, 1, -1, part.place()));
             }
         }
         return new Way(steps, solution.proved());
@@ -370,7 +370,7 @@ final class LoadProgram {
                 double amount = Math.min(-change[from], change[to]);
                 change[from] += amount;
                 change[to] -= amount;
-                steps.add(new RemedyStep(Deed.MOVE, what.kind(), cargo, amount, what.unitKg(), from, to));
+                steps.add(new RemedyStep(Action.MOVE, what.kind(), cargo, amount, what.unitKg(), from, to));
             }
         }
     }

@@ -11,7 +11,7 @@ import org.steelyard.model.loading.Loading;
 import org.steelyard.model.policy.Policy;
 import org.steelyard.model.unit.MassUnit;
 import org.steelyard.model.unit.Tolerance;
-import org.steelyard.remedy.RemedyStep.Deed;
+import org.steelyard.remedy.RemedyStep.Action;
 
 /**
  * Looks for what puts a flight right: by load in the order of {@link RemedyMeans}, and by less fuel or fuel filled
@@ -22,7 +22,7 @@ import org.steelyard.remedy.RemedyStep.Deed;
  */
 public final class RemedySearch {
 
-    private static final Deed[] DEEDS = {Deed.MOVE, Deed.LEAVE, Deed.BALLAST};
+    private static final Action[] ACTIONS = {Action.MOVE, Action.LEAVE, Action.BALLAST};
 
     /** Amounts are tried in whole kg or lb, then in tenths, then in hundredths of it. */
     private static final int FINEST = 100;
@@ -80,9 +80,9 @@ public final class RemedySearch {
     private Optional<Remedy> byLoad(double reservePercentMac) {
         if (manifest.isPresent()) {
             Allowance allowance = Allowance.of(before.loading(), before.balance(), reservePercentMac);
-            for (Deed deed : DEEDS) {
-                Optional<Remedy> remedy = LoadProgram.least(manifest.get(), allowance, deed)
-                        .flatMap(way -> tried(way, deed, reservePercentMac));
+            for (Action action : ACTIONS) {
+                Optional<Remedy> remedy = LoadProgram.least(manifest.get(), allowance, action)
+                        .flatMap(way -> tried(way, action, reservePercentMac));
                 if (remedy.isPresent()) {
                     return remedy;
                 }
@@ -92,19 +92,19 @@ public final class RemedySearch {
     }
 
     /** In whole amounts if some still do, else as they are; empty if the checks do not agree. */
-    private Optional<Remedy> tried(LoadProgram.Way way, Deed deed, double reservePercentMac) {
+    private Optional<Remedy> tried(LoadProgram.Way way, Action action, double reservePercentMac) {
         double grainKg = grainKg(before.loading());
         for (int finer = 1; finer <= FINEST; finer *= 10) {
             for (List<RemedyStep> steps : WholeAmounts.of(way.steps(), grainKg / finer, this::mostOf)) {
                 Optional<Remedy> remedy = isThere(steps)
-                        ? tried(steps, deed, way.proved()).filter(found -> keepsReserve(found, reservePercentMac))
+                        ? tried(steps, action, way.proved()).filter(found -> keepsReserve(found, reservePercentMac))
                         : Optional.empty();
                 if (remedy.isPresent()) {
                     return remedy;
                 }
             }
         }
-        return tried(way.steps(), deed, way.proved());
+        return tried(way.steps(), action, way.proved());
     }
 
     /** The checks know nothing of the reserve, and an amount rounded down may use it up. */
@@ -117,7 +117,7 @@ public final class RemedySearch {
                 .keeps(0, 0);
     }
 
-    private Optional<Remedy> tried(List<RemedyStep> steps, Deed deed, boolean proved) {
+    private Optional<Remedy> tried(List<RemedyStep> steps, Action action, boolean proved) {
         Loading loading = before.loading()
                 .with(
                         NewLoad.after(manifest.orElseThrow(), steps),
@@ -126,13 +126,13 @@ public final class RemedySearch {
         if (!after.cures(before)) {
             return Optional.empty();
         }
-        RemedyMeans means = switch (deed) {
+        RemedyMeans means = switch (action) {
             case MOVE -> RemedyMeans.MOVE;
             case LEAVE -> RemedyMeans.LEAVE;
             case BALLAST -> RemedyMeans.BALLAST;
         };
         double massKg = steps.stream()
-                .filter(step -> step.deed() == deed)
+                .filter(step -> step.action() == action)
                 .mapToDouble(RemedyStep::massKg)
                 .sum();
         return Optional.of(

@@ -28,7 +28,7 @@ import org.steelyard.model.unit.MassMoment;
 import org.steelyard.model.unit.MassUnit;
 import org.steelyard.model.unit.Quantity;
 import org.steelyard.model.unit.Tolerance;
-import org.steelyard.remedy.RemedyStep.Deed;
+import org.steelyard.remedy.RemedyStep.Action;
 
 /** Remedies in sentences, in the units of the type's users. */
 final class RemedyText {
@@ -50,20 +50,20 @@ final class RemedyText {
 
     /** As {@code move 420 kg from hold 4 to hold 1: take-off CG 38.90 → 36.40 % MAC}. */
     String load(List<RemedyStep> steps, Trial after) {
-        Map<String, List<String>> deeds = new LinkedHashMap<>();
-        for (Deed deed : List.of(Deed.LEAVE, Deed.BALLAST, Deed.MOVE)) {
+        Map<String, List<String>> actions = new LinkedHashMap<>();
+        for (Action action : List.of(Action.LEAVE, Action.BALLAST, Action.MOVE)) {
             for (RemedyStep step : steps) {
-                if (step.deed() == deed) {
-                    deeds.computeIfAbsent(way(step), way -> new ArrayList<>()).add(amount(step));
+                if (step.action() == action) {
+                    actions.computeIfAbsent(way(step), way -> new ArrayList<>()).add(amount(step));
                 }
             }
         }
         List<String> parts = new ArrayList<>();
         String verbBefore = "";
-        for (Map.Entry<String, List<String>> deed : deeds.entrySet()) {
-            String verb = deed.getKey().substring(0, deed.getKey().indexOf('|'));
-            String rest = deed.getKey().substring(deed.getKey().indexOf('|') + 1);
-            String what = and(deed.getValue()) + rest;
+        for (Map.Entry<String, List<String>> action : actions.entrySet()) {
+            String verb = action.getKey().substring(0, action.getKey().indexOf('|'));
+            String rest = action.getKey().substring(action.getKey().indexOf('|') + 1);
+            String what = and(action.getValue()) + rest;
             parts.add(verb.equals(verbBefore) ? what : verb + " " + what);
             verbBefore = verb;
         }
@@ -71,7 +71,7 @@ final class RemedyText {
     }
 
     private String way(RemedyStep step) {
-        return switch (step.deed()) {
+        return switch (step.action()) {
             case MOVE -> "move| from " + name(step.from()) + " to " + name(step.to());
             case LEAVE -> "leave behind| from " + name(step.from());
             case BALLAST -> "put| of ballast into " + name(step.to());

@@ -11,11 +11,11 @@ import org.steelyard.read.table.RawRow;
 /** A row after its worker: a flight, an item of one, a row that cannot be used, or nothing. */
 sealed interface AuditedRow {
 
-    /** Hands the row to the taker's method for its kind. */
-    void to(Taker taker) throws IOException;
+    /** Hands the row to the visitor's method for its kind. */
+    void to(Visitor visitor) throws IOException;
 
     /** One method for each kind of row, so that none can be counted as another. */
-    interface Taker {
+    interface Visitor {
 
         void take(Flight flight) throws IOException;
 
@@ -32,8 +32,8 @@ sealed interface AuditedRow {
     record Flight(AuditedFlight flight, FlightKey key, RowReader reader, RawRow row) implements AuditedRow {
 
         @Override
-        public void to(Taker taker) throws IOException {
-            taker.take(this);
+        public void to(Visitor visitor) throws IOException {
+            visitor.take(this);
         }
     }
 
@@ -41,8 +41,8 @@ sealed interface AuditedRow {
     record Item() implements AuditedRow {
 
         @Override
-        public void to(Taker taker) {
-            taker.take(this);
+        public void to(Visitor visitor) {
+            visitor.take(this);
         }
     }
 
@@ -50,8 +50,8 @@ sealed interface AuditedRow {
     record Rejected(RejectedRow row) implements AuditedRow {
 
         @Override
-        public void to(Taker taker) throws IOException {
-            taker.take(this);
+        public void to(Visitor visitor) throws IOException {
+            visitor.take(this);
         }
     }
 
@@ -59,8 +59,8 @@ sealed interface AuditedRow {
     record Blank() implements AuditedRow {
 
         @Override
-        public void to(Taker taker) {
-            taker.take(this);
+        public void to(Visitor visitor) {
+            visitor.take(this);
         }
     }
 
@@ -68,8 +68,8 @@ sealed interface AuditedRow {
     record Skipped(SkippedRow row) implements AuditedRow {
 
         @Override
-        public void to(Taker taker) throws IOException {
-            taker.take(this);
+        public void to(Visitor visitor) throws IOException {
+            visitor.take(this);
         }
     }
 }

@@ -18,7 +18,7 @@ import org.steelyard.report.output.SkippedRows;
 import org.steelyard.report.season.SeasonReports;
 
 /** Takes what the workers made in the order of the input, counts it and hands it to the reports. */
-final class Collector implements ReadStep.Taker, AuditedRow.Taker {
+final class Collector implements ReadStep.Visitor, AuditedRow.Visitor {
 
     private final BlockingQueue<Future<ReadStep>> steps;
     private final SeasonReports reports;

@@ -8,11 +8,11 @@ import org.steelyard.read.table.SeasonFolder.Skipped;
 /** What passes from the reading thread and the workers to the collector, in the order of the input. */
 sealed interface ReadStep {
 
-    /** Hands the step to the taker's method for its kind. */
-    void to(Taker taker) throws IOException;
+    /** Hands the step to the visitor's method for its kind. */
+    void to(Visitor visitor) throws IOException;
 
     /** One method for each kind of step, so that none can be passed over. */
-    interface Taker {
+    interface Visitor {
 
         void take(FileBegins begins);
 
@@ -29,8 +29,8 @@ sealed interface ReadStep {
     record FileBegins(String name, String sha256, long bytes, int number) implements ReadStep {
 
         @Override
-        public void to(Taker taker) {
-            taker.take(this);
+        public void to(Visitor visitor) {
+            visitor.take(this);
         }
     }
 
@@ -38,8 +38,8 @@ sealed interface ReadStep {
     record Rows(List<AuditedRow> rows) implements ReadStep {
 
         @Override
-        public void to(Taker taker) throws IOException {
-            taker.take(this);
+        public void to(Visitor visitor) throws IOException {
+            visitor.take(this);
         }
     }
 
@@ -48,8 +48,8 @@ sealed interface ReadStep {
             implements ReadStep {
 
         @Override
-        public void to(Taker taker) {
-            taker.take(this);
+        public void to(Visitor visitor) {
+            visitor.take(this);
         }
     }
 
@@ -57,8 +57,8 @@ sealed interface ReadStep {
     record End() implements ReadStep {
 
         @Override
-        public void to(Taker taker) {
-            taker.take(this);
+        public void to(Visitor visitor) {
+            visitor.take(this);
         }
     }
 
@@ -66,8 +66,8 @@ sealed interface ReadStep {
     record Failed(Throwable cause) implements ReadStep {
 
         @Override
-        public void to(Taker taker) throws IOException {
-            taker.take(this);
+        public void to(Visitor visitor) throws IOException {
+            visitor.take(this);
         }
     }
 }

@@ -163,7 +163,7 @@ final class PieceAudit {
         }
         AuditedFlight flight = RowAuditor.audit(loading, policy);
         rows.accepted++;
-        part.tally.add(flight, policy);
+        part.tally.add(flight);
         String sheet = loading.origin().sheet();
         part.choice.offer(
                 new PlacedFlight(place, flight),

@@ -21,8 +21,8 @@ class KindsOfRowTest {
     @Test
     void eachKindHasAMethodOfItsOwn() {
         row("a row as it was read", ParsedRow.class, ParsedRow.Cases.class, 5);
-        row("a row after its worker", AuditedRow.class, AuditedRow.Taker.class, 5);
-        row("a step to the counting thread", ReadStep.class, ReadStep.Taker.class, 5);
+        row("a row after its worker", AuditedRow.class, AuditedRow.Visitor.class, 5);
+        row("a step to the counting thread", ReadStep.class, ReadStep.Visitor.class, 5);
         row("a law of trim", TrimLaw.class, TrimLaw.Cases.class, 3);
     }
 

@@ -37,7 +37,7 @@ public final class SeasonCounts implements Serializable {
     private boolean isLikelyOutside(AuditedFlight flight) {
         return chancesCount
                 && flight.assessment()
-                        .sureness()
+                        .uncertainty()
                         .filter(sure -> sure.isInsideButLikelyOutside(likelyPercent))
                         .isPresent();
     }

@@ -127,8 +127,8 @@ final class ChanceCheck {
     }
 
     /** Where the chance decides what is marginal: what is inside, but more likely outside than the rule's chance. */
-    static void marginals(Uncertainty sureness, ChanceRule rule, Findings findings) {
-        for (LimitChance chance : sureness.chances()) {
+    static void marginals(Uncertainty uncertainty, ChanceRule rule, Findings findings) {
+        for (LimitChance chance : uncertainty.chances()) {
             if (chance.inside() && chance.chance() > rule.chance()) {
                 findings.add(
                         Finding.plain(FindingCode.LIKELY_OUTSIDE, Severity.MARGINAL, chance.phase(), sentence(chance)));

@@ -55,13 +55,13 @@ public final class Checker {
         }
         trim.landing(balance.landingTrim(), loading.setting(), balance.landing());
         LastMinuteCheck.run(loading, balance, findings);
-        Optional<Uncertainty> sureness = ChanceCheck.run(loading, balance, policy, margins);
+        Optional<Uncertainty> uncertainty = ChanceCheck.run(loading, balance, policy, margins);
         Optional<ChanceRule> rule = policy.chance();
-        if (sureness.isPresent() && rule.isPresent() && rule.get().decides()) {
-            ChanceCheck.marginals(sureness.get(), rule.get(), findings);
+        if (uncertainty.isPresent() && rule.isPresent() && rule.get().decides()) {
+            ChanceCheck.marginals(uncertainty.get(), rule.get(), findings);
         }
         assumptions(loading, balance, findings);
-        return new Assessment(findings.sorted(), margins, trafficLoad(loading, balance), sureness);
+        return new Assessment(findings.sorted(), margins, trafficLoad(loading, balance), uncertainty);
     }
 
     private static void places(Loading loading, Balance balance, Findings findings) {

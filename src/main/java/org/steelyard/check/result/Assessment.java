@@ -14,20 +14,20 @@ import org.steelyard.model.finding.Severity;
  * @param margins one for each envelope that a known state could be held against, in order of phase; none for a mass
  *     below those of its envelope
  * @param trafficLoad traffic load allowed; empty where the dry operating mass is not known
- * @param sureness spread of the states and chance of being outside; empty where the policy or the input does not give
- *     enough
+ * @param uncertainty spread of the states and chance of being outside; empty where the policy or the input does not
+ *     give enough
  */
 public record Assessment(
         List<Finding> findings,
         List<EnvelopeMargin> margins,
         Optional<TrafficLoad> trafficLoad,
-        Optional<Uncertainty> sureness) {
+        Optional<Uncertainty> uncertainty) {
 
     public Assessment {
         findings = List.copyOf(findings);
         margins = List.copyOf(margins);
         Objects.requireNonNull(trafficLoad);
-        Objects.requireNonNull(sureness);
+        Objects.requireNonNull(uncertainty);
     }
 
     /**

@@ -3,7 +3,6 @@ package org.steelyard.cli.option;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import org.steelyard.report.file.HalfMovedException;
 import org.steelyard.report.file.WriteFault;
 
 /** Something that the user can put right keeps a command from its work. */
@@ -28,9 +27,7 @@ public final class CannotException extends Exception {
      * @param e why
      */
     public static CannotException unwritten(String what, Path where, IOException e) {
-        String said = what + " cannot be written to " + where + ": " + WriteFault.of(e) + ".";
-        return new CannotException(
-                e instanceof HalfMovedException ? said : said + " What stood there before is as it was.");
+        return new CannotException(what + " cannot be written to " + where + ": " + WriteFault.sentences(e));
     }
 
     /** What to tell the user, line by line. */

@@ -106,7 +106,7 @@ public final class FlightAnswer {
         }
         add("");
         summary.limits().forEach(this::fact);
-        group("how sure", summary.sureness());
+        group("how sure", summary.uncertainty());
         group("room left", summary.room());
     }
 

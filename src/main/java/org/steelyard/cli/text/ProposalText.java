@@ -12,7 +12,7 @@ import org.steelyard.model.loading.Loading;
 import org.steelyard.model.type.PassengerCategory;
 import org.steelyard.read.propose.MapProposal;
 import org.steelyard.read.propose.ProposedColumn;
-import org.steelyard.read.propose.ProposedColumn.Sureness;
+import org.steelyard.read.propose.ProposedColumn.Confidence;
 import org.steelyard.run.MapTrial;
 
 /** A drafted heading map as a person wants to look it over, and the comments of its file. */
@@ -35,10 +35,10 @@ public final class ProposalText {
         lines.add(draft.file() + sheet + ": " + counted(draft.columns().size(), "column") + ", headings in row "
                 + draft.headingRow());
         draft.notes().forEach(note -> lines.add("  " + note));
-        understood("Understood", Sureness.SURE, "", lines);
-        understood("Likely; please look", Sureness.LIKELY, "why", lines);
-        left("Left out until a person decides", Sureness.DOUBTFUL, lines);
-        left("Carried along as text", Sureness.CARRIED, lines);
+        understood("Understood", Confidence.SURE, "", lines);
+        understood("Likely; please look", Confidence.LIKELY, "why", lines);
+        left("Left out until a person decides", Confidence.DOUBTFUL, lines);
+        left("Carried along as text", Confidence.CARRIED, lines);
         tried(lines);
         if (!draft.questions().isEmpty()) {
             lines.add("");
@@ -48,27 +48,27 @@ public final class ProposalText {
         return lines;
     }
 
-    private void understood(String title, Sureness sureness, String why, List<String> lines) {
+    private void understood(String title, Confidence confidence, String why, List<String> lines) {
         TextTable table = new TextTable(WIDTH, "heading", "means", "unit", "first five rows");
         for (ProposedColumn column : draft.columns()) {
-            if (column.sureness() == sureness) {
+            if (column.confidence() == confidence) {
                 table.row(column.heading(), meaning(column.rule()), unit(column.rule()), samples(column));
             }
         }
         add(title, table, lines);
         if (!why.isEmpty() && !table.isEmpty()) {
             for (ProposedColumn column : draft.columns()) {
-                if (column.sureness() == sureness) {
+                if (column.confidence() == confidence) {
                     lines.addAll(TextTable.wrapped("'" + column.heading() + "': " + column.why(), "    ", WIDTH));
                 }
             }
         }
     }
 
-    private void left(String title, Sureness sureness, List<String> lines) {
+    private void left(String title, Confidence confidence, List<String> lines) {
         TextTable table = new TextTable(WIDTH, "heading", "why", "first five rows");
         for (ProposedColumn column : draft.columns()) {
-            if (column.sureness() == sureness) {
+            if (column.confidence() == confidence) {
                 table.row(column.heading(), column.why(), samples(column));
             }
         }
@@ -144,8 +144,8 @@ public final class ProposalText {
     public static Map<String, String> comments(MapProposal draft) {
         Map<String, String> comments = new LinkedHashMap<>();
         for (ProposedColumn column : draft.columns()) {
-            if (column.sureness() == Sureness.LIKELY || column.sureness() == Sureness.DOUBTFUL) {
-                comments.put(column.heading(), column.sureness().label() + ": " + column.why());
+            if (column.confidence() == Confidence.LIKELY || column.confidence() == Confidence.DOUBTFUL) {
+                comments.put(column.heading(), column.confidence().label() + ": " + column.why());
             }
         }
         return comments;

@@ -37,17 +37,17 @@ final class Readings {
     /** The claims with one reading each; what has two still is unreadable. */
     static Map<SheetItem, Claim> of(Exercise exercise, Map<SheetItem, Claim> claims) {
         Readings readings = new Readings(exercise);
-        claims.forEach((item, claim) ->
-                readings.read.put(item, claim instanceof Claim.Either either ? readings.bySize(item, either) : claim));
+        claims.forEach((item, claim) -> readings.read.put(
+                item, claim instanceof Claim.Ambiguous either ? readings.bySize(item, either) : claim));
         claims.forEach((item, claim) -> {
-            if (readings.read.get(item) instanceof Claim.Either either) {
+            if (readings.read.get(item) instanceof Claim.Ambiguous either) {
                 readings.read.put(item, readings.byOthers(item, either, claims));
             }
         });
         return readings.read;
     }
 
-    private Claim bySize(SheetItem item, Claim.Either either) {
+    private Claim bySize(SheetItem item, Claim.Ambiguous either) {
         boolean grouped = isOfSize(item, either.grouped());
         boolean decimal = isOfSize(item, either.decimal());
         return grouped == decimal ? either : grouped ? either.grouped() : either.decimal();
@@ -68,7 +68,7 @@ final class Readings {
         return massKg <= MOST_TIMES * sizeKg && massKg >= Math.abs(number.value()) / MOST_TIMES;
     }
 
-    private Claim byOthers(SheetItem item, Claim.Either either, Map<SheetItem, Claim> claims) {
+    private Claim byOthers(SheetItem item, Claim.Ambiguous either, Map<SheetItem, Claim> claims) {
         Optional<Boolean> isDecimal = either.isDecimal().or(() -> asOthersWere(item, claims));
         return isDecimal
                 .<Claim>map(decimal -> decimal ? either.decimal() : either.grouped())
@@ -82,7 +82,7 @@ final class Readings {
         boolean grouped = false;
         for (Map.Entry<SheetItem, Claim> entry : claims.entrySet()) {
             boolean alike = entry.getKey().kind() == item.kind() && entry.getKey() != item;
-            if (alike && entry.getValue() instanceof Claim.Either other) {
+            if (alike && entry.getValue() instanceof Claim.Ambiguous other) {
                 decimal |= read.get(entry.getKey()).equals(other.decimal());
                 grouped |= read.get(entry.getKey()).equals(other.grouped());
             }

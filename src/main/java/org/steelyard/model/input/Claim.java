@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.steelyard.model.unit.Require;
 
 /** What a student entered for one figure. */
-public sealed interface Claim permits Claim.Figure, Claim.Either, Claim.Words, Claim.Unreadable {
+public sealed interface Claim permits Claim.Figure, Claim.Ambiguous, Claim.Words, Claim.Unreadable {
 
     /**
      * What stands on the sheet.
@@ -46,9 +46,9 @@ public sealed interface Claim permits Claim.Figure, Claim.Either, Claim.Words, C
      * @param isDecimal whether the sign stands for decimals in other figures of the kind on the same sheet; empty if
      *     they do not tell
      */
-    record Either(String shown, Figure grouped, Figure decimal, Optional<Boolean> isDecimal) implements Claim {
+    record Ambiguous(String shown, Figure grouped, Figure decimal, Optional<Boolean> isDecimal) implements Claim {
 
-        public Either {
+        public Ambiguous {
             Require.text("claimed text", shown);
             Objects.requireNonNull(grouped);
             Objects.requireNonNull(decimal);

@@ -11,7 +11,7 @@ import org.steelyard.model.loading.SeatRowLoad;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.MassScheme;
 import org.steelyard.model.type.PassengerCategory;
-import org.steelyard.read.row.Levels;
+import org.steelyard.read.row.DetailLevels;
 import org.steelyard.read.row.LoadRules;
 import org.steelyard.read.row.RowDraft;
 
@@ -201,7 +201,7 @@ final class ItemJoin {
         }
         for (long part : PARTS) {
             if ((columns & part) != 0 && (itemSlots & part) != 0) {
-                Levels.besideItems(row, Slot.first(columns & part));
+                DetailLevels.besideItems(row, Slot.first(columns & part));
             }
         }
     }

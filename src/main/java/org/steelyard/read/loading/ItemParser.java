@@ -11,7 +11,7 @@ import org.steelyard.model.loading.Origin;
 import org.steelyard.read.heading.Binding;
 import org.steelyard.read.heading.BoundColumn;
 import org.steelyard.read.row.CellParser;
-import org.steelyard.read.row.Levels;
+import org.steelyard.read.row.DetailLevels;
 import org.steelyard.read.row.ParsedRow;
 import org.steelyard.read.row.RowDraft;
 import org.steelyard.read.row.Tails;
@@ -211,7 +211,7 @@ public final class ItemParser implements TableParser {
             given.remove(Field.ITEM_ZONE);
         }
         if (given.size() > 1) {
-            Levels.contradiction(draft, given.get(0), given.get(1));
+            DetailLevels.contradiction(draft, given.get(0), given.get(1));
             return Optional.empty();
         }
         return Optional.of(given.isEmpty() ? ItemPlace.ANYWHERE : place(draft, given.get(0), zone));

@@ -6,7 +6,7 @@ import org.steelyard.model.input.ColumnRule;
 import org.steelyard.model.input.ColumnUnit;
 import org.steelyard.model.input.Field;
 import org.steelyard.model.type.PassengerCategory;
-import org.steelyard.read.propose.ProposedColumn.Sureness;
+import org.steelyard.read.propose.ProposedColumn.Confidence;
 
 /**
  * The ways in which the look at one column can end.
@@ -29,15 +29,15 @@ record ColumnVerdict(String heading, ColumnCells cells) {
     }
 
     ProposedColumn sure(Field field, String why) {
-        return of(rule(field, ColumnUnit.NONE), Sureness.SURE, why);
+        return of(rule(field, ColumnUnit.NONE), Confidence.SURE, why);
     }
 
     ProposedColumn likely(Field field, String why) {
-        return of(rule(field, ColumnUnit.NONE), Sureness.LIKELY, why);
+        return of(rule(field, ColumnUnit.NONE), Confidence.LIKELY, why);
     }
 
     ProposedColumn carried(String why) {
-        return of(rule(Field.EXTRA, ColumnUnit.NONE), Sureness.CARRIED, why);
+        return of(rule(Field.EXTRA, ColumnUnit.NONE), Confidence.CARRIED, why);
     }
 
     /** Aircraft by type and not by tail: carried along, as it cannot say which tail flew. */
@@ -46,7 +46,7 @@ record ColumnVerdict(String heading, ColumnCells cells) {
     }
 
     ProposedColumn doubtful(String why) {
-        return of(rule(Field.IGNORED, ColumnUnit.NONE), Sureness.DOUBTFUL, why);
+        return of(rule(Field.IGNORED, ColumnUnit.NONE), Confidence.DOUBTFUL, why);
     }
 
     ProposedColumn withoutUnit(Field field) {
@@ -56,24 +56,24 @@ record ColumnVerdict(String heading, ColumnCells cells) {
     /** By how many cells fit: all, nearly all, or too few. */
     ProposedColumn judge(ColumnRule rule, String what, Predicate<ColumnCells.Cell> fits, String noun) {
         if (cells.filled() == 0) {
-            return of(rule, Sureness.LIKELY, "no cell is filled");
+            return of(rule, Confidence.LIKELY, "no cell is filled");
         }
         int strange = cells.filled() - cells.count(fits);
         if (strange == 0) {
-            return of(rule, Sureness.SURE, what);
+            return of(rule, Confidence.SURE, what);
         }
         String why = strange + " of " + cells.filled() + " cells are no " + noun + ": " + cells.strange(fits);
-        return strange > MOST_STRANGE * cells.filled() ? doubtful(why) : of(rule, Sureness.LIKELY, what + "; " + why);
+        return strange > MOST_STRANGE * cells.filled() ? doubtful(why) : of(rule, Confidence.LIKELY, what + "; " + why);
     }
 
-    private ProposedColumn of(ColumnRule rule, Sureness sureness, String why) {
-        return new ProposedColumn(heading, cells.samples(), rule, sureness, why);
+    private ProposedColumn of(ColumnRule rule, Confidence confidence, String why) {
+        return new ProposedColumn(heading, cells.samples(), rule, confidence, why);
     }
 
     /** The same column left out after all. */
     static ProposedColumn leftOut(ProposedColumn column, String why) {
         ColumnRule ignored = new ColumnRule(
                 column.heading(), Field.IGNORED, "", PassengerCategory.ADULT, ColumnUnit.NONE, List.of(), false);
-        return new ProposedColumn(column.heading(), column.samples(), ignored, Sureness.DOUBTFUL, why);
+        return new ProposedColumn(column.heading(), column.samples(), ignored, Confidence.DOUBTFUL, why);
     }
 }

@@ -18,7 +18,7 @@ import org.steelyard.model.input.SourceForm;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.PassengerCategory;
 import org.steelyard.read.propose.FieldWords.Measured;
-import org.steelyard.read.propose.ProposedColumn.Sureness;
+import org.steelyard.read.propose.ProposedColumn.Confidence;
 import org.steelyard.read.row.Tails;
 import org.steelyard.read.table.CellKind;
 import org.steelyard.read.table.HeadingRow;
@@ -364,7 +364,7 @@ final class ProposalMaker {
                 false);
         String why =
                 column.why() + "; the only mass beside it is the " + (takeoff ? "take-off" : "zero-fuel") + " mass";
-        return new ProposedColumn(column.heading(), column.samples(), settled, Sureness.LIKELY, why);
+        return new ProposedColumn(column.heading(), column.samples(), settled, Confidence.LIKELY, why);
     }
 
     private void note() {

@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.steelyard.model.input.ColumnRule;
 import org.steelyard.model.input.Field;
 import org.steelyard.model.type.PassengerCategory;
-import org.steelyard.read.propose.ProposedColumn.Sureness;
+import org.steelyard.read.propose.ProposedColumn.Confidence;
 import org.steelyard.read.table.UnitHeading;
 
 /** Columns that mean the same: the reader would add them up or refuse them, so that all but the surest are left out. */
@@ -46,11 +46,11 @@ final class ProposalRivals {
     }
 
     private static boolean meansSomething(ProposedColumn column) {
-        return column.sureness() == Sureness.SURE || column.sureness() == Sureness.LIKELY;
+        return column.confidence() == Confidence.SURE || column.confidence() == Confidence.LIKELY;
     }
 
     private static ProposedColumn surer(ProposedColumn one, ProposedColumn other) {
-        return other.sureness().compareTo(one.sureness()) < 0 ? other : one;
+        return other.confidence().compareTo(one.confidence()) < 0 ? other : one;
     }
 
     private static String meaning(ColumnRule rule) {

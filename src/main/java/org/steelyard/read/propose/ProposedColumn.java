@@ -10,13 +10,13 @@ import org.steelyard.model.input.ColumnRule;
  * @param heading as it stands in the file
  * @param samples cells of the first five rows
  * @param rule what the column is taken to mean; {@code ignored} where that is in doubt
- * @param sureness how sure that is
+ * @param confidence how sure that is
  * @param why what it rests on, or why the column is left out, in words
  */
-public record ProposedColumn(String heading, List<String> samples, ColumnRule rule, Sureness sureness, String why) {
+public record ProposedColumn(String heading, List<String> samples, ColumnRule rule, Confidence confidence, String why) {
 
     /** How sure the meaning of a column is. */
-    public enum Sureness {
+    public enum Confidence {
         /** Heading, unit and every cell agree. */
         SURE("sure"),
         /** A person should look at the reason. */
@@ -28,7 +28,7 @@ public record ProposedColumn(String heading, List<String> samples, ColumnRule ru
 
         private final String label;
 
-        Sureness(String label) {
+        Confidence(String label) {
             this.label = label;
         }
 
@@ -42,7 +42,7 @@ public record ProposedColumn(String heading, List<String> samples, ColumnRule ru
         Objects.requireNonNull(heading);
         samples = List.copyOf(samples);
         Objects.requireNonNull(rule);
-        Objects.requireNonNull(sureness);
+        Objects.requireNonNull(confidence);
         Objects.requireNonNull(why);
     }
 }

@@ -72,7 +72,7 @@ public final class ChangeRules {
 
     private void require(LastMinuteChange change, Load load, Fuel fuel) {
         if (load instanceof Load.TakeoffGiven) {
-            Levels.contradiction(row, row.firstOf(ALL), row.firstOf(LoadRules.TAKEOFF));
+            DetailLevels.contradiction(row, row.firstOf(ALL), row.firstOf(LoadRules.TAKEOFF));
             return;
         }
         requirePlaces(

@@ -32,7 +32,7 @@ public final class CrewRules {
         if (flight) {
             agree(row, Field.FLIGHT_CREW, CrewRole.FLIGHT);
             if (row.given(Field.FLIGHT_CREW_MASS)) {
-                Levels.contradiction(row, Field.FLIGHT_CREW_MASS, row.firstOf(STATIONS));
+                DetailLevels.contradiction(row, Field.FLIGHT_CREW_MASS, row.firstOf(STATIONS));
             }
         }
         if (cabin) {

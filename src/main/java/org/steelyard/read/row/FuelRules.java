@@ -21,13 +21,13 @@ public final class FuelRules {
     public static Optional<Fuel> fuel(RowDraft row, OptionalDouble densityKgPerL) {
         if (row.given(LoadRules.TAKEOFF)) {
             if (row.loaded(ABOARD | BURNT)) {
-                Levels.contradiction(row, row.firstOf(LoadRules.TAKEOFF), row.firstOf(ABOARD | BURNT));
+                DetailLevels.contradiction(row, row.firstOf(LoadRules.TAKEOFF), row.firstOf(ABOARD | BURNT));
             }
             return Optional.of(new Fuel.NotGiven());
         }
         requireAll(row);
         if (row.given(Field.FUEL)) {
-            Levels.agree(row, PartSlot.ALL_FUEL, Field.FUEL);
+            DetailLevels.agree(row, PartSlot.ALL_FUEL, Field.FUEL);
         }
         if (row.plan().type().isEmpty() || row.bad(ABOARD | BURNT)) {
             return Optional.empty();

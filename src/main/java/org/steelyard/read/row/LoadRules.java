@@ -70,7 +70,7 @@ public final class LoadRules {
 
     private static void forbidBeside(RowDraft row, long state, long others) {
         if (row.loaded(others)) {
-            Levels.contradiction(row, row.firstOf(state), row.firstOf(others));
+            DetailLevels.contradiction(row, row.firstOf(state), row.firstOf(others));
         }
     }
 
@@ -102,16 +102,16 @@ public final class LoadRules {
         boolean byHold = row.given(HOLDS);
         boolean strayInfants = byZone && row.loaded(PartSlot.ALL_INFANTS.bit()) && !row.given(PartSlot.ZONE_INFANTS);
         if (byZone) {
-            Levels.agree(row, PartSlot.ALL_COUNT, Field.PASSENGERS);
-            Levels.agree(row, PartSlot.ALL_PASSENGER_MASS, Field.PASSENGER_MASS);
+            DetailLevels.agree(row, PartSlot.ALL_COUNT, Field.PASSENGERS);
+            DetailLevels.agree(row, PartSlot.ALL_PASSENGER_MASS, Field.PASSENGER_MASS);
             if (!strayInfants || scheme.infantKg() > 0) {
-                Levels.agree(row, PartSlot.ALL_INFANTS, PartSlot.ZONE_INFANTS);
+                DetailLevels.agree(row, PartSlot.ALL_INFANTS, PartSlot.ZONE_INFANTS);
             }
         }
         if (byHold) {
-            Levels.agree(row, PartSlot.ALL_HOLD_MASS, Field.HOLD_MASS);
-            Levels.agree(row, PartSlot.ALL_BAGS, Field.HOLD_BAGS);
-            Levels.agree(row, PartSlot.ALL_BAG_MASS, Field.BAG_MASS);
+            DetailLevels.agree(row, PartSlot.ALL_HOLD_MASS, Field.HOLD_MASS);
+            DetailLevels.agree(row, PartSlot.ALL_BAGS, Field.HOLD_BAGS);
+            DetailLevels.agree(row, PartSlot.ALL_BAG_MASS, Field.BAG_MASS);
         }
         if (row.plan().type().isEmpty() || row.bad(CABIN | BELOW)) {
             return Optional.empty();

@@ -7,10 +7,10 @@ import java.util.Optional;
 import org.steelyard.model.input.SkipKind;
 import org.steelyard.read.heading.Binding;
 import org.steelyard.read.heading.KeyCells;
-import org.steelyard.read.table.LeftOut;
 import org.steelyard.read.table.MergedArea;
 import org.steelyard.read.table.RawRow;
 import org.steelyard.read.table.RowProblems;
+import org.steelyard.read.table.SkipReason;
 import org.steelyard.read.table.SourceFault;
 import org.steelyard.read.table.Table;
 
@@ -40,10 +40,10 @@ final class NoFlights implements Closeable {
     }
 
     /** Why a row is no flight, if it is none; rows are asked about in their order. */
-    Optional<LeftOut> reason(RawRow row) throws SourceFault {
+    Optional<SkipReason> reason(RawRow row) throws SourceFault {
         int filled = keys.filled(row);
         if (filled > 0 && keys.areHeadings(row)) {
-            return Optional.of(new LeftOut(SkipKind.HEADINGS, "the headings once more"));
+            return Optional.of(new SkipReason(SkipKind.HEADINGS, "the headings once more"));
         }
         if (filled > 1) {
             return Optional.empty();
@@ -52,17 +52,17 @@ final class NoFlights implements Closeable {
             return Optional.empty();
         }
         if (MergedRows.isTitle(row, merged)) {
-            return Optional.of(new LeftOut(
+            return Optional.of(new SkipReason(
                     SkipKind.TITLE,
                     "a title merged across columns: '" + RowProblems.shown(TotalsWords.first(row)) + "'"));
         }
-        Optional<LeftOut> labelled = labelled(row);
+        Optional<SkipReason> labelled = labelled(row);
         if (labelled.isPresent()) {
             sums.endSection();
             return labelled;
         }
         return filled == 0 && sums.sumsUp(row)
-                ? Optional.of(new LeftOut(
+                ? Optional.of(new SkipReason(
                         SkipKind.TOTALS, "totals: no flight, date and tail, and the sums of the flights above"))
                 : Optional.empty();
     }
@@ -72,9 +72,9 @@ final class NoFlights implements Closeable {
         return sums.lookedAbove();
     }
 
-    private Optional<LeftOut> labelled(RawRow row) {
+    private Optional<SkipReason> labelled(RawRow row) {
         return TotalsWords.begin(row, keys)
-                .map(word -> new LeftOut(
+                .map(word -> new SkipReason(
                         SkipKind.TOTALS,
                         "totals: it begins with '" + RowProblems.shown(word) + "' and has no flight, date and tail"));
     }

@@ -13,9 +13,9 @@ import org.steelyard.read.heading.BoundColumns;
 import org.steelyard.read.heading.HeadingSearch;
 import org.steelyard.read.loading.ItemBook;
 import org.steelyard.read.row.Tails;
-import org.steelyard.read.table.LeftOut;
 import org.steelyard.read.table.RawRow;
 import org.steelyard.read.table.RowStream;
+import org.steelyard.read.table.SkipReason;
 import org.steelyard.read.table.SourceFault;
 import org.steelyard.read.table.Table;
 import org.steelyard.read.table.TableName;
@@ -117,7 +117,7 @@ final class OpenTable implements OpenRows {
         }
         RawRow row = next.get();
         RawRow whole = merged.apply(row);
-        Optional<LeftOut> leftOut = noFlights.reason(row);
+        Optional<SkipReason> leftOut = noFlights.reason(row);
         if (leftOut.isPresent()) {
             return Optional.of(row.leftOut(leftOut.get()));
         }

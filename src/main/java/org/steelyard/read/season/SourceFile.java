@@ -31,7 +31,7 @@ import org.steelyard.read.table.TableName;
 import org.steelyard.read.table.TextForm;
 import org.steelyard.read.table.text.TypedRows;
 import org.steelyard.read.table.text.TypedTable;
-import org.steelyard.read.text.Counted;
+import org.steelyard.read.text.CountedNoun;
 
 /**
  * One file of a season: hands out its rows in order, in batches; of a workbook those of every sheet whose headings a
@@ -191,7 +191,7 @@ public final class SourceFile implements AutoCloseable {
         lookedAbove |= done.lookedAbove();
         String prefix = severalTables ? "sheet '" + done.name().sheet() + "': " : "";
         if (severalTables) {
-            notes.add(prefix + Counted.of(rows, "row") + ", heading map "
+            notes.add(prefix + CountedNoun.of(rows, "row") + ", heading map "
                     + done.map().map(map -> "'" + map.name() + "'").orElse(BY_ROW));
         }
         boolean whole = problems.stream()
@@ -287,7 +287,7 @@ public final class SourceFile implements AutoCloseable {
      * @param <E> what keeps it from going on
      */
     @FunctionalInterface
-    public interface Taker<E extends Exception> {
+    public interface BatchConsumer<E extends Exception> {
         /**
          * Takes the next rows.
          *
@@ -301,13 +301,13 @@ public final class SourceFile implements AutoCloseable {
      * Hands over all rows that are left, in order.
      *
      * @param max how many at most at a time, at least 1
-     * @param taker takes them
-     * @param <E> what the taker throws
-     * @throws E if the taker throws it
+     * @param consumer takes them
+     * @param <E> what the consumer throws
+     * @throws E if the consumer throws it
      */
-    public <E extends Exception> void forEachBatch(int max, Taker<E> taker) throws E {
+    public <E extends Exception> void forEachBatch(int max, BatchConsumer<E> consumer) throws E {
         for (Optional<RawRows> rows = nextBatch(max); rows.isPresent(); rows = nextBatch(max)) {
-            taker.take(rows.get());
+            consumer.take(rows.get());
         }
     }
 

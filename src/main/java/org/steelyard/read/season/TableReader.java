@@ -21,8 +21,8 @@ import org.steelyard.read.row.FlightKey;
 import org.steelyard.read.row.ParsedRow;
 import org.steelyard.read.row.RowCheck;
 import org.steelyard.read.row.Tails;
-import org.steelyard.read.table.LeftOut;
 import org.steelyard.read.table.RawRow;
+import org.steelyard.read.table.SkipReason;
 import org.steelyard.read.table.TableName;
 import org.steelyard.read.text.Blanks;
 
@@ -72,7 +72,7 @@ public final class TableReader implements RowReader {
     @Override
     public ParsedRow parse(RawRow row) {
         Origin origin = name.row(row);
-        Optional<LeftOut> leftOut = row.leftOut();
+        Optional<SkipReason> leftOut = row.leftOut();
         if (leftOut.isPresent()) {
             return new ParsedRow.Skipped(
                     new SkippedRow(origin, leftOut.get().kind(), leftOut.get().reason()));

@@ -123,7 +123,7 @@ final class ClaimCells {
                 .setScale(0, RoundingMode.UNNECESSARY)
                 .toPlainString();
         Claim.Figure grouped = figure(cell.item(), unit, thousands);
-        return new Claim.Either(
+        return new Claim.Ambiguous(
                 figure.shown(),
                 as(grouped, figure.shown() + ", read as " + inGroups(grouped, unit, cell.item())),
                 figure,
@@ -196,7 +196,7 @@ final class ClaimCells {
         if (isTooMuch(cell.item(), first)) {
             return decimal;
         }
-        return new Claim.Either(
+        return new Claim.Ambiguous(
                 shown,
                 comma ? first : as(first, shown + ", read as " + inGroups(first, unit.get(), cell.item())),
                 decimal,

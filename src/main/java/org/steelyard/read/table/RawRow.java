@@ -20,7 +20,7 @@ public final class RawRow implements Serializable {
     private final int[] places;
     private final String[] cells;
     private final CellKind[] kinds;
-    private final Optional<LeftOut> leftOut;
+    private final Optional<SkipReason> leftOut;
     private final Optional<Origin> former;
 
     private RawRow(
@@ -29,7 +29,7 @@ public final class RawRow implements Serializable {
             int[] places,
             String[] cells,
             CellKind[] kinds,
-            Optional<LeftOut> leftOut,
+            Optional<SkipReason> leftOut,
             Optional<Origin> former) {
         this.number = number;
         this.size = size;
@@ -66,7 +66,7 @@ public final class RawRow implements Serializable {
     }
 
     /** The row as one that is passed over. */
-    public RawRow leftOut(LeftOut reason) {
+    public RawRow leftOut(SkipReason reason) {
         return new RawRow(number, size, places, cells, kinds, Optional.of(reason), former);
     }
 
@@ -93,7 +93,7 @@ public final class RawRow implements Serializable {
     }
 
     /** Why the row is passed over, if it is. */
-    public Optional<LeftOut> leftOut() {
+    public Optional<SkipReason> leftOut() {
         return leftOut;
     }
 

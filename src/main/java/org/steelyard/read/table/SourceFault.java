@@ -2,9 +2,8 @@ package org.steelyard.read.table;
 
 import java.util.List;
 import org.steelyard.model.input.InputProblem;
-import org.steelyard.read.season.SourceFile;
 
-/** Ends the reading of a file; {@link SourceFile} turns it into its problems. */
+/** Ends the reading of a file; {@code SourceFile} turns it into its problems. */
 public final class SourceFault extends Exception {
 
     private static final long serialVersionUID = 1L;

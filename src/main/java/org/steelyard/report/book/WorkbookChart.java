@@ -49,7 +49,7 @@ public final class WorkbookChart {
     public record Place(int column, int row, int columns, int rows) {}
 
     /** How a series of points looks: the shape tells as much as the colour. */
-    public enum Look {
+    public enum SeriesStyle {
         CLEAN(MarkerStyle.CIRCLE, 3, 0x7E97A6),
         MARGINAL(MarkerStyle.DIAMOND, 7, 0xC98A00),
         BREACHED(MarkerStyle.X, 7, 0x7A2442),
@@ -60,13 +60,13 @@ public final class WorkbookChart {
         FIFTH(MarkerStyle.PLUS, 5, 0x55636E),
         SIXTH(MarkerStyle.STAR, 5, 0x8A5FB0);
 
-        private static final List<Look> SETTINGS = List.of(FIRST, SECOND, THIRD, FOURTH, FIFTH, SIXTH);
+        private static final List<SeriesStyle> SETTINGS = List.of(FIRST, SECOND, THIRD, FOURTH, FIFTH, SIXTH);
 
         private final MarkerStyle marker;
         private final int size;
         private final int rgb;
 
-        Look(MarkerStyle marker, int size, int rgb) {
+        SeriesStyle(MarkerStyle marker, int size, int rgb) {
             this.marker = marker;
             this.size = size;
             this.rgb = rgb;
@@ -80,8 +80,8 @@ public final class WorkbookChart {
             return marker.name();
         }
 
-        /** The look of a setting, by its place among those of its type. */
-        public static Look ofSetting(int place) {
+        /** The style of a setting, by its place among those of its type. */
+        public static SeriesStyle ofSetting(int place) {
             return SETTINGS.get(place % SETTINGS.size());
         }
     }
@@ -215,13 +215,13 @@ public final class WorkbookChart {
     }
 
     /** Adds points without a line. */
-    public void points(String name, Look look, ChartCells across, ChartCells up) {
+    public void points(String name, SeriesStyle style, ChartCells across, ChartCells up) {
         var series = (XDDFScatterChartData.Series) data.addSeries(across.numbers(), up.numbers());
         series.setTitle(name, null);
         series.setSmooth(false);
         series.setLineProperties(noLine());
-        series.setMarkerStyle(look.marker);
-        dress(series.getCTScatterSer().getMarker(), look);
+        series.setMarkerStyle(style.marker);
+        dress(series.getCTScatterSer().getMarker(), style);
     }
 
     /** Adds a line without points. */
@@ -234,25 +234,25 @@ public final class WorkbookChart {
     }
 
     /** Adds a line over names, with or without marks. */
-    public void line(String name, Look look, boolean dashed, boolean marks, ChartCells names, ChartCells up) {
+    public void line(String name, SeriesStyle style, boolean dashed, boolean marks, ChartCells names, ChartCells up) {
         var series = (XDDFLineChartData.Series) data.addSeries(names.words(), up.numbers());
         series.setTitle(name, null);
         series.setSmooth(false);
-        series.setLineProperties(dashed(look.rgb, dashed));
-        series.setMarkerStyle(marks ? look.marker : MarkerStyle.NONE);
+        series.setLineProperties(dashed(style.rgb, dashed));
+        series.setMarkerStyle(marks ? style.marker : MarkerStyle.NONE);
         if (marks) {
-            dress(series.getCTLineSer().getMarker(), look);
+            dress(series.getCTLineSer().getMarker(), style);
         }
     }
 
     /** Adds marks over names without a line. */
-    void marks(String name, Look look, ChartCells names, ChartCells up) {
+    void marks(String name, SeriesStyle style, ChartCells names, ChartCells up) {
         var series = (XDDFLineChartData.Series) data.addSeries(names.words(), up.numbers());
         series.setTitle(name, null);
         series.setSmooth(false);
         series.setLineProperties(noLine());
-        series.setMarkerStyle(look.marker);
-        dress(series.getCTLineSer().getMarker(), look);
+        series.setMarkerStyle(style.marker);
+        dress(series.getCTLineSer().getMarker(), style);
     }
 
     /** Adds bars. */
@@ -260,10 +260,10 @@ public final class WorkbookChart {
         var series = (XDDFBarChartData.Series) data.addSeries(names.words(), up.numbers());
         series.setTitle(name, null);
         series.setInvertIfNegative(false);
-        XDDFShapeProperties look = new XDDFShapeProperties();
-        look.setFillProperties(fill(rgb));
-        look.setLineProperties(line(WorkbookPalette.PAPER.rgb(), 0.5));
-        series.setShapeProperties(look);
+        XDDFShapeProperties style = new XDDFShapeProperties();
+        style.setFillProperties(fill(rgb));
+        style.setLineProperties(line(WorkbookPalette.PAPER.rgb(), 0.5));
+        series.setShapeProperties(style);
     }
 
     private static XDDFLineProperties dashed(int rgb, boolean dashed) {
@@ -275,12 +275,13 @@ public final class WorkbookChart {
     }
 
     /** Sizes go in as an attribute: the small schema jar does not know their setters. */
-    private static void dress(CTMarker marker, Look look) {
+    private static void dress(CTMarker marker, SeriesStyle style) {
         XDDFShapeProperties shape = new XDDFShapeProperties();
-        shape.setFillProperties(fill(look.rgb));
-        shape.setLineProperties(line(look.rgb, look == Look.BREACHED || look == Look.FIFTH ? 1.5 : 0.25));
+        shape.setFillProperties(fill(style.rgb));
+        shape.setLineProperties(
+                line(style.rgb, style == SeriesStyle.BREACHED || style == SeriesStyle.FIFTH ? 1.5 : 0.25));
         marker.setSpPr(shape.getXmlObject());
-        value(marker.isSetSize() ? marker.getSize() : marker.addNewSize(), look.size);
+        value(marker.isSetSize() ? marker.getSize() : marker.addNewSize(), style.size);
     }
 
     private static void value(XmlObject element, int value) {

@@ -7,7 +7,7 @@ import java.nio.file.Path;
  * Complete files could not all be moved to their place. Those that are left wait, and the next run that writes into the
  * folder, or reads it back, moves them first.
  */
-public final class HalfMovedException extends IOException {
+final class HalfMovedException extends IOException {
 
     private static final long serialVersionUID = 1L;
 

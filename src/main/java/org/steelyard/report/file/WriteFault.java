@@ -56,6 +56,11 @@ public final class WriteFault {
         return plain + place;
     }
 
+    /** The reason, and that what stood there before is as it was, where that is so. */
+    public static String sentences(IOException e) {
+        return of(e) + (e instanceof HalfMovedException ? "." : ". What stood there before is as it was.");
+    }
+
     /** A system says of a disk without room for another file what it says of a full one. */
     private static boolean isOutOfFiles(FileSystemException e) {
         Path folder = e.getFile() == null

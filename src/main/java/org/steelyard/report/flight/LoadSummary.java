@@ -341,15 +341,16 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
     }
 
     /** How sure mass and CG are, and the chance of being outside; none where the spread is not known. */
-    public List<Fact> sureness() {
+    public List<Fact> uncertainty() {
         List<Fact> facts = new ArrayList<>();
-        Optional<Uncertainty> sureness = massKnown ? flight.assessment().sureness() : Optional.empty();
-        sureness.flatMap(sure -> sure.state(Phase.TAKEOFF)).ifPresent(state -> {
+        Optional<Uncertainty> uncertainty = massKnown ? flight.assessment().uncertainty() : Optional.empty();
+        uncertainty.flatMap(sure -> sure.state(Phase.TAKEOFF)).ifPresent(state -> {
             facts.add(new Fact("take-off mass, sd", mass(state.massSdKg()) + " " + massUnit()));
             double sdPercentMac = state.cgSdPercentMac(type().geometry().chord());
             facts.add(new Fact("take-off CG, sd", room(sdPercentMac).substring(1) + " " + cgUnit()));
         });
-        sureness.flatMap(Uncertainty::greatest)
+        uncertainty
+                .flatMap(Uncertainty::greatest)
                 .ifPresent(chance -> facts.add(new Fact(
                         "greatest chance outside",
                         String.format(Locale.ROOT, "%.1f %%, of ", 100 * chance.chance())

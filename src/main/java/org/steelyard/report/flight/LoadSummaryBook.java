@@ -64,7 +64,7 @@ final class LoadSummaryBook {
             states();
             facts("Limits", summary.limits());
             facts("Load and fuel", summary.places());
-            facts("How sure", summary.sureness());
+            facts("How sure", summary.uncertainty());
             facts("Room left", summary.room());
         }
         findings();

@@ -52,7 +52,7 @@ final class LoadSummaryPage {
             html.open("div", "class", "columns");
             html.open("div");
             facts("Limits", summary.limits());
-            facts("How sure", summary.sureness());
+            facts("How sure", summary.uncertainty());
             html.closeBlock();
             facts("Load and fuel", summary.places());
             facts("Room left", summary.room());

@@ -32,10 +32,10 @@ final class TrimCardsBook {
     private final SheetGrid grid;
     private final TrimCard card;
     private final TrimCardText text;
-    private final Looks looks;
+    private final CardStyles cardStyles;
 
     /** Styles of cells that only cards have. */
-    private record Looks(CellStyle usable, CellStyle forbidden, CellStyle outside, CellStyle off, CellStyle band) {
+    private record CardStyles(CellStyle usable, CellStyle forbidden, CellStyle outside, CellStyle off, CellStyle band) {
 
         CellStyle of(Cell cell) {
             return switch (cell.place()) {
@@ -47,9 +47,9 @@ final class TrimCardsBook {
         }
     }
 
-    private TrimCardsBook(SmallBook book, Looks looks, TrimCard card) {
+    private TrimCardsBook(SmallBook book, CardStyles cardStyles, TrimCard card) {
         this.card = card;
-        this.looks = looks;
+        this.cardStyles = cardStyles;
         styles = book.styles();
         text = new TrimCardText(card);
         grid = book.sheet(text.sheet());
@@ -57,9 +57,9 @@ final class TrimCardsBook {
 
     static void write(List<TrimCard> cards, Path file) throws IOException {
         try (SmallBook book = new SmallBook("Trim cards")) {
-            Looks looks = looks(book);
+            CardStyles cardStyles = cardStyles(book);
             for (TrimCard card : cards) {
-                TrimCardsBook sheet = new TrimCardsBook(book, looks, card);
+                TrimCardsBook sheet = new TrimCardsBook(book, cardStyles, card);
                 sheet.content();
                 book.page().setUp(sheet.grid.sheet(), 1, 1);
                 sheet.grid.sheet().getPrintSetup().setLandscape(card.massBands().size() > MOST_UPRIGHT);
@@ -68,7 +68,7 @@ final class TrimCardsBook {
         }
     }
 
-    private static Looks looks(SmallBook book) {
+    private static CardStyles cardStyles(SmallBook book) {
         WorkbookStyles styles = book.styles();
         XSSFCellStyle usable = bordered(styles.decimals(0));
         XSSFCellStyle forbidden = bordered(styles.quietRight);
@@ -79,7 +79,7 @@ final class TrimCardsBook {
         off.setFillForegroundColor(WorkbookPalette.RULE.color());
         off.setFillPattern(FillPatternType.THIN_FORWARD_DIAG);
         XSSFCellStyle band = bordered(styles.total);
-        return new Looks(usable, forbidden, outside, off, band);
+        return new CardStyles(usable, forbidden, outside, off, band);
     }
 
     private static XSSFCellStyle bordered(CellStyle like) {
@@ -119,9 +119,9 @@ final class TrimCardsBook {
         int top = grid.position();
         head();
         for (int i = 0; i < card.rows().size(); i++) {
-            SheetRow row = grid.row(16).label(text.cg(card.cgBands().get(i)), looks.band());
+            SheetRow row = grid.row(16).label(text.cg(card.cgBands().get(i)), cardStyles.band());
             for (Cell cell : card.rows().get(i)) {
-                row.label(text.cell(cell), looks.of(cell));
+                row.label(text.cell(cell), cardStyles.of(cell));
             }
         }
         int column = INVERSE_COLUMN;
@@ -134,19 +134,22 @@ final class TrimCardsBook {
     /** Setting and CGs beside the table, in rows that are there already or come to be. */
     private void inverse(int top, int column, List<List<String>> rows) {
         grid.moveTo(top);
-        grid.row().at(column).label("setting", looks.band()).label("right for " + text.cgHeading(), looks.band());
+        grid.row()
+                .at(column)
+                .label("setting", cardStyles.band())
+                .label("right for " + text.cgHeading(), cardStyles.band());
         for (List<String> row : rows) {
-            grid.row().at(column).label(row.get(0), looks.band()).label(row.get(1), looks.usable());
+            grid.row().at(column).label(row.get(0), cardStyles.band()).label(row.get(1), cardStyles.usable());
         }
     }
 
     private void head() {
         if (card.byMass()) {
-            grid.row(18).skip(1).label(text.massHeading(), looks.band());
+            grid.row(18).skip(1).label(text.massHeading(), cardStyles.band());
             grid.join(1, card.massBands().size());
         }
-        SheetRow head = grid.row(18).label(text.cgHeading(), looks.band());
-        text.massBands().forEach(band -> head.label(band, looks.band()));
+        SheetRow head = grid.row(18).label(text.cgHeading(), cardStyles.band());
+        text.massBands().forEach(band -> head.label(band, cardStyles.band()));
     }
 
     private void line(String words, CellStyle style, int columns) {

@@ -11,6 +11,7 @@ import org.steelyard.grade.make.MadeExercise;
 import org.steelyard.model.input.CgMeasure;
 import org.steelyard.model.input.StudentSheet;
 import org.steelyard.model.policy.Policy;
+import org.steelyard.model.type.AircraftType;
 import org.steelyard.report.file.Destination;
 import org.steelyard.report.file.FileNames;
 import org.steelyard.report.file.NumberedPages;
@@ -28,7 +29,15 @@ public final class ExerciseFiles {
     /** The key to print. */
     public static final String KEY = "key.html";
 
+    /** The folder of the blank sheets. */
+    public static final String BLANKS = NumberedPages.BLANKS;
+
     private ExerciseFiles() {}
+
+    /** The name of a folder for the exercises of a type. */
+    public static String folderName(AircraftType type) {
+        return "exercises-" + FileNames.plain(type.id());
+    }
 
     /**
      * Writes all of it, or nothing.
@@ -51,9 +60,9 @@ public final class ExerciseFiles {
             for (MadeExercise made : exercises) {
                 ExerciseText text = new ExerciseText(made, policy);
                 String name = text.name().toLowerCase(Locale.ROOT) + ".xlsx";
-                ExerciseBook.write(text, measure, "", Map.of(), staged.file(NumberedPages.BLANKS + "/" + name));
+                ExerciseBook.write(text, measure, "", Map.of(), staged.file(BLANKS + "/" + name));
             }
-            staged.publish(FileNames.in(to.path().resolve(NumberedPages.BLANKS), NumberedPages.BLANK));
+            staged.publish(FileNames.in(to.path().resolve(BLANKS), NumberedPages.BLANK));
         }
     }
 

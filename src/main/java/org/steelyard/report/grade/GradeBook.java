@@ -24,7 +24,7 @@ import org.steelyard.report.book.SmallBook;
 import org.steelyard.report.book.WorkbookPalette;
 import org.steelyard.report.book.WorkbookStyles;
 import org.steelyard.report.text.Caution;
-import org.steelyard.report.text.Shown;
+import org.steelyard.report.text.NumberText;
 
 /** {@code grades.xlsx}: the class at a glance, marks by student and item, causes, and what could not be used. */
 final class GradeBook {
@@ -120,7 +120,7 @@ final class GradeBook {
                         "Passed",
                         summary.passed(),
                         WorkbookStyles.WHOLE,
-                        Shown.fixed(share, 0) + " % of the sheets",
+                        NumberText.fixed(share, 0) + " % of the sheets",
                         styles.figure(WorkbookPalette.CLEAN_FILL, WorkbookPalette.CLEAN_INK)),
                 new Box(
                         "Mean",
@@ -165,14 +165,14 @@ final class GradeBook {
                 .filter(item -> item.percent() < 100)
                 .ifPresent(item ->
                         news.add("The hardest figure is the " + item.item().label() + ": "
-                                + Shown.fixed(item.percent(), 0) + " % of its points were given."));
+                                + NumberText.fixed(item.percent(), 0) + " % of its points were given."));
         summary.slips().stream()
                 .findFirst()
                 .ifPresent(slip ->
                         news.add("The commonest slip is “" + slip.kind().label() + "”, on "
-                                + Shown.counted((long) slip.certain() + slip.possible(), "sheet") + "."));
+                                + NumberText.counted((long) slip.certain() + slip.possible(), "sheet") + "."));
         if (summary.untold() > 0) {
-            news.add("On " + Shown.counted(summary.untold(), "sheet") + " the cause cannot be told.");
+            news.add("On " + NumberText.counted(summary.untold(), "sheet") + " the cause cannot be told.");
         }
         summary.handedInTwice().ifPresent(words -> news.add(words + "."));
         if (!news.isEmpty()) {

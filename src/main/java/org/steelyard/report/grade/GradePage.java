@@ -16,7 +16,7 @@ import org.steelyard.report.html.Html;
 import org.steelyard.report.html.PageShell;
 import org.steelyard.report.html.ScrolledTables;
 import org.steelyard.report.text.Caution;
-import org.steelyard.report.text.Shown;
+import org.steelyard.report.text.NumberText;
 import org.steelyard.report.words.EnvelopeCloud;
 
 /** The page that a student gets back. */
@@ -68,12 +68,12 @@ final class GradePage {
         html.open("section", "class", "trim").element("h2", "Points");
         html.element("p", GradeWords.points(sheet), "class", "setting");
         html.open("p").element("strong", sheet.passed() ? "Pass" : "Not passed");
-        html.text(", with " + Shown.fixed(sheet.percent(), 0) + " %; the pass mark is "
+        html.text(", with " + NumberText.fixed(sheet.percent(), 0) + " %; the pass mark is "
                 + FigureText.points(sheet.passPercent()) + " %.");
         html.closeBlock();
         long right = count(Outcome.RIGHT);
         long follows = count(Outcome.FOLLOWS);
-        StringBuilder words = new StringBuilder(Shown.counted(right, "figure")).append(" right");
+        StringBuilder words = new StringBuilder(NumberText.counted(right, "figure")).append(" right");
         append(words, follows, "right from your own earlier figures");
         append(words, count(Outcome.WRONG), "wrong");
         append(words, count(Outcome.UNREADABLE), "not readable");
@@ -152,13 +152,13 @@ final class GradePage {
                     "What follows explains the first wrong figure and not all of the others: put it right, and look at the"
                             + " rest again.");
         }
-        GradeWords.Told told = GradeWords.told(found);
-        told.sure().forEach(sentence -> html.element("p", sentence, "class", "told"));
-        if (!told.either().isEmpty()) {
-            String more = told.sure().isEmpty() ? "" : "Besides: ";
+        GradeWords.Feedback feedback = GradeWords.feedback(found);
+        feedback.sure().forEach(sentence -> html.element("p", sentence, "class", "told"));
+        if (!feedback.either().isEmpty()) {
+            String more = feedback.sure().isEmpty() ? "" : "Besides: ";
             html.element("p", more + "the figures do not tell which of these it was; each explains them:");
             html.open("ul");
-            told.either().forEach(one -> html.element("li", one));
+            feedback.either().forEach(one -> html.element("li", one));
             html.closeBlock();
         }
     }

@@ -21,6 +21,9 @@ public final class GradeReports {
     /** Name of the table. */
     public static final String TABLE = "grades.csv";
 
+    /** The folder of the students' pages. */
+    public static final String STUDENTS = NumberedPages.STUDENTS;
+
     private GradeReports() {}
 
     /**
@@ -46,11 +49,11 @@ public final class GradeReports {
                 String page =
                         GradeNames.page(number, sheets.size(), sheet.sheet().student());
                 Files.writeString(
-                        staged.file(NumberedPages.STUDENTS + "/" + page),
+                        staged.file(STUDENTS + "/" + page),
                         GradePage.of(sheet, scheme.name(), version),
                         StandardCharsets.UTF_8);
             }
-            staged.publish(FileNames.in(to.path().resolve(NumberedPages.STUDENTS), NumberedPages.STUDENT));
+            staged.publish(FileNames.in(to.path().resolve(STUDENTS), NumberedPages.STUDENT));
         }
     }
 }

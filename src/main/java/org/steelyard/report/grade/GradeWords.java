@@ -85,15 +85,15 @@ final class GradeWords {
      * @param sure sentences that hold whichever explanation is true
      * @param either what differs between the explanations; empty where there is only one
      */
-    record Told(List<String> sure, List<String> either) {
+    record Feedback(List<String> sure, List<String> either) {
 
-        Told {
+        Feedback {
             sure = List.copyOf(sure);
             either = List.copyOf(either);
         }
     }
 
-    static Told told(Diagnosis.Found found) {
+    static Feedback feedback(Diagnosis.Found found) {
         List<Explanation> all = found.explanations();
         List<String> sure = all.get(0).sentences().stream()
                 .filter(sentence -> all.stream().allMatch(one -> one.sentences().contains(sentence)))
@@ -108,7 +108,7 @@ final class GradeWords {
                 .filter(words -> !words.isEmpty())
                 .distinct()
                 .toList();
-        return new Told(sure, either);
+        return new Feedback(sure, either);
     }
 
     /** What the student is told, in one text. */
@@ -116,8 +116,10 @@ final class GradeWords {
         if (!(sheet.diagnosis() instanceof Diagnosis.Found found)) {
             return "";
         }
-        Told told = told(found);
-        String sure = String.join(" ", told.sure());
-        return sure + (sure.isEmpty() || told.either().isEmpty() ? "" : " ") + String.join(" Or: ", told.either());
+        Feedback feedback = feedback(found);
+        String sure = String.join(" ", feedback.sure());
+        return sure
+                + (sure.isEmpty() || feedback.either().isEmpty() ? "" : " ")
+                + String.join(" Or: ", feedback.either());
     }
 }

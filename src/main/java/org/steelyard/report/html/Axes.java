@@ -1,7 +1,7 @@
 package org.steelyard.report.html;
 
 import java.util.function.DoubleFunction;
-import org.steelyard.report.text.Shown;
+import org.steelyard.report.text.NumberText;
 
 /**
  * The frame of a drawing: grid, marks and titles of two axes.
@@ -33,7 +33,10 @@ public record Axes(Scale x, Scale y, int marksX, int marksY) {
 
     /** Draws grid and marks of plain numbers. */
     public void draw(Html html) {
-        draw(html, value -> Shown.fixed(value, x.decimals(marksX)), value -> Shown.fixed(value, y.decimals(marksY)));
+        draw(
+                html,
+                value -> NumberText.fixed(value, x.decimals(marksX)),
+                value -> NumberText.fixed(value, y.decimals(marksY)));
     }
 
     /** The title below the lower axis and that above the upright one. */

@@ -8,7 +8,7 @@ import org.steelyard.model.limit.Envelope;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.CgForm;
 import org.steelyard.model.type.DisplayUnits;
-import org.steelyard.report.text.Shown;
+import org.steelyard.report.text.NumberText;
 import org.steelyard.report.words.EnvelopeCloud;
 import org.steelyard.report.words.Points;
 
@@ -88,11 +88,11 @@ public final class EnvelopePicture {
     private void axes(Html html) {
         for (double mark : cg.marks(5)) {
             Svg.line(html, "grid", cg.px(mark), TOP, cg.px(mark), BOTTOM);
-            Svg.text(html, cg.px(mark), BOTTOM + 16, "middle", Shown.fixed(mark, cg.decimals(5)));
+            Svg.text(html, cg.px(mark), BOTTOM + 16, "middle", NumberText.fixed(mark, cg.decimals(5)));
         }
         for (double mark : mass.marks(6)) {
             Svg.line(html, "grid", LEFT, mass.px(mark), RIGHT, mass.px(mark));
-            Svg.text(html, LEFT - 6, mass.px(mark) + 4, "end", Shown.fixed(mark, mass.decimals(6)));
+            Svg.text(html, LEFT - 6, mass.px(mark) + 4, "end", NumberText.fixed(mark, mass.decimals(6)));
         }
         String cgTitle = units().cg() == CgForm.ARM
                 ? "take-off CG aft of datum, " + units().length().symbol()

@@ -24,7 +24,7 @@ import org.steelyard.report.file.StagedFolder;
 import org.steelyard.report.text.Caution;
 import org.steelyard.report.text.CsvFile;
 import org.steelyard.report.text.CsvLine;
-import org.steelyard.report.text.Shown;
+import org.steelyard.report.text.NumberText;
 import org.steelyard.report.words.SeasonWords;
 import org.steelyard.report.words.WorkbookWords;
 
@@ -232,7 +232,11 @@ public final class SeasonChangeFiles {
                 .number(change.after(), figure)
                 .number(change.difference(), styles.signed.plain())
                 .data(interval(change), styles.setting)
-                .data(change.chance().isPresent() ? Shown.chance(change.chance().getAsDouble()) : "", styles.setting)
+                .data(
+                        change.chance().isPresent()
+                                ? NumberText.chance(change.chance().getAsDouble())
+                                : "",
+                        styles.setting)
                 .label(change.verdict().label(), mark(styles, change.verdict()));
     }
 
@@ -320,6 +324,6 @@ public final class SeasonChangeFiles {
                         change.after().orElse(0),
                         " " + change.figure().unit()),
                 interval(change),
-                Shown.chance(change.chance().orElse(1)));
+                NumberText.chance(change.chance().orElse(1)));
     }
 }

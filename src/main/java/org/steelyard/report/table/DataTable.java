@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.steelyard.report.text.Shown;
+import org.steelyard.report.text.NumberText;
 
 /**
  * A table as data, which every output lays out in its own way.
@@ -108,7 +108,7 @@ public record DataTable(
     public String leftOut() {
         return left() == 0
                 ? ""
-                : "The first " + Shown.count(rows.size()) + " of " + Shown.count(all)
+                : "The first " + NumberText.count(rows.size()) + " of " + NumberText.count(all)
                         + (order.isBlank() ? "" : ", " + order) + ".";
     }
 }

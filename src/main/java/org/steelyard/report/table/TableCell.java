@@ -7,7 +7,7 @@ import org.steelyard.check.result.Status;
 import org.steelyard.check.text.FindingText;
 import org.steelyard.model.finding.Severity;
 import org.steelyard.model.trim.TrimUnit;
-import org.steelyard.report.text.Shown;
+import org.steelyard.report.text.NumberText;
 
 /**
  * A cell of a table: its value and how people see it.
@@ -56,22 +56,22 @@ public record TableCell(String shown, OptionalDouble number, String format, Cell
     }
 
     public static TableCell count(long number) {
-        return number(Shown.count(number), (double) number, WHOLE);
+        return number(NumberText.count(number), (double) number, WHOLE);
     }
 
     /** A part of a whole; of nothing it is 0. */
     public static TableCell share(long part, long whole) {
-        return number(Shown.share(part, whole), whole == 0 ? 0 : (double) part / whole, SHARE);
+        return number(NumberText.share(part, whole), whole == 0 ? 0 : (double) part / whole, SHARE);
     }
 
     /** A part of a whole, from 0 to 1, or below 0 where it takes away from it. */
     public static TableCell share(double share) {
-        return number(Shown.fixed(100 * share, 1) + " %", share, SHARE);
+        return number(NumberText.fixed(100 * share, 1) + " %", share, SHARE);
     }
 
     /** A number with so many decimals. */
     public static TableCell number(double number, int decimals) {
-        return number(Shown.fixed(number, decimals), number, WHOLE + decimals(decimals));
+        return number(NumberText.fixed(number, decimals), number, WHOLE + decimals(decimals));
     }
 
     public static TableCell number(OptionalDouble number, int decimals) {
@@ -80,12 +80,12 @@ public record TableCell(String shown, OptionalDouble number, String format, Cell
 
     /** How likely something is by chance alone, from 0 to 1. */
     public static TableCell chance(double chance) {
-        return number(Shown.chance(chance), chance, "[<0.001]\"< 0.001\";0.000");
+        return number(NumberText.chance(chance), chance, "[<0.001]\"< 0.001\";0.000");
     }
 
     /** A difference, which always has its sign. */
     public static TableCell signed(double number, int decimals) {
-        String shown = Shown.fixed(number, decimals);
+        String shown = NumberText.fixed(number, decimals);
         boolean zero = shown.chars().noneMatch(c -> c >= '1' && c <= '9');
         String digits = "0" + decimals(decimals);
         return number(number > 0 && !zero ? "+" + shown : shown, number, "+" + digits + ";-" + digits + ";" + digits);

@@ -11,8 +11,8 @@ import org.steelyard.model.type.Tank;
 import org.steelyard.model.type.TankPoint;
 import org.steelyard.model.type.TankShare;
 import org.steelyard.model.unit.Tolerance;
+import org.steelyard.report.text.NumberText;
 import org.steelyard.report.text.PlainNumber;
-import org.steelyard.report.text.Shown;
 
 /** A type's tanks with their arms, and the order in which they burn and fill, in words. */
 final class FuelTables {
@@ -40,7 +40,7 @@ final class FuelTables {
                         first ? tank.name() : "",
                         full ? "full" : "",
                         units.mass(point.quantityKg()),
-                        Shown.fixed(point.quantityKg() / fuel.densityKgPerL(), 0),
+                        NumberText.fixed(point.quantityKg() / fuel.densityKgPerL(), 0),
                         units.arm(point.armM()),
                         units.percentText(point.armM())));
             }

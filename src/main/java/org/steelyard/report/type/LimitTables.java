@@ -13,8 +13,8 @@ import org.steelyard.model.trim.TrimPoint;
 import org.steelyard.model.trim.TrimScale;
 import org.steelyard.model.trim.TrimTable;
 import org.steelyard.model.type.AircraftType;
+import org.steelyard.report.text.NumberText;
 import org.steelyard.report.text.PlainNumber;
-import org.steelyard.report.text.Shown;
 
 /** A type's envelopes by their vertices, and its trim scales by their points. */
 public final class LimitTables {
@@ -114,7 +114,7 @@ public final class LimitTables {
         List<List<String>> rows = new ArrayList<>();
         for (int j = 0; j < columns.get(0).size(); j++) {
             double cg = units.cgIn(columns.get(0).get(j).cgPercentMac());
-            List<String> row = new ArrayList<>(List.of(Shown.fixed(cg, cgDecimals)));
+            List<String> row = new ArrayList<>(List.of(NumberText.fixed(cg, cgDecimals)));
             for (List<TrimPoint> column : columns) {
                 row.add(trim(scale, column.get(j).trimUnits(), Math.pow(10, -decimals)));
             }

@@ -22,7 +22,7 @@ import org.steelyard.report.html.Html;
 import org.steelyard.report.html.PageShell;
 import org.steelyard.report.html.ScrolledTables;
 import org.steelyard.report.text.Caution;
-import org.steelyard.report.text.Shown;
+import org.steelyard.report.text.NumberText;
 
 /** Operational envelopes of a type as a page: for each phase a picture and a table of what takes off how much. */
 public final class OperationalEnvelopePage {
@@ -86,7 +86,7 @@ public final class OperationalEnvelopePage {
                         Stream.of(name + " at mass, " + units.mass().symbol()),
                         points.stream()
                                 .map(point -> "#"
-                                        + Shown.fixed(
+                                        + NumberText.fixed(
                                                 units.mass()
                                                         .fromKg(point.certified()
                                                                 .massKg()),
@@ -133,7 +133,7 @@ public final class OperationalEnvelopePage {
                 ? units.length().fromM(point.armM())
                 : type.geometry().chord().percentAt(point.armM());
         int decimals = FindingText.decimals(Quantity.CG, type);
-        return Shown.fixed(inwards.of(shown, decimals), decimals);
+        return NumberText.fixed(inwards.of(shown, decimals), decimals);
     }
 
     private boolean pounds() {
@@ -145,6 +145,6 @@ public final class OperationalEnvelopePage {
     }
 
     private String moment(double kgM) {
-        return Shown.fixed(pounds() ? MassUnit.LB.fromKg(kgM) / INCH_M : kgM, 0);
+        return NumberText.fixed(pounds() ? MassUnit.LB.fromKg(kgM) / INCH_M : kgM, 0);
     }
 }

@@ -16,7 +16,7 @@ import org.steelyard.report.html.Html;
 import org.steelyard.report.html.Range;
 import org.steelyard.report.html.Scale;
 import org.steelyard.report.html.Svg;
-import org.steelyard.report.text.Shown;
+import org.steelyard.report.text.NumberText;
 
 /** The certified envelope as a dashed outline and the operational one within it, in the units of the type's users. */
 final class OperationalPicture {
@@ -65,11 +65,11 @@ final class OperationalPicture {
                 html, "picture", WIDTH, HEIGHT, "Certified and operational envelope, " + phase + ", of " + type.name());
         for (double mark : cg.marks(5)) {
             Svg.line(html, "grid", cg.px(mark), TOP, cg.px(mark), BOTTOM);
-            Svg.text(html, cg.px(mark), BOTTOM + 16, "middle", Shown.fixed(mark, cg.decimals(5)));
+            Svg.text(html, cg.px(mark), BOTTOM + 16, "middle", NumberText.fixed(mark, cg.decimals(5)));
         }
         for (double mark : mass.marks(6)) {
             Svg.line(html, "grid", LEFT, mass.px(mark), RIGHT, mass.px(mark));
-            Svg.text(html, LEFT - 6, mass.px(mark) + 4, "end", Shown.fixed(mark, mass.decimals(6)));
+            Svg.text(html, LEFT - 6, mass.px(mark) + 4, "end", NumberText.fixed(mark, mass.decimals(6)));
         }
         Svg.text(html, (LEFT + RIGHT) / 2, BOTTOM + 36, "middle", "CG, " + FindingText.unit(Quantity.CG, type));
         Svg.text(html, 2, 12, "start", phase + " mass, " + units().mass().symbol());

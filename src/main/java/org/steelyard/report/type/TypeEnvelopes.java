@@ -13,7 +13,7 @@ import org.steelyard.report.html.LimitOutline;
 import org.steelyard.report.html.Range;
 import org.steelyard.report.html.Scale;
 import org.steelyard.report.html.Svg;
-import org.steelyard.report.text.Shown;
+import org.steelyard.report.text.NumberText;
 
 /**
  * All envelopes of a type in one drawing, with their vertices and the limits of mass: mass upwards, CG to the right,
@@ -93,7 +93,7 @@ final class TypeEnvelopes {
         Scale arm = new Scale(units.otherCg(cg.from()), units.otherCg(cg.to()), LEFT, RIGHT);
         for (double mark : arm.marks(8)) {
             Svg.line(html, "tick", arm.px(mark), TOP - 5, arm.px(mark), TOP);
-            Svg.text(html, arm.px(mark), TOP - 9, "middle", Shown.fixed(mark, arm.decimals(8)));
+            Svg.text(html, arm.px(mark), TOP - 9, "middle", NumberText.fixed(mark, arm.decimals(8)));
         }
         Svg.text(html, (LEFT + RIGHT) / 2, TOP - 28, "middle", units.otherCgAxis());
         Svg.line(html, "tick", LEFT, TOP, RIGHT, TOP);

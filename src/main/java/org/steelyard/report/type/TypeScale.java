@@ -14,7 +14,7 @@ import org.steelyard.report.html.Html;
 import org.steelyard.report.html.Range;
 import org.steelyard.report.html.Scale;
 import org.steelyard.report.html.Svg;
-import org.steelyard.report.text.Shown;
+import org.steelyard.report.text.NumberText;
 
 /**
  * A trim scale: CG to the right, nose-up upwards; a line for each mass of its table; the permitted band and the CGs of
@@ -86,7 +86,7 @@ final class TypeScale {
         Svg.open(html, "picture", WIDTH, HEIGHT, name + " of " + type.name());
         shade(html);
         Axes axes = new Axes(cg, trim, 6, 7);
-        axes.draw(html, value -> Shown.fixed(value, cg.decimals(6)), this::mark);
+        axes.draw(html, value -> NumberText.fixed(value, cg.decimals(6)), this::mark);
         axes.titles(html, units.cgAxis(), "trim, nose-up upwards");
         for (double end : List.of(scale.bandLowUnits(), scale.bandHighUnits())) {
             Svg.line(html, "limit", LEFT, trim.px(end), right, trim.px(end));

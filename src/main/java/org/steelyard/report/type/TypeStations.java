@@ -17,7 +17,7 @@ import org.steelyard.report.html.Html;
 import org.steelyard.report.html.Range;
 import org.steelyard.report.html.Scale;
 import org.steelyard.report.html.Svg;
-import org.steelyard.report.text.Shown;
+import org.steelyard.report.text.NumberText;
 
 /**
  * Where everything sits along the aircraft, nose to the left: a strip for each kind of place over one scale of arms.
@@ -104,7 +104,7 @@ final class TypeStations {
         chordBehind(html);
         for (double mark : arm.marks(12)) {
             Svg.line(html, "grid", arm.px(mark), TOP, arm.px(mark), bottom);
-            Svg.text(html, arm.px(mark), bottom + 16, "middle", Shown.fixed(mark, arm.decimals(12)));
+            Svg.text(html, arm.px(mark), bottom + 16, "middle", NumberText.fixed(mark, arm.decimals(12)));
         }
         Svg.text(
                 html,

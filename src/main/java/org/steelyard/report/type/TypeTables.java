@@ -17,8 +17,8 @@ import org.steelyard.model.type.Pantry;
 import org.steelyard.model.type.Tail;
 import org.steelyard.model.unit.LengthUnit;
 import org.steelyard.model.unit.MassUnit;
+import org.steelyard.report.text.NumberText;
 import org.steelyard.report.text.PlainNumber;
-import org.steelyard.report.text.Shown;
 
 /** What an aircraft type is, as tables: limits, places, fuel, envelopes, trim scales, fleet. */
 public final class TypeTables {
@@ -144,7 +144,7 @@ public final class TypeTables {
 
     private String kg(double massKg) {
         double shown = units.massIn(massKg);
-        return Shown.fixed(shown, Math.abs(shown - Math.rint(shown)) < 0.005 ? 0 : 1);
+        return NumberText.fixed(shown, Math.abs(shown - Math.rint(shown)) < 0.005 ? 0 : 1);
     }
 
     private void zones() {
@@ -193,12 +193,14 @@ public final class TypeTables {
         double lengthM = pounds ? LengthUnit.FT.toM(1) : 1;
         MassUnit unit = pounds ? MassUnit.LB : MassUnit.KG;
         Optional<String> running = floor.maxRunningKgPerM().isPresent()
-                ? Optional.of(Shown.fixed(unit.fromKg(floor.maxRunningKgPerM().getAsDouble() * lengthM), 0)
-                        + (pounds ? " lb/ft" : " kg/m"))
+                ? Optional.of(
+                        NumberText.fixed(unit.fromKg(floor.maxRunningKgPerM().getAsDouble() * lengthM), 0)
+                                + (pounds ? " lb/ft" : " kg/m"))
                 : Optional.empty();
         Optional<String> area = floor.maxAreaKgPerM2().isPresent()
-                ? Optional.of(Shown.fixed(unit.fromKg(floor.maxAreaKgPerM2().getAsDouble() * lengthM * lengthM), 0)
-                        + (pounds ? " lb/ft²" : " kg/m²"))
+                ? Optional.of(
+                        NumberText.fixed(unit.fromKg(floor.maxAreaKgPerM2().getAsDouble() * lengthM * lengthM), 0)
+                                + (pounds ? " lb/ft²" : " kg/m²"))
                 : Optional.empty();
         String limits = running.map(one -> area.map(two -> one + ", " + two).orElse(one))
                 .or(() -> area)

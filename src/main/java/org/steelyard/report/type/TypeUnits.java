@@ -5,7 +5,7 @@ import org.steelyard.model.type.CgForm;
 import org.steelyard.model.type.DisplayUnits;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.model.unit.MassUnit;
-import org.steelyard.report.text.Shown;
+import org.steelyard.report.text.NumberText;
 
 /** The figures of a type in the units of its users. */
 final class TypeUnits {
@@ -42,7 +42,7 @@ final class TypeUnits {
     }
 
     String mass(double massKg) {
-        return Shown.fixed(massIn(massKg), units.mass() == MassUnit.TONNE ? 2 : 0);
+        return NumberText.fixed(massIn(massKg), units.mass() == MassUnit.TONNE ? 2 : 0);
     }
 
     String massWithUnit(double massKg) {
@@ -51,7 +51,7 @@ final class TypeUnits {
 
     String arm(double armM) {
         double perM = units.length().fromM(1);
-        return Shown.fixed(armIn(armM), perM > 900 ? 0 : perM > FINE ? 1 : 3);
+        return NumberText.fixed(armIn(armM), perM > 900 ? 0 : perM > FINE ? 1 : 3);
     }
 
     String armWithUnit(double armM) {
@@ -63,18 +63,18 @@ final class TypeUnits {
     }
 
     String percentText(double armM) {
-        return Shown.fixed(percent(armM), 1);
+        return NumberText.fixed(percent(armM), 1);
     }
 
     String index(double massKg, double armM) {
-        return Shown.fixed(type.geometry().index().indexOf(MassMoment.at(massKg, armM)), 1);
+        return NumberText.fixed(type.geometry().index().indexOf(MassMoment.at(massKg, armM)), 1);
     }
 
     /** A CG as the type's users speak of it. */
     String cg(double cgPercentMac) {
         return speaksOfArms()
                 ? armWithUnit(type.geometry().chord().armAt(cgPercentMac))
-                : Shown.fixed(cgPercentMac, 1) + " % MAC";
+                : NumberText.fixed(cgPercentMac, 1) + " % MAC";
     }
 
     /** Where a CG stands on an axis of CGs. */

@@ -100,18 +100,18 @@ public final class FlightFigures {
     }
 
     private static Optional<StateSpread> state(AuditedFlight flight, Phase phase) {
-        return flight.assessment().sureness().flatMap(sure -> sure.state(phase));
+        return flight.assessment().uncertainty().flatMap(sure -> sure.state(phase));
     }
 
     /** Chance of being outside a limit, from 0 to 1, to twelve decimals. */
     public static Function<AuditedFlight, OptionalDouble> chance(FindingCode code, Phase phase) {
-        return flight ->
-                number(flight.assessment().sureness().flatMap(sure -> sure.chance(code, phase)), FlightFigures::chance);
+        return flight -> number(
+                flight.assessment().uncertainty().flatMap(sure -> sure.chance(code, phase)), FlightFigures::chance);
     }
 
     /** The limit that is most likely broken. */
     public static Optional<LimitChance> greatestChance(AuditedFlight flight) {
-        return flight.assessment().sureness().flatMap(Uncertainty::greatest);
+        return flight.assessment().uncertainty().flatMap(Uncertainty::greatest);
     }
 
     public static double chance(LimitChance chance) {

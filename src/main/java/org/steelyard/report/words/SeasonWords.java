@@ -9,7 +9,7 @@ import org.steelyard.analyse.season.SeasonSummary;
 import org.steelyard.analyse.season.WorstFlight;
 import org.steelyard.check.text.FindingText;
 import org.steelyard.model.trim.TrimUnit;
-import org.steelyard.report.text.Shown;
+import org.steelyard.report.text.NumberText;
 
 /** What terminal, page and workbook say of a season in the same words. */
 public final class SeasonWords {
@@ -39,14 +39,14 @@ public final class SeasonWords {
                 kind,
                 count.group(),
                 count.breached(),
-                Shown.counted(count.flights(), "flight"),
-                Shown.share(count.breached(), count.flights()));
+                NumberText.counted(count.flights(), "flight"),
+                NumberText.share(count.breached(), count.flights()));
     }
 
     /** By how much a limit is exceeded, as {@code 7.80 % MAC} or {@code 33.3 % of the limit}. */
     public static String excess(WorstFlight worst) {
         Excess excess = worst.excess();
-        return Shown.fixed(excess.figure(), excess.unit() == Excess.Unit.PERCENT_OF_LIMIT ? 1 : 2) + " "
+        return NumberText.fixed(excess.figure(), excess.unit() == Excess.Unit.PERCENT_OF_LIMIT ? 1 : 2) + " "
                 + excess.unit().symbol();
     }
 

@@ -64,15 +64,15 @@ class ChanceCheckTest {
         // take-off mass 53,200 kg against 53,200 + 87.64: one standard deviation, 15.87 %
         Loading loading =
                 SampleJet.loaded().takeoffLimit(53_200 + 16 * Math.sqrt(30)).loading();
-        Uncertainty sureness = check(loading, policy(false)).sureness().orElseThrow();
+        Uncertainty uncertainty = check(loading, policy(false)).uncertainty().orElseThrow();
 
         LimitChance chance =
-                sureness.chance(FindingCode.MASS_HIGH, Phase.TAKEOFF).orElseThrow();
+                uncertainty.chance(FindingCode.MASS_HIGH, Phase.TAKEOFF).orElseThrow();
         assertThat(chance.chance()).isCloseTo(0.158655253931457, within(1e-9));
         assertThat(chance.inside()).isTrue();
-        assertThat(sureness.greatest()).contains(chance);
-        assertThat(sureness.isInsideButLikelyOutside(15)).isTrue();
-        assertThat(sureness.isInsideButLikelyOutside(16)).isFalse();
+        assertThat(uncertainty.greatest()).contains(chance);
+        assertThat(uncertainty.isInsideButLikelyOutside(15)).isTrue();
+        assertThat(uncertainty.isInsideButLikelyOutside(16)).isFalse();
     }
 
     @Test
@@ -117,7 +117,7 @@ class ChanceCheckTest {
                 .loading();
         Assessment assessment = check(loading, policy(true));
 
-        assertThat(assessment.sureness()).isEmpty();
+        assertThat(assessment.uncertainty()).isEmpty();
         assertThat(marginals(assessment)).contains("cg-aft");
     }
 }

@@ -19,7 +19,7 @@ import org.steelyard.model.input.ColumnUnit;
 import org.steelyard.model.input.DigitGrouping;
 import org.steelyard.model.input.Field;
 import org.steelyard.model.type.PassengerCategory;
-import org.steelyard.read.propose.ProposedColumn.Sureness;
+import org.steelyard.read.propose.ProposedColumn.Confidence;
 import org.steelyard.read.row.Fixtures;
 import org.steelyard.read.table.SeasonUnreadableException;
 
@@ -118,7 +118,7 @@ class MapProposalTest {
     void whatIsInDoubtIsLeftOutWithItsReason(String heading, String cell, String why) throws Exception {
         ProposedColumn column = column(heading, cell);
         assertThat(column.rule().field()).isEqualTo(Field.IGNORED);
-        assertThat(column.sureness()).isEqualTo(Sureness.DOUBTFUL);
+        assertThat(column.confidence()).isEqualTo(Confidence.DOUBTFUL);
         assertThat(column.why()).isEqualTo(why);
     }
 
@@ -170,7 +170,7 @@ class MapProposalTest {
             text.append("T1;").append(day).append("/05/2024;SX-BAA\n");
         }
         ProposedColumn column = draft(text + "T1;31/04/2024;SX-BAA\n").columns().get(1);
-        assertThat(column.sureness()).isEqualTo(Sureness.LIKELY);
+        assertThat(column.confidence()).isEqualTo(Confidence.LIKELY);
         assertThat(column.why()).isEqualTo("dates as dd/MM/uuuu; 1 of 21 cells are no dates: '31/04/2024'");
     }
 
@@ -196,7 +196,7 @@ class MapProposalTest {
         MapProposal draft = draft(text.toString());
         assertThat(draft.map().decimalComma()).isEqualTo(comma);
         assertThat(draft.map().grouping()).isEqualTo(grouping);
-        assertThat(draft.columns().get(3).sureness()).isEqualTo(Sureness.SURE);
+        assertThat(draft.columns().get(3).confidence()).isEqualTo(Confidence.SURE);
     }
 
     @Test
@@ -253,6 +253,6 @@ class MapProposalTest {
         assertThat(draft.columns().get(2).rule())
                 .isEqualTo(new ColumnRule(
                         "Hull", Field.TAIL, "", PassengerCategory.ADULT, ColumnUnit.NONE, List.of(), true));
-        assertThat(draft.columns().get(2).sureness()).isEqualTo(Sureness.LIKELY);
+        assertThat(draft.columns().get(2).confidence()).isEqualTo(Confidence.LIKELY);
     }
 }

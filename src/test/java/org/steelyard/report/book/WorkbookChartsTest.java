@@ -132,10 +132,12 @@ class WorkbookChartsTest {
     void marksDifferByShapeAndColour() {
         Set<String> shapes = new HashSet<>();
         Set<Integer> colours = new HashSet<>();
-        for (WorkbookChart.Look look :
-                List.of(WorkbookChart.Look.CLEAN, WorkbookChart.Look.MARGINAL, WorkbookChart.Look.BREACHED)) {
-            shapes.add(look.shape());
-            colours.add(look.rgb());
+        for (WorkbookChart.SeriesStyle style : List.of(
+                WorkbookChart.SeriesStyle.CLEAN,
+                WorkbookChart.SeriesStyle.MARGINAL,
+                WorkbookChart.SeriesStyle.BREACHED)) {
+            shapes.add(style.shape());
+            colours.add(style.rgb());
         }
         assertThat(shapes).hasSize(3);
         assertThat(colours).hasSize(3);

@@ -122,6 +122,6 @@ class RemedyOutputsTest {
         assertThat(breached.room()).isEmpty();
         assertThat(clean.remedy()).isEmpty();
         assertThat(clean.room()).contains(new LoadSummary.Fact("hold 2", "2,500 kg, by its own limit"));
-        assertThat(clean.sureness()).contains(new LoadSummary.Fact("take-off mass, sd", "88 kg"));
+        assertThat(clean.uncertainty()).contains(new LoadSummary.Fact("take-off mass, sd", "88 kg"));
     }
 }

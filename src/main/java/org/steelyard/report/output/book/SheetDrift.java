@@ -9,8 +9,8 @@ import org.steelyard.report.book.ChartAxis;
 import org.steelyard.report.book.ChartCells;
 import org.steelyard.report.book.SheetGrid;
 import org.steelyard.report.book.WorkbookChart;
-import org.steelyard.report.book.WorkbookChart.Look;
 import org.steelyard.report.book.WorkbookChart.Place;
+import org.steelyard.report.book.WorkbookChart.SeriesStyle;
 import org.steelyard.report.book.WorkbookPage;
 import org.steelyard.report.book.WorkbookStyles;
 import org.steelyard.report.table.DataTable;
@@ -94,9 +94,9 @@ final class SheetDrift {
                         new Place(CHART_COLUMN, first, COLUMNS - CHART_COLUMN, CHART_ROWS),
                         chart.typeId() + ": weekly mean take-off CG")
                 .lines("ISO week", up);
-        picture.line("weekly mean", Look.FIRST, false, true, weeks, new ChartCells(sheet, 2, first, last));
-        picture.line("lower limit", Look.FOURTH, true, false, weeks, new ChartCells(sheet, 3, first, last));
-        picture.line("upper limit", Look.FOURTH, true, false, weeks, new ChartCells(sheet, 4, first, last));
+        picture.line("weekly mean", SeriesStyle.FIRST, false, true, weeks, new ChartCells(sheet, 2, first, last));
+        picture.line("lower limit", SeriesStyle.FOURTH, true, false, weeks, new ChartCells(sheet, 3, first, last));
+        picture.line("upper limit", SeriesStyle.FOURTH, true, false, weeks, new ChartCells(sheet, 4, first, last));
         picture.draw(true);
     }
 

@@ -27,8 +27,8 @@ import org.steelyard.report.book.ChartAxis;
 import org.steelyard.report.book.ChartDataSheet;
 import org.steelyard.report.book.ChartDataSheet.Line;
 import org.steelyard.report.book.WorkbookChart;
-import org.steelyard.report.book.WorkbookChart.Look;
 import org.steelyard.report.book.WorkbookChart.Place;
+import org.steelyard.report.book.WorkbookChart.SeriesStyle;
 import org.steelyard.report.book.WorkbookPalette;
 import org.steelyard.report.words.EnvelopeOutline;
 import org.steelyard.report.words.SeasonWords;
@@ -130,7 +130,7 @@ final class TypeCharts {
             points.rows(status)
                     .ifPresent(rows -> chart.points(
                             status.label(),
-                            look(status),
+                            style(status),
                             points.cells(rows, SheetPoints.cgColumn(phase)),
                             points.cells(rows, SheetPoints.massColumn(phase))));
         }
@@ -138,11 +138,11 @@ final class TypeCharts {
         chart.draw(true);
     }
 
-    private static Look look(Status status) {
+    private static SeriesStyle style(Status status) {
         return switch (status) {
-            case CLEAN -> Look.CLEAN;
-            case MARGINAL -> Look.MARGINAL;
-            case BREACHED -> Look.BREACHED;
+            case CLEAN -> SeriesStyle.CLEAN;
+            case MARGINAL -> SeriesStyle.MARGINAL;
+            case BREACHED -> SeriesStyle.BREACHED;
         };
     }
 
@@ -173,7 +173,7 @@ final class TypeCharts {
             points.rows()
                     .ifPresent(rows -> chart.points(
                             "flaps " + shown(setting),
-                            Look.ofSetting(points.place(setting)),
+                            SeriesStyle.ofSetting(points.place(setting)),
                             points.cells(rows, SheetPoints.cgColumn(Phase.TAKEOFF)),
                             points.cells(rows, column)));
         }
@@ -251,9 +251,9 @@ final class TypeCharts {
                         DoubleStream.of(month.spread().p5(), month.spread().p95()));
         WorkbookChart chart = new WorkbookChart(sheet, next(), title)
                 .lines("Month", ChartAxis.ofTrim(TRIM_TITLE, all).orElseThrow());
-        chart.line("95th percentile", Look.SECOND, true, true, table.names(), table.figures(0));
-        chart.line("median", Look.FIRST, false, true, table.names(), table.figures(1));
-        chart.line("5th percentile", Look.THIRD, true, true, table.names(), table.figures(2));
+        chart.line("95th percentile", SeriesStyle.SECOND, true, true, table.names(), table.figures(0));
+        chart.line("median", SeriesStyle.FIRST, false, true, table.names(), table.figures(1));
+        chart.line("5th percentile", SeriesStyle.THIRD, true, true, table.names(), table.figures(2));
         chart.draw(true);
     }
 

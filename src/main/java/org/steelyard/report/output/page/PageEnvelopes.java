@@ -5,7 +5,7 @@ import org.steelyard.check.result.Status;
 import org.steelyard.report.html.EnvelopePicture;
 import org.steelyard.report.html.Html;
 import org.steelyard.report.html.StatusSymbol;
-import org.steelyard.report.text.Shown;
+import org.steelyard.report.text.NumberText;
 import org.steelyard.report.words.EnvelopeCloud;
 import org.steelyard.report.words.Points;
 
@@ -35,18 +35,18 @@ final class PageEnvelopes {
         html.open("figcaption").element("strong", cloud.type().name());
         html.open("p", "class", "legend");
         for (Status status : Status.values()) {
-            StatusSymbol.of(status).draw(html, Shown.count(cloud.of(status).seen()) + " " + status.label());
+            StatusSymbol.of(status).draw(html, NumberText.count(cloud.of(status).seen()) + " " + status.label());
             html.text(" ");
         }
         html.close();
         Points clean = cloud.of(Status.CLEAN);
         if (clean.every() > 1) {
             html.text("Thinned: of the clean flights one in " + clean.every() + " is drawn ("
-                    + Shown.count(clean.size()) + " of " + Shown.count(clean.seen())
+                    + NumberText.count(clean.size()) + " of " + NumberText.count(clean.seen())
                     + "), of the others all. ");
         }
         if (picture.beyond() > 0) {
-            html.text(Shown.counted(picture.beyond(), "flight") + (picture.beyond() == 1 ? " lies" : " lie")
+            html.text(NumberText.counted(picture.beyond(), "flight") + (picture.beyond() == 1 ? " lies" : " lie")
                     + " beyond the edge of the picture, drawn on it.");
         }
         html.close().closeBlock();

@@ -12,7 +12,7 @@ import org.steelyard.report.html.Svg;
 import org.steelyard.report.output.RunFacts;
 import org.steelyard.report.output.SeasonResult;
 import org.steelyard.report.text.Caution;
-import org.steelyard.report.text.Shown;
+import org.steelyard.report.text.NumberText;
 import org.steelyard.report.words.SeasonWords;
 
 /** The top of the page: what the season came to, in one sentence and five figures. */
@@ -47,39 +47,39 @@ final class PageHead {
     private static String outside(StatusCount all) {
         return all.breached() == 0
                 ? "No flight is outside a limit."
-                : Shown.counted(all.breached(), "flight") + (all.breached() == 1 ? " is" : " are")
-                        + " outside at least one limit (" + Shown.share(all.breached(), all.flights()) + ").";
+                : NumberText.counted(all.breached(), "flight") + (all.breached() == 1 ? " is" : " are")
+                        + " outside at least one limit (" + NumberText.share(all.breached(), all.flights()) + ").";
     }
 
     private static String close(StatusCount all) {
         return all.marginal() == 0
                 ? "None of the others is close to one."
-                : Shown.count(all.marginal()) + " more " + (all.marginal() == 1 ? "is" : "are") + " close to one ("
-                        + Shown.share(all.marginal(), all.flights()) + ").";
+                : NumberText.count(all.marginal()) + " more " + (all.marginal() == 1 ? "is" : "are") + " close to one ("
+                        + NumberText.share(all.marginal(), all.flights()) + ").";
     }
 
     private static void figures(Html html, SeasonResult result) {
         StatusCount all = result.summary().all();
         html.open("ul", "class", "figures");
         html.open("li", "class", "figure");
-        html.element("span", Shown.count(all.flights()), "class", "big");
+        html.element("span", NumberText.count(all.flights()), "class", "big");
         html.element("span", "flights", "class", "mark").closeBlock();
         figure(html, StatusSymbol.CLEAN, all.clean(), "clean", share(all.clean(), all));
         figure(html, StatusSymbol.MARGINAL, all.marginal(), "marginal", share(all.marginal(), all));
         figure(html, StatusSymbol.BREACHED, all.breached(), "breached", share(all.breached(), all));
         RunFacts facts = result.facts();
-        String ofRows = Shown.share(facts.rejected(), facts.rowsSeen()) + " of rows";
+        String ofRows = NumberText.share(facts.rejected(), facts.rowsSeen()) + " of rows";
         figure(html, StatusSymbol.REJECTED, facts.rejected(), "rejected", ofRows);
         html.closeBlock();
     }
 
     private static String share(long part, StatusCount all) {
-        return Shown.share(part, all.flights());
+        return NumberText.share(part, all.flights());
     }
 
     private static void figure(Html html, StatusSymbol mark, long number, String word, String share) {
         html.open("li", "class", "figure " + mark.look());
-        html.element("span", Shown.count(number), "class", "big");
+        html.element("span", NumberText.count(number), "class", "big");
         mark.draw(html, word);
         html.element("span", share, "class", "share").closeBlock();
     }
@@ -93,8 +93,8 @@ final class PageHead {
                 "bar",
                 1000,
                 16,
-                Shown.counted(all.flights(), "flight") + ": " + Shown.count(all.breached()) + " breached, "
-                        + Shown.count(all.marginal()) + " marginal, " + Shown.count(all.clean()) + " clean");
+                NumberText.counted(all.flights(), "flight") + ": " + NumberText.count(all.breached()) + " breached, "
+                        + NumberText.count(all.marginal()) + " marginal, " + NumberText.count(all.clean()) + " clean");
         double x = 0;
         for (Part part : List.of(
                 new Part(StatusSymbol.BREACHED, all.breached()),
@@ -125,10 +125,11 @@ final class PageHead {
         }
         RunFacts facts = result.facts();
         html.open("li");
-        html.text(Shown.counted(facts.rowsSeen(), "row") + " read from "
-                + Shown.counted(facts.inputs().size(), "file") + ": " + Shown.count(facts.accepted()) + " accepted, "
-                + Shown.count(facts.rejected()) + " rejected, " + Shown.count(facts.blank()) + " blank, "
-                + Shown.count(facts.skippedRowCount()) + " skipped.");
+        html.text(NumberText.counted(facts.rowsSeen(), "row") + " read from "
+                + NumberText.counted(facts.inputs().size(), "file") + ": " + NumberText.count(facts.accepted())
+                + " accepted, "
+                + NumberText.count(facts.rejected()) + " rejected, " + NumberText.count(facts.blank()) + " blank, "
+                + NumberText.count(facts.skippedRowCount()) + " skipped.");
         html.closeBlock();
         problems(html, result);
         html.closeBlock();
@@ -137,9 +138,9 @@ final class PageHead {
     private static void likelyOutside(Html html, SeasonResult result) {
         result.policy().chance().ifPresent(rule -> {
             html.open("li")
-                    .text("Inside on paper, but outside with a chance of more than " + Shown.fixed(rule.percent(), 1)
-                            + " %: ");
-            html.element("strong", Shown.counted(result.summary().likelyOutside(), "flight"));
+                    .text("Inside on paper, but outside with a chance of more than "
+                            + NumberText.fixed(rule.percent(), 1) + " %: ");
+            html.element("strong", NumberText.counted(result.summary().likelyOutside(), "flight"));
             html.text(".").closeBlock();
         });
     }
@@ -148,7 +149,7 @@ final class PageHead {
         html.open("li")
                 .text("Most frequent breach: ")
                 .element("strong", FindingText.kind(count.code(), count.severity()));
-        html.text(", on " + Shown.counted(count.flights(), "flight") + ".").closeBlock();
+        html.text(", on " + NumberText.counted(count.flights(), "flight") + ".").closeBlock();
     }
 
     private static void problems(Html html, SeasonResult result) {

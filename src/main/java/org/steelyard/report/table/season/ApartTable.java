@@ -7,7 +7,7 @@ import org.steelyard.report.table.Column;
 import org.steelyard.report.table.ColumnKind;
 import org.steelyard.report.table.DataTable;
 import org.steelyard.report.table.TableCell;
-import org.steelyard.report.text.Shown;
+import org.steelyard.report.text.NumberText;
 import org.steelyard.report.words.WorkbookWords;
 
 /** Which tails, routes and pilots lie apart from the rest of their type. */
@@ -27,7 +27,7 @@ public final class ApartTable {
 
     public static DataTable of(ApartResult result) {
         String title = WorkbookWords.sentence(result.grouping()).replace(".", "") + ": "
-                + Shown.counted(result.apart().size(), "group") + " apart of " + Shown.count(result.tested())
+                + NumberText.counted(result.apart().size(), "group") + " apart of " + NumberText.count(result.tested())
                 + " tested";
         return DataTable.of(
                         title,

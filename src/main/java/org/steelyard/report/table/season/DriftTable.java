@@ -9,7 +9,7 @@ import org.steelyard.report.table.Column;
 import org.steelyard.report.table.ColumnKind;
 import org.steelyard.report.table.DataTable;
 import org.steelyard.report.table.TableCell;
-import org.steelyard.report.text.Shown;
+import org.steelyard.report.text.NumberText;
 
 /** The weeks of a type's control chart of take-off CG. */
 public final class DriftTable {
@@ -30,7 +30,7 @@ public final class DriftTable {
                 Locale.ROOT,
                 "%s: %s of %d outside the limits, %s. Mean %.2f %% MAC, sd within weeks %.2f, n = %,d",
                 chart.typeId(),
-                Shown.counted(chart.signals().size(), "week"),
+                NumberText.counted(chart.signals().size(), "week"),
                 chart.weeks().size(),
                 chart.shift().isPresent() ? "one lasting shift" : "no lasting shift",
                 chart.meanPercentMac(),
@@ -42,7 +42,7 @@ public final class DriftTable {
                         chart.weeks().stream().map(DriftTable::row).toList(),
                         "in time")
                 .noting(chart.shift()
-                        .map(shift -> shift.sentence() + " Chance " + Shown.chance(shift.chance()) + ".")
+                        .map(shift -> shift.sentence() + " Chance " + NumberText.chance(shift.chance()) + ".")
                         .orElse(""));
     }
 

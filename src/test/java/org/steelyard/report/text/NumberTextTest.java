@@ -6,7 +6,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class ShownTest {
+class NumberTextTest {
 
     @ParameterizedTest
     @CsvSource({
@@ -18,15 +18,15 @@ class ShownTest {
         "99999, 100000, over 99.9 %"
     })
     void aShareNeverRoundsSomethingAway(long part, long whole, String share) {
-        assertThat(Shown.share(part, whole)).isEqualTo(share);
+        assertThat(NumberText.share(part, whole)).isEqualTo(share);
     }
 
     @Test
     void numbersAreGroupedAndSigned() {
-        assertThat(Shown.count(1234567)).isEqualTo("1,234,567");
-        assertThat(Shown.fixed(-1234.5, 1)).isEqualTo("−1,234.5");
-        assertThat(Shown.fixed(-0.001, 2)).isEqualTo("0.00");
-        assertThat(Shown.counted(1, "flight")).isEqualTo("1 flight");
-        assertThat(Shown.counted(0, "flight")).isEqualTo("0 flights");
+        assertThat(NumberText.count(1234567)).isEqualTo("1,234,567");
+        assertThat(NumberText.fixed(-1234.5, 1)).isEqualTo("−1,234.5");
+        assertThat(NumberText.fixed(-0.001, 2)).isEqualTo("0.00");
+        assertThat(NumberText.counted(1, "flight")).isEqualTo("1 flight");
+        assertThat(NumberText.counted(0, "flight")).isEqualTo("0 flights");
     }
 }

@@ -5,12 +5,12 @@ import org.steelyard.model.input.ProblemCode;
 import org.steelyard.model.input.Slot;
 
 /** What holds between figures of one row that say the same thing at two levels of detail. */
-public final class Levels {
+public final class DetailLevels {
 
     /** Figures are often rounded to whole units: half a kg for each column compared. */
     private static final double ROUNDING_KG = 0.5;
 
-    private Levels() {}
+    private DetailLevels() {}
 
     /** Notes that two ways of giving something exclude each other. */
     public static void contradiction(RowDraft row, Slot one, Slot other) {

@@ -1,9 +1,9 @@
 package org.steelyard.read.text;
 
 /** A number with its noun. */
-public final class Counted {
+public final class CountedNoun {
 
-    private Counted() {}
+    private CountedNoun() {}
 
     public static String of(long count, String noun) {
         return count + " " + noun + (count == 1 ? "" : "s");

@@ -4,9 +4,9 @@ import java.util.Locale;
 import org.steelyard.check.text.FixedDecimals;
 
 /** Numbers as people read them on a page. */
-public final class Shown {
+public final class NumberText {
 
-    private Shown() {}
+    private NumberText() {}
 
     /** A count with its thousands set apart, as {@code 3,012}. */
     public static String count(long number) {

@@ -8,4 +8,4 @@ import org.steelyard.model.input.SkipKind;
  * @param kind kind of reason
  * @param reason in words
  */
-public record LeftOut(SkipKind kind, String reason) {}
+public record SkipReason(SkipKind kind, String reason) {}
