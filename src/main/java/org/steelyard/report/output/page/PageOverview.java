@@ -20,7 +20,7 @@ final class PageOverview {
     static void write(Html html, SeasonSummary summary) {
         html.open("div", "class", "overview");
         worst(html, summary.worstBriefly());
-        typical(html, TypicalTrimTable.of(summary));
+        typical(html, TypicalTrimTable.of(summary).without("cg")); // half a page wide
         html.closeBlock();
     }
 
