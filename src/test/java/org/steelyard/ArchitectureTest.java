@@ -556,6 +556,7 @@ class ArchitectureTest {
         public boolean includes(Location location) {
             Matcher type = TYPE.matcher(location.asURI().toString());
             return type.find()
+                    && !type.group(1).endsWith("/package-info")
                     && SOURCES.stream().anyMatch(sources -> Files.exists(sources.resolve(type.group(1) + ".java")));
         }
     }
