@@ -177,13 +177,11 @@ class ArchitectureTest {
             "report.output.SeasonResult",
             "report.output.SkippedRows",
             "report.output.book.SeasonWorkbook",
-            "report.output.book.SheetPoints",
             "report.output.book.WorkbookPart",
             "report.output.csv.RunJson",
             "report.output.csv.StatisticsCsv",
             "report.output.page.PageLimits",
             "report.output.page.PageSample",
-            "report.output.page.Rejections",
             "report.output.page.ReportPage",
             "report.season.PartReports",
             "report.season.SeasonChangeFiles",
@@ -558,6 +556,7 @@ class ArchitectureTest {
         public boolean includes(Location location) {
             Matcher type = TYPE.matcher(location.asURI().toString());
             return type.find()
+                    && !type.group(1).endsWith("/package-info")
                     && SOURCES.stream().anyMatch(sources -> Files.exists(sources.resolve(type.group(1) + ".java")));
         }
     }
