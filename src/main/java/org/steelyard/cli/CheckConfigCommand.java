@@ -23,6 +23,7 @@ import org.steelyard.config.source.ConfigFault;
 import org.steelyard.config.source.ConfigSource;
 import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.Tail;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.report.text.Caution;
 import org.steelyard.report.type.TypePages;
 import org.steelyard.report.type.TypeTable;
@@ -89,9 +90,9 @@ final class CheckConfigCommand implements Callable<Integer> {
         }
         Configuration configuration = ((ConfigResult.Loaded) result).configuration();
         List<AircraftType> types = types(configuration);
-        out.println("No faults: " + counted(configuration.types().size(), "type") + ", "
-                + counted(configuration.tails().size(), "tail") + ", "
-                + counted(configuration.maps().size(), "heading map") + ".");
+        out.println("No faults: " + Counted.of(configuration.types().size(), "type") + ", "
+                + Counted.of(configuration.tails().size(), "tail") + ", "
+                + Counted.of(configuration.maps().size(), "heading map") + ".");
         for (AircraftType one : types) {
             show(one, tails(one, configuration), out);
         }
@@ -102,14 +103,14 @@ final class CheckConfigCommand implements Callable<Integer> {
     }
 
     private void files(List<ConfigSource> sources, PrintWriter out) {
-        out.println(counted(sources.size(), "file") + " read from " + config.folder() + ":");
+        out.println(Counted.of(sources.size(), "file") + " read from " + config.folder() + ":");
         String names =
                 String.join(", ", sources.stream().map(ConfigSource::path).toList());
         TextTable.wrapped(names, "  ", WIDTH).forEach(out::println);
     }
 
     private static void faults(List<ConfigFault> faults, PrintWriter out) {
-        out.println(counted(faults.size(), "fault") + ":");
+        out.println(Counted.of(faults.size(), "fault") + ":");
         String file = "";
         for (ConfigFault fault : faults) {
             if (!fault.file().equals(file)) {
@@ -118,10 +119,6 @@ final class CheckConfigCommand implements Callable<Integer> {
             }
             out.println("    " + fault.message());
         }
-    }
-
-    private static String counted(long number, String noun) {
-        return number + " " + noun + (number == 1 ? "" : "s");
     }
 
     private List<AircraftType> types(Configuration configuration) throws CannotException {

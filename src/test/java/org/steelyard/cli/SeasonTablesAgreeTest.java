@@ -112,7 +112,7 @@ class SeasonTablesAgreeTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "Overview|Typical take-off trim|Type;Flaps;Flights;5 %;Median;95 %;CG median, % MAC",
+                "Overview|Typical take-off trim|Type;Flaps;Flights;5 %;Median;95 %",
                 "Overview|Kinds of findings|Kind;Severity;Flights;Findings",
                 "Overview|Tails by share breached|Tail;Flights;Breached;Marginal",
                 "Overview|Routes by share breached|Route;Flights;Breached;Marginal",

@@ -1,7 +1,6 @@
 package org.steelyard.analyse.season;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -25,28 +24,6 @@ public final class SeasonTables {
     private SeasonTables() {}
 
     /**
-     * How take-off trim spreads.
-     *
-     * @param summary the season
-     * @return a row for each type, flap setting and thrust rating of a scale with columns {@code type, flaps, thrust,
-     *     n, mean, sd, min, p5, p25, median, p75, p95, max}; trim in units, nose-up positive; groups without any trim
-     *     have n = 0 and no figures
-     */
-    public static Table trimSpread(SeasonSummary summary) {
-        return spread("Take-off trim", summary.trim(), TrimGroup::trimUnits);
-    }
-
-    /**
-     * How take-off CG spreads.
-     *
-     * @param summary the season
-     * @return the same columns as {@link #trimSpread}; CG in % MAC
-     */
-    public static Table cgSpread(SeasonSummary summary) {
-        return spread("Take-off CG", summary.trim(), group -> Optional.of(group.cgPercentMac()));
-    }
-
-    /**
      * How each measure spreads by each grouping: tables of at most {@value #ROWS} rows, as the library finds the texts
      * of a column in an open hash table, which takes each by each where all have the same hash code.
      *
@@ -65,8 +42,6 @@ public final class SeasonTables {
     }
 
     private static Table groupSpreads(List<GroupSpread> rows) {
-        List<Optional<Spread>> spreads =
-                rows.stream().map(row -> Optional.of(row.spread())).toList();
         Table table = Table.create("Statistics")
                 .addColumns(
                         words("grouping", rows, GroupSpread::grouping),
@@ -79,7 +54,7 @@ public final class SeasonTables {
                         LongColumn.create(
                                 "n",
                                 rows.stream().mapToLong(row -> row.spread().n()).toArray()));
-        return addFigures(table, spreads)
+        return addFigures(table, rows)
                 .addColumns(
                         bound("p5_from", rows, TypicalRange::lowFrom),
                         bound("p5_to", rows, TypicalRange::lowTo),
@@ -109,47 +84,27 @@ public final class SeasonTables {
         return column;
     }
 
-    private static Table spread(String name, List<TrimGroup> groups, Function<TrimGroup, Optional<Spread>> spread) {
-        List<Optional<Spread>> spreads = groups.stream().map(spread).toList();
-        Table table = Table.create(name)
-                .addColumns(
-                        StringColumn.create(
-                                "type", groups.stream().map(TrimGroup::typeId).toList()),
-                        StringColumn.create(
-                                "flaps", groups.stream().map(TrimGroup::flaps).toList()),
-                        StringColumn.create(
-                                "thrust", groups.stream().map(TrimGroup::thrust).toList()),
-                        LongColumn.create(
-                                "n",
-                                spreads.stream()
-                                        .mapToLong(s -> s.map(Spread::n).orElse(0L))
-                                        .toArray()));
-        return addFigures(table, spreads);
-    }
-
-    private static Table addFigures(Table table, List<Optional<Spread>> spreads) {
+    private static Table addFigures(Table table, List<GroupSpread> rows) {
         return table.addColumns(
-                figure("mean", spreads, Spread::mean),
-                optionalFigure("sd", spreads, Spread::sd),
-                figure("min", spreads, Spread::min),
-                figure("p5", spreads, Spread::p5),
-                figure("p25", spreads, Spread::p25),
-                figure("median", spreads, Spread::median),
-                figure("p75", spreads, Spread::p75),
-                figure("p95", spreads, Spread::p95),
-                figure("max", spreads, Spread::max));
+                figure("mean", rows, Spread::mean),
+                optionalFigure("sd", rows, Spread::sd),
+                figure("min", rows, Spread::min),
+                figure("p5", rows, Spread::p5),
+                figure("p25", rows, Spread::p25),
+                figure("median", rows, Spread::median),
+                figure("p75", rows, Spread::p75),
+                figure("p95", rows, Spread::p95),
+                figure("max", rows, Spread::max));
     }
 
-    private static DoubleColumn figure(String name, List<Optional<Spread>> spreads, ToDoubleFunction<Spread> figure) {
-        return optionalFigure(name, spreads, spread -> OptionalDouble.of(figure.applyAsDouble(spread)));
+    private static DoubleColumn figure(String name, List<GroupSpread> rows, ToDoubleFunction<Spread> figure) {
+        return optionalFigure(name, rows, spread -> OptionalDouble.of(figure.applyAsDouble(spread)));
     }
 
     private static DoubleColumn optionalFigure(
-            String name, List<Optional<Spread>> spreads, Function<Spread, OptionalDouble> figure) {
+            String name, List<GroupSpread> rows, Function<Spread, OptionalDouble> figure) {
         DoubleColumn column = DoubleColumn.create(name);
-        for (Optional<Spread> spread : spreads) {
-            append(column, spread.map(figure).orElse(OptionalDouble.empty()));
-        }
+        rows.forEach(row -> append(column, figure.apply(row.spread())));
         return column;
     }
 

@@ -10,6 +10,7 @@ import org.steelyard.model.input.Field;
 import org.steelyard.model.input.InputProblem;
 import org.steelyard.model.loading.Loading;
 import org.steelyard.model.type.PassengerCategory;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.read.propose.MapProposal;
 import org.steelyard.read.propose.ProposedColumn;
 import org.steelyard.read.propose.ProposedColumn.Confidence;
@@ -32,7 +33,7 @@ public final class ProposalText {
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
         String sheet = draft.sheet().isEmpty() ? "" : ", sheet '" + draft.sheet() + "'";
-        lines.add(draft.file() + sheet + ": " + counted(draft.columns().size(), "column") + ", headings in row "
+        lines.add(draft.file() + sheet + ": " + Counted.of(draft.columns().size(), "column") + ", headings in row "
                 + draft.headingRow());
         draft.notes().forEach(note -> lines.add("  " + note));
         understood("Understood", Confidence.SURE, "", lines);
@@ -111,7 +112,7 @@ public final class ProposalText {
 
     private void tried(List<String> lines) {
         lines.add("");
-        lines.add("Read by this map: " + counted(trial.accepted(), "row") + ", and " + trial.rejected()
+        lines.add("Read by this map: " + Counted.of(trial.accepted(), "row") + ", and " + trial.rejected()
                 + " that cannot be used" + (trial.first().isEmpty() ? "." : ". The first:"));
         TextTable table = new TextTable(WIDTH, "flight", "date", "tail", "places", "load", "fuel");
         for (Loading loading : trial.first()) {
@@ -126,10 +127,6 @@ public final class ProposalText {
                 lines.addAll(TextTable.wrapped(problem.message(), "    ", WIDTH));
             }
         }
-    }
-
-    private static String counted(long number, String noun) {
-        return number + " " + noun + (number == 1 ? "" : "s");
     }
 
     /** What stands above the map in its file. */

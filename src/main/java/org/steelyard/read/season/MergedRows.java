@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.steelyard.model.input.ColumnMap.MergedCells;
 import org.steelyard.model.input.Field;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.read.heading.Binding;
 import org.steelyard.read.heading.BoundColumn;
 import org.steelyard.read.table.CellKind;
 import org.steelyard.read.table.MergedArea;
 import org.steelyard.read.table.RawRow;
 import org.steelyard.read.text.Blanks;
-import org.steelyard.read.text.CountedNoun;
 
 /**
  * What the rows of a sheet have from its merged cells. The value stands in the first cell of an area. A place below it
@@ -97,11 +97,11 @@ final class MergedRows {
     List<String> notes() {
         List<String> notes = new ArrayList<>();
         if (filled > 0) {
-            notes.add(CountedNoun.of(filled, "cell")
-                    + " under merged cells got their text or date, as the heading map says");
+            notes.add(
+                    Counted.of(filled, "cell") + " under merged cells got their text or date, as the heading map says");
         }
         if (leftBlank > 0) {
-            notes.add(CountedNoun.of(leftBlank, "cell") + " of carried columns under merged cells "
+            notes.add(Counted.of(leftBlank, "cell") + " of carried columns under merged cells "
                     + (leftBlank == 1 ? "was" : "were") + " left blank");
         }
         return notes;

@@ -16,6 +16,7 @@ import java.util.Set;
 import org.steelyard.model.input.ColumnMap;
 import org.steelyard.model.input.InputProblem;
 import org.steelyard.model.input.SourceForm;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.read.heading.MapChoice;
 import org.steelyard.read.heading.TableChoice;
 import org.steelyard.read.loading.ItemBook;
@@ -31,7 +32,6 @@ import org.steelyard.read.table.TableName;
 import org.steelyard.read.table.TextForm;
 import org.steelyard.read.table.text.TypedRows;
 import org.steelyard.read.table.text.TypedTable;
-import org.steelyard.read.text.CountedNoun;
 
 /**
  * One file of a season: hands out its rows in order, in batches; of a workbook those of every sheet whose headings a
@@ -191,7 +191,7 @@ public final class SourceFile implements AutoCloseable {
         lookedAbove |= done.lookedAbove();
         String prefix = severalTables ? "sheet '" + done.name().sheet() + "': " : "";
         if (severalTables) {
-            notes.add(prefix + CountedNoun.of(rows, "row") + ", heading map "
+            notes.add(prefix + Counted.of(rows, "row") + ", heading map "
                     + done.map().map(map -> "'" + map.name() + "'").orElse(BY_ROW));
         }
         boolean whole = problems.stream()

@@ -30,6 +30,7 @@ import org.steelyard.model.type.AircraftType;
 import org.steelyard.model.type.CgForm;
 import org.steelyard.model.type.DisplayUnits;
 import org.steelyard.model.unit.Amounts;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.model.unit.MassMoment;
 import org.steelyard.model.unit.Quantity;
 import org.steelyard.model.unit.Tolerance;
@@ -368,7 +369,7 @@ public record LoadSummary(AuditedFlight flight, boolean massKnown) {
             facts.add(
                     new Fact("at any one place, on or off", permitted(found.lastMinuteKg()) + " by mass, CG and trim"));
             for (PlaceRoom place : found.places()) {
-                String persons = place.cabin() ? ", " + place.persons() + " adults" : "";
+                String persons = place.cabin() ? ", " + Counted.of(place.persons(), "adult") : "";
                 facts.add(new Fact(
                         place.name(),
                         permitted(place.roomKg()) + persons + ", by "

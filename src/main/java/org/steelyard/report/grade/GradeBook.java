@@ -18,6 +18,7 @@ import org.steelyard.model.input.InputProblem;
 import org.steelyard.model.input.SheetForm;
 import org.steelyard.model.policy.MarkingScheme;
 import org.steelyard.model.policy.MarkingScheme.ItemRule;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.report.book.SheetGrid;
 import org.steelyard.report.book.SheetRow;
 import org.steelyard.report.book.SmallBook;
@@ -170,9 +171,9 @@ final class GradeBook {
                 .findFirst()
                 .ifPresent(slip ->
                         news.add("The commonest slip is “" + slip.kind().label() + "”, on "
-                                + NumberText.counted((long) slip.certain() + slip.possible(), "sheet") + "."));
+                                + Counted.of((long) slip.certain() + slip.possible(), "sheet") + "."));
         if (summary.untold() > 0) {
-            news.add("On " + NumberText.counted(summary.untold(), "sheet") + " the cause cannot be told.");
+            news.add("On " + Counted.of(summary.untold(), "sheet") + " the cause cannot be told.");
         }
         summary.handedInTwice().ifPresent(words -> news.add(words + "."));
         if (!news.isEmpty()) {

@@ -11,6 +11,7 @@ import org.steelyard.model.finding.Phase;
 import org.steelyard.model.input.SheetForm;
 import org.steelyard.model.input.SheetItem;
 import org.steelyard.model.loading.Loading;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.report.html.EnvelopePicture;
 import org.steelyard.report.html.Html;
 import org.steelyard.report.html.PageShell;
@@ -73,7 +74,7 @@ final class GradePage {
         html.closeBlock();
         long right = count(Outcome.RIGHT);
         long follows = count(Outcome.FOLLOWS);
-        StringBuilder words = new StringBuilder(NumberText.counted(right, "figure")).append(" right");
+        StringBuilder words = new StringBuilder(Counted.of(right, "figure")).append(" right");
         append(words, follows, "right from your own earlier figures");
         append(words, count(Outcome.WRONG), "wrong");
         append(words, count(Outcome.UNREADABLE), "not readable");

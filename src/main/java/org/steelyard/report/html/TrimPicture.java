@@ -5,7 +5,7 @@ import org.steelyard.analyse.figure.Spread;
 import org.steelyard.analyse.season.TrimGroup;
 import org.steelyard.check.text.FindingText;
 import org.steelyard.model.trim.TrimUnit;
-import org.steelyard.report.text.NumberText;
+import org.steelyard.model.unit.Counted;
 
 /**
  * How the take-off trim of one type spreads, a row for each flap setting: a box from the 25th to the 75th percentile
@@ -77,7 +77,7 @@ public final class TrimPicture {
         Svg.text(html, left - 8, y - 1, "end", label(group));
         html.element(
                 "text",
-                NumberText.counted(spread.n(), "flight"),
+                Counted.of(spread.n(), "flight"),
                 "class",
                 "small",
                 "x",

@@ -3,14 +3,13 @@ package org.steelyard.report.output;
 import java.util.List;
 import org.steelyard.analyse.column.GroupNames;
 import org.steelyard.analyse.season.SeasonSummary;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.model.unit.OneLine;
-import org.steelyard.report.text.NumberText;
 
 /** What every output says of groupings that have too many different values to be shown. */
 public final class LeftOutGroupings {
 
-    private static final String TOO_MANY =
-            "more than " + NumberText.count(GroupNames.MOST_GROUPS) + " different values";
+    private static final String TOO_MANY = "more than " + Counted.number(GroupNames.MOST_GROUPS) + " different values";
 
     private LeftOutGroupings() {}
 

@@ -15,6 +15,7 @@ import org.steelyard.analyse.change.SeasonChange.Verdict;
 import org.steelyard.analyse.column.TrimSetting;
 import org.steelyard.model.finding.Severity;
 import org.steelyard.model.trim.TrimUnit;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.report.book.SheetGrid;
 import org.steelyard.report.book.SheetRow;
 import org.steelyard.report.book.SmallBook;
@@ -284,8 +285,8 @@ public final class SeasonChangeFiles {
         section(lines, "Means that moved", changes, Verdict.UP, Verdict.DOWN);
         long within = SeasonChange.having(changes, Verdict.WITHIN_CHANCE).size();
         lines.add("");
-        lines.add(WorkbookWords.count(within, "comparison") + " within chance, "
-                + WorkbookWords.number(SeasonChange.having(changes, Verdict.FEW).size())
+        lines.add(Counted.of(within, "comparison") + " within chance, "
+                + Counted.number(SeasonChange.having(changes, Verdict.FEW).size())
                 + " with too few flights. " + METHOD);
         return lines;
     }

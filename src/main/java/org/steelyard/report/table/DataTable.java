@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.steelyard.report.text.NumberText;
+import org.steelyard.model.unit.Counted;
 
 /**
  * A table as data, which every output lays out in its own way.
@@ -108,7 +108,7 @@ public record DataTable(
     public String leftOut() {
         return left() == 0
                 ? ""
-                : "The first " + NumberText.count(rows.size()) + " of " + NumberText.count(all)
+                : "The first " + Counted.number(rows.size()) + " of " + Counted.number(all)
                         + (order.isBlank() ? "" : ", " + order) + ".";
     }
 }

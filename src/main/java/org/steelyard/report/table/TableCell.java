@@ -7,6 +7,7 @@ import org.steelyard.check.result.Status;
 import org.steelyard.check.text.FindingText;
 import org.steelyard.model.finding.Severity;
 import org.steelyard.model.trim.TrimUnit;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.report.text.NumberText;
 
 /**
@@ -56,7 +57,7 @@ public record TableCell(String shown, OptionalDouble number, String format, Cell
     }
 
     public static TableCell count(long number) {
-        return number(NumberText.count(number), (double) number, WHOLE);
+        return number(Counted.number(number), (double) number, WHOLE);
     }
 
     /** A part of a whole; of nothing it is 0. */

@@ -6,6 +6,7 @@
  * {@link org.steelyard.report.table.TableCsv}; where there is no room for all columns or rows, an output takes
  * {@link org.steelyard.report.table.DataTable#only} and {@link org.steelyard.report.table.DataTable#first}.
  *
- * <p>Uses {@code check.result}, {@code check.text}, {@code model.finding}, {@code model.trim}, {@code report.text}.
+ * <p>Uses {@code check.result}, {@code check.text}, {@code model.finding}, {@code model.trim}, {@code model.unit},
+ * {@code report.text}.
  */
 package org.steelyard.report.table;

@@ -1,17 +1,11 @@
 package org.steelyard.report.text;
 
-import java.util.Locale;
 import org.steelyard.check.text.FixedDecimals;
 
 /** Numbers as people read them on a page. */
 public final class NumberText {
 
     private NumberText() {}
-
-    /** A count with its thousands set apart, as {@code 3,012}. */
-    public static String count(long number) {
-        return String.format(Locale.ROOT, "%,d", number);
-    }
 
     /** A number with so many decimals and its thousands set apart, with a true minus sign. */
     public static String fixed(double number, int decimals) {
@@ -36,10 +30,5 @@ public final class NumberText {
     /** A chance as people write it. */
     public static String chance(double chance) {
         return chance < 0.001 ? "< 0.001" : FixedDecimals.of(chance, 3);
-    }
-
-    /** A count with its noun, as {@code 1 flight} or {@code 2 flights}. */
-    public static String counted(long number, String singular) {
-        return count(number) + " " + (number == 1 ? singular : singular + "s");
     }
 }

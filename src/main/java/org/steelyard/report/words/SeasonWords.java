@@ -9,6 +9,7 @@ import org.steelyard.analyse.season.SeasonSummary;
 import org.steelyard.analyse.season.WorstFlight;
 import org.steelyard.check.text.FindingText;
 import org.steelyard.model.trim.TrimUnit;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.report.text.NumberText;
 
 /** What terminal, page and workbook say of a season in the same words. */
@@ -39,7 +40,7 @@ public final class SeasonWords {
                 kind,
                 count.group(),
                 count.breached(),
-                NumberText.counted(count.flights(), "flight"),
+                Counted.of(count.flights(), "flight"),
                 NumberText.share(count.breached(), count.flights()));
     }
 

@@ -9,6 +9,7 @@ import org.steelyard.analyse.season.SeasonSummary;
 import org.steelyard.check.text.FindingText;
 import org.steelyard.model.finding.Severity;
 import org.steelyard.model.policy.Policy;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.report.output.RunFacts;
 
 /** What the season comes to, in a sentence or two. */
@@ -38,7 +39,7 @@ public final class WorkbookNews {
         }
         String inside = all.flights() == 1
                 ? "The one flight is inside every limit" + checked
-                : "All " + WorkbookWords.count(all.flights(), "flight") + " are inside every limit" + checked;
+                : "All " + Counted.of(all.flights(), "flight") + " are inside every limit" + checked;
         return all.marginal() == 0
                 ? inside + " and close to none."
                 : inside + "; " + share(all.marginal(), all.flights()) + " close to one."
@@ -54,21 +55,21 @@ public final class WorkbookNews {
                 Locale.ROOT,
                 " Inside on paper, but outside with a chance of more than %.1f %%: %s.",
                 policy.chance().get().percent(),
-                WorkbookWords.count(season.likelyOutside(), "flight"));
+                Counted.of(season.likelyOutside(), "flight"));
     }
 
     private static String rows(long rejected) {
-        return rejected == 1 ? "one row was" : WorkbookWords.number(rejected) + " rows were";
+        return rejected == 1 ? "one row was" : Counted.number(rejected) + " rows were";
     }
 
     private static String share(long some, long all) {
-        return WorkbookWords.number(some) + " of " + WorkbookWords.count(all, "flight") + (some == 1 ? " is" : " are");
+        return Counted.number(some) + " of " + Counted.of(all, "flight") + (some == 1 ? " is" : " are");
     }
 
     private static String most(SeasonSummary season, Severity severity) {
         return mostFrequent(season.findings(), severity)
                 .map(count -> " Most often: " + FindingText.kind(count.code(), severity) + " ("
-                        + WorkbookWords.count(count.flights(), "flight") + ").")
+                        + Counted.of(count.flights(), "flight") + ").")
                 .orElse("");
     }
 

@@ -1,6 +1,5 @@
 package org.steelyard.report.words;
 
-import java.util.Locale;
 import org.steelyard.check.result.Status;
 import org.steelyard.model.finding.Severity;
 
@@ -38,14 +37,5 @@ public final class WorkbookWords {
         String stop = text.endsWith(".") ? "" : ".";
         int first = text.codePointAt(0);
         return Character.toString(Character.toTitleCase(first)) + text.substring(Character.charCount(first)) + stop;
-    }
-
-    /** As {@code 1 flight} or {@code 3,000 flights}. */
-    public static String count(long n, String one) {
-        return number(n) + " " + one + (n == 1 ? "" : "s");
-    }
-
-    public static String number(long n) {
-        return String.format(Locale.ROOT, "%,d", n);
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.steelyard.model.unit.Counted;
 
 class NumberTextTest {
 
@@ -23,10 +24,10 @@ class NumberTextTest {
 
     @Test
     void numbersAreGroupedAndSigned() {
-        assertThat(NumberText.count(1234567)).isEqualTo("1,234,567");
+        assertThat(Counted.number(1234567)).isEqualTo("1,234,567");
         assertThat(NumberText.fixed(-1234.5, 1)).isEqualTo("−1,234.5");
         assertThat(NumberText.fixed(-0.001, 2)).isEqualTo("0.00");
-        assertThat(NumberText.counted(1, "flight")).isEqualTo("1 flight");
-        assertThat(NumberText.counted(0, "flight")).isEqualTo("0 flights");
+        assertThat(Counted.of(1, "flight")).isEqualTo("1 flight");
+        assertThat(Counted.of(0, "flight")).isEqualTo("0 flights");
     }
 }

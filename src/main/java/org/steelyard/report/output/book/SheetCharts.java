@@ -15,6 +15,7 @@ import org.steelyard.analyse.season.FindingCount;
 import org.steelyard.analyse.season.SeasonSummary;
 import org.steelyard.check.text.FindingText;
 import org.steelyard.model.finding.Severity;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.report.book.ChartAxis;
 import org.steelyard.report.book.ChartDataSheet;
 import org.steelyard.report.book.ChartDataSheet.Line;
@@ -27,7 +28,6 @@ import org.steelyard.report.book.WorkbookPage;
 import org.steelyard.report.book.WorkbookPalette;
 import org.steelyard.report.book.WorkbookStyles;
 import org.steelyard.report.book.WorkbookText;
-import org.steelyard.report.words.WorkbookWords;
 
 /** The sheets with charts: one of the season, one for each type; and the sheets with what they draw. */
 final class SheetCharts {
@@ -105,7 +105,7 @@ final class SheetCharts {
         XSSFSheet sheet = page(
                 NAME,
                 "Charts of the season",
-                "Shares are of all " + WorkbookWords.count(season.all().flights(), "flight")
+                "Shares are of all " + Counted.of(season.all().flights(), "flight")
                         + ". The sheets that follow show each type. What is drawn stands on the sheets Chart data and Points.");
         kinds(season, sheet);
         months(season, sheet);

@@ -4,6 +4,7 @@ import java.util.Locale;
 import org.steelyard.analyse.column.StatusCount;
 import org.steelyard.analyse.season.SeasonSummary;
 import org.steelyard.model.policy.Policy;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.report.book.SheetGrid;
 import org.steelyard.report.book.WorkbookPage;
 import org.steelyard.report.book.WorkbookPalette;
@@ -80,7 +81,7 @@ final class SheetOverview {
             new Box(
                     "Flights",
                     all.flights(),
-                    "accepted of " + WorkbookWords.count(facts.rowsSeen(), "row"),
+                    "accepted of " + Counted.of(facts.rowsSeen(), "row"),
                     styles.figure(WorkbookPalette.SLATE, WorkbookPalette.PAPER)),
             new Box(
                     WorkbookWords.DISC + "Clean",

@@ -11,6 +11,7 @@ import org.steelyard.analyse.season.WorstFlight;
 import org.steelyard.check.text.FindingText;
 import org.steelyard.model.loading.FlightIdent;
 import org.steelyard.model.loading.Loading;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.report.book.BookTable;
 import org.steelyard.report.book.SheetGrid;
 import org.steelyard.report.book.SheetRow;
@@ -124,9 +125,7 @@ final class SheetOverviewTables {
 
     private void more(int from, int to, long left, String what, String sheet) {
         if (left > 0) {
-            grid.row(14)
-                    .at(from)
-                    .label("… and " + WorkbookWords.count(left, "more " + what) + ": sheet " + sheet, styles.quiet);
+            grid.row(14).at(from).label("… and " + Counted.of(left, "more " + what) + ": sheet " + sheet, styles.quiet);
             grid.join(from, to);
         }
     }

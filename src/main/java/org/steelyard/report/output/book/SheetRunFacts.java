@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.steelyard.model.input.SkippedRow;
 import org.steelyard.model.policy.Policy;
 import org.steelyard.model.policy.RecordedTrimRule;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.report.book.BookTable;
 import org.steelyard.report.book.EndlessSheet;
 import org.steelyard.report.book.SheetGrid;
@@ -14,7 +15,6 @@ import org.steelyard.report.output.RunFacts;
 import org.steelyard.report.output.SkippedRows;
 import org.steelyard.report.table.season.InputTable;
 import org.steelyard.report.text.Caution;
-import org.steelyard.report.words.WorkbookWords;
 
 /** What was read, under which rules and by which methods, so that the results can be traced and repeated. */
 final class SheetRunFacts {
@@ -90,7 +90,7 @@ final class SheetRunFacts {
             grid.join(1, LAST);
         }
         if (rows.total() > rows.first().size()) {
-            line("And more", WorkbookWords.count(rows.total() - rows.first().size(), "row") + ", all in skipped.csv.");
+            line("And more", Counted.of(rows.total() - rows.first().size(), "row") + ", all in skipped.csv.");
         }
         grid.gap(10);
     }
@@ -176,15 +176,15 @@ final class SheetRunFacts {
         for (EndlessSheet roll : rolls) {
             line(
                     roll.layout().name(),
-                    WorkbookWords.count(roll.rows(), "row") + " below the headings on "
-                            + WorkbookWords.count(roll.parts(), "sheet")
+                    Counted.of(roll.rows(), "row") + " below the headings on "
+                            + Counted.of(roll.parts(), "sheet")
                             + (roll.parts() == 1 ? "" : ": " + String.join(", ", roll.names())));
         }
         line(
                 "Cells cut",
                 cutCells == 0
                         ? "None: every text fits its cell."
-                        : WorkbookWords.count(cutCells, "cell")
+                        : Counted.of(cutCells, "cell")
                                 + " held more than the format can: the cut is marked, and the CSV files beside this workbook hold"
                                 + " everything.");
     }

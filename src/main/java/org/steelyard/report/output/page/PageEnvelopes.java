@@ -2,10 +2,10 @@ package org.steelyard.report.output.page;
 
 import java.util.List;
 import org.steelyard.check.result.Status;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.report.html.EnvelopePicture;
 import org.steelyard.report.html.Html;
 import org.steelyard.report.html.StatusSymbol;
-import org.steelyard.report.text.NumberText;
 import org.steelyard.report.words.EnvelopeCloud;
 import org.steelyard.report.words.Points;
 
@@ -35,18 +35,18 @@ final class PageEnvelopes {
         html.open("figcaption").element("strong", cloud.type().name());
         html.open("p", "class", "legend");
         for (Status status : Status.values()) {
-            StatusSymbol.of(status).draw(html, NumberText.count(cloud.of(status).seen()) + " " + status.label());
+            StatusSymbol.of(status).draw(html, Counted.number(cloud.of(status).seen()) + " " + status.label());
             html.text(" ");
         }
         html.close();
         Points clean = cloud.of(Status.CLEAN);
         if (clean.every() > 1) {
             html.text("Thinned: of the clean flights one in " + clean.every() + " is drawn ("
-                    + NumberText.count(clean.size()) + " of " + NumberText.count(clean.seen())
+                    + Counted.number(clean.size()) + " of " + Counted.number(clean.seen())
                     + "), of the others all. ");
         }
         if (picture.beyond() > 0) {
-            html.text(NumberText.counted(picture.beyond(), "flight") + (picture.beyond() == 1 ? " lies" : " lie")
+            html.text(Counted.of(picture.beyond(), "flight") + (picture.beyond() == 1 ? " lies" : " lie")
                     + " beyond the edge of the picture, drawn on it.");
         }
         html.close().closeBlock();

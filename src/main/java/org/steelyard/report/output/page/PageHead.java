@@ -6,6 +6,7 @@ import org.steelyard.analyse.season.FindingCount;
 import org.steelyard.analyse.season.SeasonSummary;
 import org.steelyard.check.text.FindingText;
 import org.steelyard.model.finding.Severity;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.report.html.Html;
 import org.steelyard.report.html.StatusSymbol;
 import org.steelyard.report.html.Svg;
@@ -47,14 +48,14 @@ final class PageHead {
     private static String outside(StatusCount all) {
         return all.breached() == 0
                 ? "No flight is outside a limit."
-                : NumberText.counted(all.breached(), "flight") + (all.breached() == 1 ? " is" : " are")
+                : Counted.of(all.breached(), "flight") + (all.breached() == 1 ? " is" : " are")
                         + " outside at least one limit (" + NumberText.share(all.breached(), all.flights()) + ").";
     }
 
     private static String close(StatusCount all) {
         return all.marginal() == 0
                 ? "None of the others is close to one."
-                : NumberText.count(all.marginal()) + " more " + (all.marginal() == 1 ? "is" : "are") + " close to one ("
+                : Counted.number(all.marginal()) + " more " + (all.marginal() == 1 ? "is" : "are") + " close to one ("
                         + NumberText.share(all.marginal(), all.flights()) + ").";
     }
 
@@ -62,7 +63,7 @@ final class PageHead {
         StatusCount all = result.summary().all();
         html.open("ul", "class", "figures");
         html.open("li", "class", "figure");
-        html.element("span", NumberText.count(all.flights()), "class", "big");
+        html.element("span", Counted.number(all.flights()), "class", "big");
         html.element("span", "flights", "class", "mark").closeBlock();
         figure(html, StatusSymbol.CLEAN, all.clean(), "clean", share(all.clean(), all));
         figure(html, StatusSymbol.MARGINAL, all.marginal(), "marginal", share(all.marginal(), all));
@@ -79,7 +80,7 @@ final class PageHead {
 
     private static void figure(Html html, StatusSymbol mark, long number, String word, String share) {
         html.open("li", "class", "figure " + mark.look());
-        html.element("span", NumberText.count(number), "class", "big");
+        html.element("span", Counted.number(number), "class", "big");
         mark.draw(html, word);
         html.element("span", share, "class", "share").closeBlock();
     }
@@ -93,8 +94,8 @@ final class PageHead {
                 "bar",
                 1000,
                 16,
-                NumberText.counted(all.flights(), "flight") + ": " + NumberText.count(all.breached()) + " breached, "
-                        + NumberText.count(all.marginal()) + " marginal, " + NumberText.count(all.clean()) + " clean");
+                Counted.of(all.flights(), "flight") + ": " + Counted.number(all.breached()) + " breached, "
+                        + Counted.number(all.marginal()) + " marginal, " + Counted.number(all.clean()) + " clean");
         double x = 0;
         for (Part part : List.of(
                 new Part(StatusSymbol.BREACHED, all.breached()),
@@ -125,11 +126,11 @@ final class PageHead {
         }
         RunFacts facts = result.facts();
         html.open("li");
-        html.text(NumberText.counted(facts.rowsSeen(), "row") + " read from "
-                + NumberText.counted(facts.inputs().size(), "file") + ": " + NumberText.count(facts.accepted())
+        html.text(Counted.of(facts.rowsSeen(), "row") + " read from "
+                + Counted.of(facts.inputs().size(), "file") + ": " + Counted.number(facts.accepted())
                 + " accepted, "
-                + NumberText.count(facts.rejected()) + " rejected, " + NumberText.count(facts.blank()) + " blank, "
-                + NumberText.count(facts.skippedRowCount()) + " skipped.");
+                + Counted.number(facts.rejected()) + " rejected, " + Counted.number(facts.blank()) + " blank, "
+                + Counted.number(facts.skippedRowCount()) + " skipped.");
         html.closeBlock();
         problems(html, result);
         html.closeBlock();
@@ -140,7 +141,7 @@ final class PageHead {
             html.open("li")
                     .text("Inside on paper, but outside with a chance of more than "
                             + NumberText.fixed(rule.percent(), 1) + " %: ");
-            html.element("strong", NumberText.counted(result.summary().likelyOutside(), "flight"));
+            html.element("strong", Counted.of(result.summary().likelyOutside(), "flight"));
             html.text(".").closeBlock();
         });
     }
@@ -149,7 +150,7 @@ final class PageHead {
         html.open("li")
                 .text("Most frequent breach: ")
                 .element("strong", FindingText.kind(count.code(), count.severity()));
-        html.text(", on " + NumberText.counted(count.flights(), "flight") + ".").closeBlock();
+        html.text(", on " + Counted.of(count.flights(), "flight") + ".").closeBlock();
     }
 
     private static void problems(Html html, SeasonResult result) {

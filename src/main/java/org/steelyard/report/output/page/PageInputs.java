@@ -5,6 +5,7 @@ import java.util.Map;
 import org.steelyard.model.input.InputProblem;
 import org.steelyard.model.input.ProblemCode;
 import org.steelyard.model.input.SkippedRow;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.report.file.OutputFile;
 import org.steelyard.report.html.Html;
 import org.steelyard.report.html.PageTable;
@@ -12,7 +13,6 @@ import org.steelyard.report.output.RunFacts;
 import org.steelyard.report.output.SeasonResult;
 import org.steelyard.report.output.SkippedRows;
 import org.steelyard.report.table.season.InputTable;
-import org.steelyard.report.text.NumberText;
 import org.steelyard.report.words.Methods;
 
 /** What was read and what was not, where the rest is, and how it was computed. */
@@ -82,7 +82,7 @@ final class PageInputs {
         html.closeBlock();
         if (rows.total() > first.size()) {
             html.open("p", "class", "hint")
-                    .text("The first " + first.size() + " of " + NumberText.count(rows.total()) + ". All are in ")
+                    .text("The first " + first.size() + " of " + Counted.number(rows.total()) + ". All are in ")
                     .element("a", all, "href", all);
             html.text(".").closeBlock();
         }
@@ -97,7 +97,7 @@ final class PageInputs {
         html.open("p").text("Reasons: ");
         String between = "";
         for (Map.Entry<ProblemCode, Long> reason : rejections.reasons().entrySet()) {
-            html.text(between + NumberText.count(reason.getValue()) + " ")
+            html.text(between + Counted.number(reason.getValue()) + " ")
                     .element("code", reason.getKey().code());
             between = ", ";
         }
@@ -112,7 +112,7 @@ final class PageInputs {
         }
         html.closeBlock();
         if (all > shown.size()) {
-            html.element("p", "The first " + shown.size() + " of " + NumberText.count(all) + ".", "class", "hint");
+            html.element("p", "The first " + shown.size() + " of " + Counted.number(all) + ".", "class", "hint");
         }
         html.closeBlock();
     }

@@ -3,11 +3,11 @@ package org.steelyard.report.table.season;
 import java.util.List;
 import org.steelyard.analyse.find.ApartResult;
 import org.steelyard.analyse.find.GroupApart;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.report.table.Column;
 import org.steelyard.report.table.ColumnKind;
 import org.steelyard.report.table.DataTable;
 import org.steelyard.report.table.TableCell;
-import org.steelyard.report.text.NumberText;
 import org.steelyard.report.words.WorkbookWords;
 
 /** Which tails, routes and pilots lie apart from the rest of their type. */
@@ -27,7 +27,7 @@ public final class ApartTable {
 
     public static DataTable of(ApartResult result) {
         String title = WorkbookWords.sentence(result.grouping()).replace(".", "") + ": "
-                + NumberText.counted(result.apart().size(), "group") + " apart of " + NumberText.count(result.tested())
+                + Counted.of(result.apart().size(), "group") + " apart of " + Counted.number(result.tested())
                 + " tested";
         return DataTable.of(
                         title,

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import org.steelyard.analyse.find.DriftChart;
 import org.steelyard.analyse.find.DriftChart.Week;
+import org.steelyard.model.unit.Counted;
 import org.steelyard.report.table.CellEmphasis;
 import org.steelyard.report.table.Column;
 import org.steelyard.report.table.ColumnKind;
@@ -30,7 +31,7 @@ public final class DriftTable {
                 Locale.ROOT,
                 "%s: %s of %d outside the limits, %s. Mean %.2f %% MAC, sd within weeks %.2f, n = %,d",
                 chart.typeId(),
-                NumberText.counted(chart.signals().size(), "week"),
+                Counted.of(chart.signals().size(), "week"),
                 chart.weeks().size(),
                 chart.shift().isPresent() ? "one lasting shift" : "no lasting shift",
                 chart.meanPercentMac(),

@@ -5,9 +5,9 @@ import java.util.OptionalDouble;
 import org.steelyard.model.unit.VolumeUnit;
 
 /** Conversions of mass, length, moment and volume, and fuel by volume and density. */
-class UnitsTest extends PublishedCases {
+class ConversionsTest extends PublishedCases {
 
-    UnitsTest() {
+    ConversionsTest() {
         super("units", 16, 0);
     }
 

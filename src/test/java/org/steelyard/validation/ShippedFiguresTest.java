@@ -47,7 +47,7 @@ import org.steelyard.samples.Plain;
 
 /** What comes with the program: standard masses against the published ones, and the types against common practice. */
 @Tag("validation")
-class ShippedConfigTest {
+class ShippedFiguresTest {
 
     private static final Path CONFIG = Path.of("config");
 

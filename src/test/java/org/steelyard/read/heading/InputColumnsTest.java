@@ -22,7 +22,7 @@ import org.steelyard.read.row.TypePlan;
 import org.steelyard.read.text.KnownNames;
 
 /** The table of columns in the README says what the readers do: every field, its form, kind, place and units. */
-class ReadmeColumnsTest {
+class InputColumnsTest {
 
     private static List<String> rowsOfTheReadme() throws IOException {
         List<String> rows = new ArrayList<>();
@@ -85,7 +85,7 @@ class ReadmeColumnsTest {
     void everyFieldStandsInTheTableWithItsFormKindPlaceAndUnitsAndNoOther() throws IOException {
         assertThat(rowsOfTheReadme())
                 .containsExactlyInAnyOrderElementsOf(
-                        Stream.of(Field.values()).map(ReadmeColumnsTest::row).toList());
+                        Stream.of(Field.values()).map(InputColumnsTest::row).toList());
     }
 
     /** A field that no reader takes would be a promise without anything behind it. */

@@ -23,7 +23,7 @@ import org.steelyard.cli.option.ExitCode;
  * A season whose texts all have one hash code, as those made of Aa and BB do, is audited about as fast as one of other
  * texts. What is compared is the time that the calling thread computes, as the machine may have other work to do.
  */
-class CollidingKeysTest {
+class CollidingTextsTest {
 
     private static final int LETTERS = 15;
     private static final int FLIGHTS = 2000;
@@ -112,8 +112,8 @@ class CollidingKeysTest {
 
     @Test
     void textsOfOneHashCodeAreAuditedAboutAsFastAsOthers() throws IOException {
-        Duration usual = audit("harmless", CollidingKeysTest::harmless);
-        Duration colliding = audit("colliding", CollidingKeysTest::colliding);
+        Duration usual = audit("harmless", CollidingTextsTest::harmless);
+        Duration colliding = audit("colliding", CollidingTextsTest::colliding);
         assertThat(colliding).isLessThan(usual.multipliedBy(2).plusSeconds(1));
     }
 }
