@@ -206,8 +206,8 @@ public final class FlightList {
                 State.TAKEOFF.cg(),
                 State.LANDING.mass(),
                 State.LANDING.cg(),
-                trim("trim_units", "take-off", Balance::takeoffTrim, Phase.TAKEOFF),
-                setting("trim_setting", "take-off", Balance::takeoffTrim, Phase.TAKEOFF),
+                trim("trim_units", State.TAKEOFF, Balance::takeoffTrim),
+                setting("trim_setting", State.TAKEOFF, Balance::takeoffTrim),
                 ListColumn.<AuditedFlight>of(
                                 "status",
                                 ListUnit.NONE,
@@ -282,8 +282,8 @@ public final class FlightList {
                                 "landing flap setting",
                                 flight -> flight.loading().setting().landingFlaps())
                         .onSheet("Landing flaps", 9),
-                trim("landing_trim_units", "landing", Balance::landingTrim, Phase.LANDING),
-                setting("landing_trim_setting", "landing", Balance::landingTrim, Phase.LANDING),
+                trim("landing_trim_units", State.LANDING, Balance::landingTrim),
+                setting("landing_trim_setting", State.LANDING, Balance::landingTrim),
                 number(
                         "takeoff_fuel_kg",
                         ListUnit.KG,
@@ -403,25 +403,25 @@ public final class FlightList {
     }
 
     private static ListColumn<AuditedFlight> trim(
-            String name, String state, Function<Balance, Optional<TrimResult>> trim, Phase phase) {
+            String name, State state, Function<Balance, Optional<TrimResult>> trim) {
         return ListColumn.<AuditedFlight>number(
                         name,
                         ListUnit.TRIM,
-                        state + " trim in full, nose-up positive",
+                        state.words + " trim in full, nose-up positive",
                         flight -> FlightFigures.trimUnits(trim.apply(flight.balance())))
-                .onSheet(phase == Phase.TAKEOFF ? "Take-off trim" : "Landing trim")
-                .coloured(worst(TRIM, phase));
+                .onSheet(state.title("trim"))
+                .coloured(worst(TRIM, state.phase));
     }
 
     private static ListColumn<AuditedFlight> setting(
-            String name, String state, Function<Balance, Optional<TrimResult>> trim, Phase phase) {
+            String name, State state, Function<Balance, Optional<TrimResult>> trim) {
         return ListColumn.<AuditedFlight>text(
                         name,
                         Kind.SETTING,
-                        state + " trim in whole steps of the scale, as pilots say it",
+                        state.words + " trim in whole steps of the scale, as pilots say it",
                         flight -> FlightFigures.trimSetting(trim.apply(flight.balance())))
-                .onSheet(phase == Phase.TAKEOFF ? "Take-off trim setting" : "Landing trim setting")
-                .coloured(worst(TRIM, phase));
+                .onSheet(state.title("trim setting"))
+                .coloured(worst(TRIM, state.phase));
     }
 
     private static ListColumn<AuditedFlight> least(

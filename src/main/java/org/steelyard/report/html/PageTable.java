@@ -75,17 +75,11 @@ public final class PageTable {
         } else {
             html.open("td", "class", look(column, cell));
         }
-        if (!cell.link().isBlank()) {
-            html.open("a", "href", cell.link());
-        }
         if (cell.emphasis() == CellEmphasis.TOTAL) {
             html.open("strong");
         }
         content(html, column, cell);
         if (cell.emphasis() == CellEmphasis.TOTAL) {
-            html.close();
-        }
-        if (!cell.link().isBlank()) {
             html.close();
         }
         html.close();

@@ -17,9 +17,8 @@ import org.steelyard.report.text.NumberText;
  * @param number the value at full precision, where the cell is a number; a trim as its unit numbers it
  * @param format how a spreadsheet shows the number, as it writes number formats; blank for text
  * @param emphasis what the cell says besides
- * @param link where it leads to on a page; blank for nowhere
  */
-public record TableCell(String shown, OptionalDouble number, String format, CellEmphasis emphasis, String link) {
+public record TableCell(String shown, OptionalDouble number, String format, CellEmphasis emphasis) {
 
     /** Shown for a number that does not exist, as the sd of one flight. */
     public static final String NONE = "–";
@@ -36,7 +35,7 @@ public record TableCell(String shown, OptionalDouble number, String format, Cell
     }
 
     public static TableCell text(String text) {
-        return new TableCell(text, OptionalDouble.empty(), "", CellEmphasis.NONE, "");
+        return new TableCell(text, OptionalDouble.empty(), "", CellEmphasis.NONE);
     }
 
     public static TableCell date(LocalDate date) {
@@ -108,7 +107,7 @@ public record TableCell(String shown, OptionalDouble number, String format, Cell
     }
 
     private static TableCell number(String shown, double number, String format) {
-        return new TableCell(shown, OptionalDouble.of(number), format, CellEmphasis.NONE, "");
+        return new TableCell(shown, OptionalDouble.of(number), format, CellEmphasis.NONE);
     }
 
     private static String decimals(int count) {
@@ -120,10 +119,6 @@ public record TableCell(String shown, OptionalDouble number, String format, Cell
     }
 
     public TableCell with(CellEmphasis other) {
-        return new TableCell(shown, number, format, other, link);
-    }
-
-    public TableCell linked(String place) {
-        return new TableCell(shown, number, format, emphasis, place);
+        return new TableCell(shown, number, format, other);
     }
 }

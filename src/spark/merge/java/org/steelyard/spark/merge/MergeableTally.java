@@ -80,6 +80,7 @@ public final class MergeableTally implements Serializable {
     private final Set<String> seen = new HashSet<>();
     private final SortedSet<String> leftOut = new TreeSet<>();
     private transient Map<String, LoadParts> loadParts;
+    private transient List<GroupKind<String>> namedKinds;
 
     /**
      * A tally of no flights.
@@ -134,14 +135,21 @@ public final class MergeableTally implements Serializable {
         for (GroupKind<?> kind : GroupKind.ALL) {
             add(kind, kind.of(flight), one);
         }
-        for (String name : named) {
-            GroupKind<String> kind = GroupKind.named(name);
-            add(kind, kind.of(flight), one);
-            GroupKind.carried(flight, name).ifPresent(value -> seen.add(name));
+        for (GroupKind<String> kind : namedKinds()) {
+            Optional<String> value = GroupKind.carried(flight, kind.name());
+            value.ifPresent(given -> seen.add(kind.name()));
+            add(kind, value.orElse(""), one);
         }
     }
 
     private record One(Map<Measure, Double> figures, Optional<PartFigures> parts, TrimSetting setting, Status status) {}
+
+    private List<GroupKind<String>> namedKinds() {
+        if (namedKinds == null) {
+            namedKinds = named.stream().map(GroupKind::named).toList();
+        }
+        return namedKinds;
+    }
 
     private LoadParts loadParts(AircraftType type) {
         if (loadParts == null) {
